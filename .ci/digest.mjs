@@ -45,7 +45,11 @@ export function writeEngineDigest(root) {
 function enginePaths(root) {
   return readdirSync(join(root, enginePath), { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && entry.name.endsWith('.ts'))
-    .map((entry) => join(entry.parentPath ?? entry.path, entry.name).slice(join(root, '/').length).replaceAll('\\', '/'))
+    .map((entry) =>
+      join(entry.parentPath ?? entry.path, entry.name)
+        .slice(join(root, '/').length)
+        .replaceAll('\\', '/'),
+    )
     .filter((path) => path !== modulePath)
     .sort()
 }

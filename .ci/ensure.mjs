@@ -12,10 +12,27 @@ import { writeEngineDigest } from './digest.mjs'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const buildStamp = join(root, 'node_modules/.cache/earths-on/build')
-const buildSources = ['package-lock.json', 'tsconfig.json', 'vite.config.ts', 'index.html', 'src', 'scenarios', 'public']
+const buildSources = [
+  'package-lock.json',
+  'tsconfig.json',
+  'vite.config.ts',
+  'index.html',
+  'src',
+  'scenarios',
+  'public',
+]
 
-/** @returns {string} what was done, for a report */
-export function ensureInstalled() {
+/**
+ * Packages and generated sources.
+ * @returns {string} what was done, for a report
+ */
+export function ensureReady() {
+  const done = ensureInstalled()
+  writeEngineDigest(root)
+  return done
+}
+
+function ensureInstalled() {
   requireNode(20, 19)
   if (installedPackagesMatchLock()) return 'up to date'
   console.error('Installing packages (npm ci)')
@@ -43,8 +60,10 @@ function installedPackagesMatchLock() {
   const installed = readPackages('node_modules/.package-lock.json')
   if (!wanted || !installed) return false
   const hasUnwanted = Object.keys(installed).some((path) => !(path in wanted))
-  const hasAll = Object.entries(wanted).every(([path, { integrity, optional }]) =>
-    path === '' || (path in installed ? installed[path].integrity === integrity : optional === true))
+  const hasAll = Object.entries(wanted).every(
+    ([path, { integrity, optional }]) =>
+      path === '' || (path in installed ? installed[path].integrity === integrity : optional === true),
+  )
   return hasAll && !hasUnwanted
 }
 
@@ -79,14 +98,17 @@ function requireNode(major, minor) {
 
 function run(command, parameters) {
   // npm is a script on Windows, which only a shell starts. Its standard output goes where ours speaks.
-  const { status } = spawnSync(command, parameters, { cwd: root, stdio: ['ignore', 2, 2], shell: process.platform === 'win32' })
+  const { status } = spawnSync(command, parameters, {
+    cwd: root,
+    stdio: ['ignore', 2, 2],
+    shell: process.platform === 'win32',
+  })
   if (status !== 0) throw new Error(`${command} ${parameters.join(' ')} failed`)
 }
 
 if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
   try {
-    ensureInstalled()
-    writeEngineDigest(root)
+    ensureReady()
     if (process.argv.includes('--build')) ensureBuilt()
   } catch (error) {
     console.error(error.message)

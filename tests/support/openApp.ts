@@ -37,7 +37,8 @@ export async function openApp(path = '/', options: BrowserContextOptions = {}): 
     if (protocol !== 'data:' && protocol !== 'blob:' && asked !== origin) foreignRequests.push(request.url())
   })
   page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') complaints.push(`${message.type()}: ${message.text()}`)
+    if (message.type() === 'error' || message.type() === 'warning')
+      complaints.push(`${message.type()}: ${message.text()}`)
   })
   page.on('pageerror', (error) => complaints.push(`exception: ${error.message}`))
   page.on('response', (response) => {
