@@ -1,0 +1,4 @@
+export * from './impedance'
+export * from './shockPath'
+export * from './shockZone'
+export * from './tolerable'

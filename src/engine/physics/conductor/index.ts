@@ -1,0 +1,3 @@
+export * from './contact'
+export * from './leadHeating'
+export * from './material'

@@ -1,0 +1,3 @@
+export * from './layerAdmittance'
+export * from './rating'
+export * from './withstand'

@@ -1,0 +1,2 @@
+export * from './operatingTime'
+export * from './relayProgress'
