@@ -1,0 +1,46 @@
+/** What reached a person: the hazard engine's answer. Rms magnitudes, SI. */
+import type { ShockPath, Zone } from '../physics/body'
+import type { Unsolvable } from '../physics/network'
+import type { ItemId, PersonId } from '../site/scenario'
+
+export type PathId = string
+/** `below`: under the limit in every corner; `above`: over it in every corner; `marginal`: it depends. */
+export type LimitVerdict = 'below' | 'marginal' | 'above'
+
+export interface Exposure {
+  readonly person: PersonId | 'bystander'
+  /** One of hazard/paths: `hand-hand`, `hand-thigh`, `hand-feet`, `pace`, … */
+  readonly path: PathId
+  readonly shockPath: ShockPath
+  /** Between the two worst contact points with the person away, volts. */
+  readonly prospectiveVoltage: number
+  readonly bodyVoltage: number
+  readonly bodyCurrent: number
+  readonly heartEquivalent: number
+  /** Seconds, or the horizon when nothing cleared it. */
+  readonly duration: number
+  readonly cleared: boolean
+  readonly zone: Zone
+  /** The limit that this path is judged by, and the value judged (A for crew, V for a bystander). */
+  readonly limit: number
+  readonly judged: number
+  /** The item whose insulation stood the most, and what it did. */
+  readonly layer: { readonly item: ItemId; readonly voltage: number; readonly did: 'held' | 'may-fail' | 'failed' } | null
+  readonly beyondRange: boolean
+}
+
+/** One livening at one moment in one corner. */
+export interface Story {
+  readonly kind: 'story'
+  readonly livening: string
+  readonly corner: string
+  /** Rise of the lead's earth end (V), current in the livened link (A), time to clear (s) and by what. */
+  readonly siteRise: number
+  readonly liveCurrent: number
+  readonly duration: number
+  readonly clearedBy: 'earth-fault' | 'overcurrent' | 'nothing' | 'not-live'
+  readonly exposures: readonly Exposure[]
+  readonly failedItems: readonly ItemId[]
+}
+
+export type StoryAnswer = Story | (Unsolvable & { readonly livening: string; readonly corner: string })

@@ -1,0 +1,45 @@
+/** A rule of a pack and what it found. Rules are data: kind, parameters, severity, reason, source. */
+export type Severity = 'critical' | 'major' | 'minor'
+
+export interface PackRule {
+  /** Stable kebab id, never reused. */
+  readonly id: string
+  /** One of rules/kinds. */
+  readonly kind: string
+  readonly parameters: Readonly<Record<string, unknown>>
+  readonly severity: Severity
+  /** Element of competency it belongs to. */
+  readonly element: string
+  /** Keys in the pack's words. */
+  readonly asks: string
+  readonly reason: string
+  /** `common practice, no source`, or the document. */
+  readonly source: string
+}
+
+export interface Pack {
+  readonly id: string
+  readonly edition: string
+  readonly effectiveFrom: string
+  readonly permitAfter: 'isolation' | 'earthsAtIsolationPoints'
+  readonly lvGuard: 'twoCentral' | 'reach'
+  readonly onCritical: 'goOn' | 'stop'
+  readonly planOnSite: boolean
+  readonly elements: readonly string[]
+  readonly rules: readonly PackRule[]
+}
+
+export interface Finding {
+  readonly rule: string
+  /** Job second. */
+  readonly at: number
+  readonly severity: Severity
+  readonly element: string
+  readonly who?: string
+  /** Index of the entry it is about; -1 when something was not done at all. */
+  readonly entry: number
+  /** What happened, for the words: placeholders of the pack's sentence. */
+  readonly facts: Readonly<Record<string, string | number>>
+  /** Put right by the crew before anybody was exposed. */
+  readonly recovered: boolean
+}

@@ -1,0 +1,22 @@
+/**
+ * Where things and people are. Ground plane: x east, y north, metres, the worked pole at the origin; heights in metres
+ * above ground.
+ */
+import type { GroundPoint } from '../physics/soil'
+
+export type { GroundPoint }
+
+/** Stations on the pole, from the ground up. `below-lv` is within reach of the low-voltage wires, not of the HV. */
+export type PoleStation = 'foot' | 'below-lv' | 'above-lv'
+
+export type Place =
+  | { readonly kind: 'ground'; readonly at: GroundPoint }
+  | { readonly kind: 'pole'; readonly station: PoleStation }
+  | { readonly kind: 'switch'; readonly id: string }
+
+/** Distance over the ground, metres. */
+export function distance(a: GroundPoint, b: GroundPoint): number {
+  const x = a.x - b.x
+  const y = a.y - b.y
+  return Math.sqrt(x * x + y * y)
+}

@@ -1,0 +1,212 @@
+/**
+ * A scenario as the engine reads it: the world before anybody acts, its hidden truth included. SI units.
+ * Made from a file by src/files; nothing here is a default.
+ */
+import type { CurveName } from '../physics/protection'
+import type { Percentile, Skin } from '../physics/body'
+import type { Soil } from '../physics/soil'
+import type { GroundPoint } from './place'
+
+export type PersonId = string
+export type ItemId = string
+export type ThingId = string
+export type Phase = 'A' | 'B' | 'C'
+export const phases: readonly Phase[] = ['A', 'B', 'C']
+
+export type Role = 'person-in-charge' | 'pole-worker' | 'ground-worker' | 'switching-operator'
+
+export interface ScenarioPerson {
+  readonly id: PersonId
+  readonly role: Role
+  readonly weight: 50 | 70
+  /** Shoe size, so that boots fit or do not. */
+  readonly bootSize: number
+  readonly startsAt: GroundPoint | { readonly switch: ThingId }
+}
+
+export interface ScenarioItem {
+  readonly id: ItemId
+  /** Catalogue entry, engine/gear. */
+  readonly type: string
+  /** What the label says: always readable, never proof of condition. */
+  readonly label: Readonly<Record<string, string | number>>
+  /** Hidden: what is wrong with it, by the catalogue's defect ids; empty when sound. */
+  readonly defects: readonly string[]
+}
+
+export interface Conductor {
+  readonly id: ThingId
+  readonly phase: Phase
+  /** Across the line from the pole axis, metres. */
+  readonly x: number
+  readonly height: number
+  readonly radius: number
+  readonly gmr: number
+  /** Ohm per metre. */
+  readonly resistance: number
+}
+
+export interface Feeder {
+  readonly id: ThingId
+  /** Phase to phase, volts. */
+  readonly voltage: number
+  readonly sourceImpedance: { readonly re: number; readonly im: number }
+  readonly neutral: { readonly kind: 'resistor'; readonly resistance: number } | { readonly kind: 'solid' } | { readonly kind: 'unearthed' }
+  readonly stationEarth: number
+  /** From the station to where the feeder meets the section: metres. */
+  readonly length: number
+  readonly conductors: readonly Conductor[]
+  readonly earthFault: Relay
+  readonly overcurrent: Relay
+  readonly breakerTime: number
+  /** Dead times before each reclose shot, seconds; empty when there is no automatic reclose. */
+  readonly recloseDeadTimes: readonly number[]
+}
+
+export interface Relay {
+  readonly curve: CurveName
+  readonly pickup: number
+  readonly multiplier: number
+}
+
+export interface ConcretePole {
+  readonly kind: 'concrete'
+  readonly number: string
+  readonly height: number
+  readonly armHeight: number
+  readonly lvHeight: number
+  readonly buttLength: number
+  readonly diameter: number
+  readonly cageRadius: number
+  readonly concreteCover: number
+  readonly concreteResistivity: number
+  /** Arm bolt to reinforcement cage, ohm. */
+  readonly armFixing: number
+  readonly stepBoltFixing: number
+  readonly stepBoltsTo: number
+}
+
+export interface LowVoltage {
+  /** Phase to neutral, volts. */
+  readonly voltage: number
+  readonly sourceImpedance: { readonly re: number; readonly im: number }
+  readonly wires: readonly { readonly id: ThingId; readonly phase: Phase | 'N'; readonly x: number; readonly height: number }[]
+  readonly neutralEarth: { readonly resistance: number; readonly at: GroundPoint }
+  readonly insulatorLeakage: number
+}
+
+export interface Stay {
+  readonly anchor: GroundPoint
+  readonly anchorDepth: number
+  readonly anchorLength: number
+  readonly anchorRadius: number
+  /** Leakage of the stay insulator, ohm. */
+  readonly insulatorLeakage: number
+  /** Upper part to the pole's metalwork, ohm. */
+  readonly fixing: number
+}
+
+export interface ScenarioSwitch {
+  readonly id: ThingId
+  readonly label: string
+  /** `supply` feeds the section from its own feeder; `tie` is a normally open point to `feeder`. */
+  readonly feeder: ThingId
+  readonly closed: boolean
+  /** Remote operation fitted: must be put to local. */
+  readonly remote: boolean
+  /** Along the section from the worked pole, metres; positive towards the crossing. */
+  readonly along: number
+  /** Hidden: blades that stay closed when the handle opens. */
+  readonly hungBlades: readonly Phase[]
+}
+
+export type Livening =
+  /** A live conductor of the crossing circuit falls onto one conductor of the section. */
+  | { readonly id: string; readonly kind: 'clash'; readonly feeder: ThingId; readonly phase: Phase; readonly impedance: number }
+  /** Two conductors of the crossing circuit fall onto two of the section. */
+  | { readonly id: string; readonly kind: 'clash-two'; readonly feeder: ThingId; readonly phases: readonly [Phase, Phase]; readonly impedance: number }
+  /** A switch of the section is closed, all three blades. */
+  | { readonly id: string; readonly kind: 'switch-closed'; readonly switch: ThingId }
+
+/** A contact condition of the chain at which the visible livening strikes; engine/timeline/triggers names them. */
+export interface TriggerChoice {
+  readonly trigger: string
+  readonly livening: string
+}
+
+export interface Range {
+  /** What is uncertain: `soil` and `fixing` are factors on the declared value. */
+  readonly of: 'soil' | 'fixing' | 'concrete'
+  readonly low: number
+  readonly high: number
+}
+
+export interface SiteHazard {
+  readonly id: string
+  /** False: a distractor that the trainee may mark without there being a hazard. */
+  readonly real: boolean
+  readonly at: GroundPoint
+}
+
+export interface ScenarioBase extends Omit<Scenario, "seed" | "purpose" | "visible"> {
+  /** What the seed draws from. */
+  readonly draws: {
+    readonly defects: readonly { readonly item: ItemId; readonly defect: string; readonly label?: Readonly<Record<string, string | number>> }[]
+    readonly most: number
+    readonly fallback: number
+    /** One seed in this many shows no livening in `assess`. */
+    readonly quietOneIn: number
+    readonly fixed: readonly { readonly seed: number; readonly purpose: "practise" | "assess"; readonly defects: readonly { readonly item: ItemId; readonly defect: string }[]; readonly visible: TriggerChoice | null }[]
+  }
+}
+
+export interface Scenario {
+  readonly id: string
+  readonly seed: number
+  readonly purpose: 'practise' | 'assess'
+  readonly frequency: number
+  /** Job clock at the start, seconds after midnight, and the day as ISO date: due dates are compared with it. */
+  readonly startsAt: number
+  readonly date: string
+  readonly weather: { readonly wind: number; readonly rain: boolean; readonly thunder: boolean }
+  readonly soil: Soil
+  readonly pole: ConcretePole
+  readonly conductors: readonly Conductor[]
+  readonly section: { readonly length: number; readonly crossingAlong: number }
+  readonly feeders: readonly Feeder[]
+  readonly lv: LowVoltage
+  readonly stay: Stay
+  readonly switches: readonly ScenarioSwitch[]
+  readonly crew: readonly ScenarioPerson[]
+  readonly items: readonly ScenarioItem[]
+  readonly hazards: readonly SiteHazard[]
+  /** Nearest the public can come without a barrier: they follow the outline, or come to this distance of an electrode. */
+  readonly publicApproach: number
+  readonly livenings: readonly Livening[]
+  /** Seconds after the first permit when the visible livening strikes if its trigger never came. */
+  readonly triggers: readonly TriggerChoice[]
+  /** Drawn by the seed; null: no visible livening in this run. */
+  readonly visible: (TriggerChoice & { readonly fallback: number }) | null
+  readonly horizon: number
+  readonly body: { readonly percentile: Percentile; readonly skin: Skin }
+  readonly ranges: readonly Range[]
+  readonly work: { readonly conductor: ThingId; readonly item: string; readonly takes: number }
+  /** What the control room answers. */
+  readonly control: { readonly takesCrossingOut: boolean; readonly blocksReclose: boolean }
+  readonly contact: ContactValues
+}
+
+/** Areas and thicknesses of what touches, square metres and metres; leakages in ohm. */
+export interface ContactValues {
+  readonly area: { readonly thigh: number; readonly hand: number; readonly sole: number; readonly bootOnBolt: number }
+  readonly footRadius: number
+  readonly sole: { readonly thickness: number; readonly permittivity: number; readonly leakage: number }
+  readonly cover: { readonly thickness: number; readonly permittivity: number; readonly leakage: number }
+  readonly glove: { readonly thickness: number; readonly permittivity: number; readonly leakage: number }
+  readonly guard: { readonly thickness: number; readonly permittivity: number; readonly leakage: number }
+  /** Insulating stick from head to hand, ohm. */
+  readonly stickLeakage: number
+  /** Layer without insulation (leather, wet), ohm. */
+  readonly leather: number
+  readonly clampGood: number
+}
