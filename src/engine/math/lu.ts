@@ -20,6 +20,8 @@ export interface Lu {
   readonly size: number
   /** First column without a usable pivot, or -1. With one, solve must not be called. */
   readonly singularColumn: number
+  /** Column with the smallest pivot: where a nearly singular matrix is weakest. */
+  readonly weakestColumn: number
   /** Estimate of 1 / (‖A‖₁ ‖A⁻¹‖₁); 0 when singular. */
   readonly reciprocalCondition: number
   solve(right: SplitVector): SplitVector
@@ -44,6 +46,7 @@ export function factorLu(matrix: SplitMatrix): Lu {
   return {
     size,
     singularColumn,
+    weakestColumn: smallestPivot(factors),
     reciprocalCondition,
     solve: (right) => {
       invariant(singularColumn < 0, 'a matrix that was factored', `singular column ${singularColumn}`)
@@ -51,6 +54,19 @@ export function factorLu(matrix: SplitMatrix): Lu {
       return solveFactored(factors, right)
     },
   }
+}
+
+function smallestPivot({ size, re, im }: Factors): number {
+  let best = 0
+  let least = Infinity
+  for (let k = 0; k < size; k++) {
+    const pivot = Math.abs(re[k * size + k]!) + Math.abs(im[k * size + k]!)
+    if (pivot < least) {
+      best = k
+      least = pivot
+    }
+  }
+  return best
 }
 
 interface Factors {

@@ -1,0 +1,7 @@
+export type { Circuit, CoupledBranch, ElectrodesElement, Element } from './circuit'
+export type { Factored } from './factor'
+export { factor } from './factor'
+export type { Injection, Port, PortEquivalent } from './ports'
+export type { Solution } from './solution'
+export type { NodeName, Unsolvable } from './unsolvable'
+export { isUnsolvable, REMOTE_EARTH, unsolvable } from './unsolvable'
