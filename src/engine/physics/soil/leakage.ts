@@ -1,0 +1,76 @@
+/**
+ * How the current of each electrode spreads over its segments, by the method of moments: every segment of an electrode
+ * at one potential, P I = A V, AᵀI = currents. Electrodes without current float: they keep their potential even by
+ * taking current in at one end and giving it out at the other.
+ */
+import { factorCholesky, invertSymmetric } from '../../math/cholesky'
+import { ln, PI } from '../../math/portable'
+import type { Electrode } from './electrode'
+import { mutualOhm } from './layeredKernel'
+import type { Segment } from './segments'
+import type { LayeredSoil } from './soil'
+
+export interface Leakage {
+  /** Ohm, potential of electrode i per ampere of electrode j, the others present and floating. Symmetric. */
+  readonly resistance: readonly (readonly number[])[]
+  /** share[j][s]: ampere out of segment s per ampere of electrode j. */
+  readonly share: readonly Float64Array[]
+}
+
+export function solveLeakage(
+  soil: LayeredSoil,
+  electrodes: readonly Electrode[],
+  segments: readonly Segment[],
+): Leakage {
+  const factored = factorCholesky(potentialMatrix(soil, segments), segments.length)
+  // response[j]: segment currents with electrode j at one volt and the others at zero
+  const response = electrodes.map((_, j) =>
+    factored.solve(Float64Array.from(segments, (segment) => (segment.electrode === j ? 1 : 0))),
+  )
+  const conductance = electrodes.map((_, i) => response.map((currents) => totalOf(segments, currents, i)))
+  const resistance = invertSymmetric(symmetric(conductance))
+  const share = electrodes.map((_, j) => {
+    const currents = new Float64Array(segments.length)
+    electrodes.forEach((__, i) => {
+      const volt = resistance[i]![j]!
+      for (let s = 0; s < currents.length; s++) currents[s] = currents[s]! + volt * response[i]![s]!
+    })
+    return currents
+  })
+  electrodes.forEach((electrode, i) => {
+    resistance[i]![i] = resistance[i]![i]! + encasementOhm(electrode)
+  })
+  return { resistance, share }
+}
+
+/** The shell of concrete between core and soil, ρc ln(R/r) / 2πL (Fagan and Lee 1970). */
+function encasementOhm(electrode: Electrode): number {
+  if (electrode.kind !== 'encased') return 0
+  const { encasementResistivity, radius, coreRadius, length } = electrode
+  return (encasementResistivity * ln(radius / coreRadius)) / (2 * PI * length)
+}
+
+function potentialMatrix(soil: LayeredSoil, segments: readonly Segment[]): Float64Array {
+  const size = segments.length
+  const matrix = new Float64Array(size * size)
+  for (let i = 0; i < size; i++) {
+    for (let j = 0; j <= i; j++) {
+      const ohm = mutualOhm(soil, segments[i]!, segments[j]!)
+      matrix[i * size + j] = ohm
+      matrix[j * size + i] = ohm
+    }
+  }
+  return matrix
+}
+
+function totalOf(segments: readonly Segment[], currents: Float64Array, electrode: number): number {
+  let total = 0
+  segments.forEach((segment, s) => {
+    if (segment.electrode === electrode) total += currents[s]!
+  })
+  return total
+}
+
+function symmetric(matrix: readonly (readonly number[])[]): number[][] {
+  return matrix.map((row, i) => row.map((entry, j) => 0.5 * (entry + matrix[j]![i]!)))
+}
