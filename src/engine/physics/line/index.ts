@@ -1,0 +1,5 @@
+export type { ChargedConductor } from './capacitanceMatrix'
+export { capacitanceMatrix } from './capacitanceMatrix'
+export { kronReduce } from './kronReduce'
+export type { LineConductor } from './seriesImpedance'
+export { seriesImpedance } from './seriesImpedance'
