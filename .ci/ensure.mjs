@@ -37,7 +37,8 @@ function ensureInstalled() {
   if (installedPackagesMatchLock()) return 'up to date'
   console.error('Installing packages (npm ci)')
   // npm leaves the development packages out under NODE_ENV=production, but the local server is one of them.
-  run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund'])
+  // No package needs a script of its own to be installed, so none gets to run one.
+  run('npm', ['ci', '--include=dev', '--ignore-scripts', '--no-audit', '--no-fund'])
   return 'installed'
 }
 
