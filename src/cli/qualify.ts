@@ -1,0 +1,57 @@
+/**
+ * `qualify [file or folder…]`: runs physics check cases; without arguments those of the project. `-` is standard input.
+ * Exit 0 when all pass, 1 when any failed, 2 when a file cannot be used (then nothing is run).
+ */
+import { readdirSync, readFileSync, statSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { readQualification } from '../files/qualification/readQualification'
+import { qualificationLines, qualifyCase, type QualificationCase } from '../reports/qualification'
+
+const projectCases = fileURLToPath(new URL('../../tests/qualification', import.meta.url))
+
+export function qualify(parameters: readonly string[]): number {
+  const options = parameters.filter((parameter) => parameter.startsWith('-') && parameter !== '-')
+  if (options.length > 0) return refuse([`qualify takes files and folders, no options: ${options.join(' ')}`])
+  const { cases, issues } = readAll(parameters.length === 0 ? [projectCases] : parameters)
+  if (issues.length > 0) return refuse(issues)
+  const results = cases.map(qualifyCase)
+  for (const line of qualificationLines(results)) console.log(line)
+  return results.every(({ passed }) => passed) ? 0 : 1
+}
+
+function refuse(issues: readonly string[]): number {
+  for (const issue of issues) console.error(issue)
+  return 2
+}
+
+function readAll(places: readonly string[]): { cases: QualificationCase[]; issues: string[] } {
+  const cases: QualificationCase[] = []
+  const issues: string[] = []
+  for (const place of places) {
+    try {
+      for (const file of filesIn(place)) {
+        const reading = readQualification(readFileSync(file === '-' ? 0 : file, 'utf8'))
+        if (reading.kind === 'read') cases.push(...reading.file.cases)
+        else
+          issues.push(
+            ...reading.issues.map(({ path, message }) => `${file}: ${path === '' ? 'file' : path} ${message}`),
+          )
+      }
+    } catch (error) {
+      issues.push(`${place}: ${error instanceof Error ? error.message : String(error)}`)
+    }
+  }
+  return { cases, issues }
+}
+
+/** The .json files of a folder and its folders, sorted; a file stands for itself. */
+function filesIn(place: string): readonly string[] {
+  if (place === '-' || !statSync(place).isDirectory()) return [place]
+  const files = readdirSync(place, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.json'))
+    .sort()
+    .map((name) => join(place, name))
+  if (files.length === 0) throw new Error('no .json file in this folder')
+  return files
+}

@@ -1,0 +1,11 @@
+/** The engine's only door. Pure re-exports, one line per engine file. */
+export { angle, complex, magnitude, polar, type Complex } from './math/complex'
+export { PI } from './math/portable'
+export { bodyImpedance, impedancePaths, percentiles, skins } from './physics/body'
+export { heartEquivalent, shockPaths, shockZone, tolerable, weights } from './physics/body'
+export { adiabaticTime, conductorMaterials } from './physics/conductor'
+export { insulatingItems, insulationClasses, insulationRating } from './physics/insulation'
+export { kronReduce, seriesImpedance, type LineConductor } from './physics/line'
+export { factor, isUnsolvable, type Element } from './physics/network'
+export { curveNames, operatingTime } from './physics/protection'
+export { solveElectrodes, type Electrode, type Soil } from './physics/soil'

@@ -1,0 +1,2 @@
+export { qualificationLines, qualifyCase, type CaseResult } from './qualify'
+export type { QualificationCase } from './qualificationCase'

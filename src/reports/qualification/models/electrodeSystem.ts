@@ -1,0 +1,64 @@
+/**
+ * `electrode-system`: mutual resistances of electrodes in one or two layers of soil, and the surface potential that their
+ * currents raise (with its sign: a current into the soil raises it).
+ */
+import { complex, solveElectrodes, type Electrode } from '../../../engine'
+import type { Inputs } from '../inputs'
+import { model } from '../model'
+
+export const electrodeSystemModel = model(
+  'electrode-system',
+  (inputs) => {
+    const layers = inputs.object('soil').list('layers', (layer) => ({
+      resistivity: layer.number('resistivityOhmM', { above: 0 }),
+      ...(layer.has('thicknessM') ? { thickness: layer.number('thicknessM', { above: 0 }) } : {}),
+    }))
+    refuseLayers(inputs, layers)
+    const electrodes = inputs.list('electrodes', readElectrode)
+    const ids = electrodes.map(({ electrode }) => electrode.id)
+    if (new Set(ids).size < ids.length) inputs.refuse('two electrodes have the same id')
+    if (ids.length === 0) inputs.refuse('there is no electrode')
+    const points = inputs.list('points', (point) => ({ x: point.number('xM'), y: point.number('yM') }), [])
+    return { soil: { layers }, electrodes, points }
+  },
+  ({ soil, electrodes, points }) => {
+    const system = solveElectrodes(
+      soil,
+      electrodes.map(({ electrode }) => electrode),
+    )
+    const currents = electrodes.map(({ current }) => complex(current))
+    return {
+      mutualOhm: system.resistance,
+      potentialV: points.map((point) => system.potentialAt(point, currents).re),
+    }
+  },
+)
+
+function refuseLayers(inputs: Inputs, layers: readonly { readonly thickness?: number }[]): void {
+  if (layers.length < 1 || layers.length > 2) inputs.refuse(`soil has one or two layers, got ${layers.length}`)
+  if (layers.length === 2 && layers[0]!.thickness === undefined)
+    inputs.refuse('the upper of two layers needs thicknessM')
+  if (layers.at(-1)?.thickness !== undefined)
+    inputs.refuse('the lowest layer has no thicknessM: it goes all the way down')
+}
+
+function readElectrode(inputs: Inputs): { electrode: Electrode; current: number } {
+  const kind = inputs.oneOf('kind', ['rod', 'disc', 'encased'])
+  const base = {
+    id: inputs.text('id'),
+    at: { x: inputs.number('xM'), y: inputs.number('yM') },
+    radius: inputs.number('radiusM', { above: 0 }),
+  }
+  const current = inputs.number('currentA')
+  if (kind === 'disc') {
+    if (inputs.has('topM') && inputs.number('topM') !== 0) inputs.refuse('a disc lies on the surface')
+    return { electrode: { ...base, kind }, current }
+  }
+  const length = { top: inputs.number('topM', { atLeast: 0 }, 0), length: inputs.number('lengthM', { above: 0 }) }
+  if (kind === 'rod') return { electrode: { ...base, kind, ...length }, current }
+  const encasement = {
+    coreRadius: inputs.number('coreRadiusM', { above: 0 }),
+    encasementResistivity: inputs.number('encasementOhmM', { above: 0 }),
+  }
+  return { electrode: { ...base, kind, ...length, ...encasement }, current }
+}
