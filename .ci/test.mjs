@@ -8,6 +8,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node
 import { availableParallelism } from 'node:os'
 import { join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { countClosingLine, countImportRules, countOne, countPreparation, countVitest } from './counts.mjs'
 import { ensureBuilt, ensureReady } from './ensure.mjs'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
@@ -18,11 +19,11 @@ const cli = [...tool('tsx/dist/cli.mjs'), 'src/cli/main.ts']
 
 /**
  * A step either `does` something itself or runs `command`. `count` says how much was checked, from the output and the
- * exit code; without it the step is one check, passed when the exit code is 0. A preparation can only fail.
+ * exit code; without it the step is one check, passed when the exit code is 0.
  * Steps of one group run side by side, as many as there are cores.
  */
 const groups = [
-  [{ name: 'install', does: ensureReady, isPreparation: true }],
+  [{ name: 'install', does: ensureReady, count: (_output, status) => countPreparation(status) }],
   [
     { name: 'types', command: [...tool('typescript/bin/tsc'), '-p', 'tsconfig.json'] },
     { name: 'engine-types', command: [...tool('typescript/bin/tsc'), '-p', '.ci/engine.tsconfig.json'] },
@@ -61,54 +62,16 @@ function vitest(project) {
     before: () => rmSync(report, { force: true }),
     command: [
       ...[...tool('vitest/vitest.mjs'), 'run', '--project', project],
-      ...['--reporter', 'default', '--reporter', 'json', `--outputFile.json=${report}`],
+      ...['--reporter', 'dot', '--reporter', 'json', `--outputFile.json=${report}`],
     ],
-    count: (_output, status) => countVitest(report, status),
+    count: (_output, status) => countVitest(existsSync(report) ? readFileSync(report, 'utf8') : undefined, status),
   }
-}
-
-/** A file that does not load, and a fault outside of every test, count as one failure each. */
-function countVitest(report, status) {
-  if (!existsSync(report)) return { passed: 0, failed: 1 }
-  const {
-    numPassedTests: passed,
-    numFailedTests,
-    numPendingTests,
-    testResults,
-  } = JSON.parse(readFileSync(report, 'utf8'))
-  const unloaded = testResults.filter(
-    (file) => file.status === 'failed' && !file.assertionResults.some(isFailed),
-  ).length
-  return { ...atLeastOne(passed, numFailedTests + unloaded, status), skipped: numPendingTests }
-}
-
-const isFailed = (assertion) => assertion.status === 'failed'
-
-function countClosingLine(output, status) {
-  const lines = [...output.matchAll(/^(\d+) passed, (\d+) failed$/gm)]
-  const [, passed = '0', failed = '0'] = lines.at(-1) ?? []
-  return atLeastOne(Number(passed), Number(failed), status)
-}
-
-/** With a TypeScript that it does not understand, this tool finds no module at all and is content. */
-function countImportRules(output, status) {
-  return { passed: 0, failed: 0, [status === 0 && /\b[1-9]\d* modules/.test(output) ? 'passed' : 'failed']: 1 }
-}
-
-/** Nothing checked is a failure, and so is a bad exit code that no count explains. */
-function atLeastOne(passed, failed, status) {
-  const isExplained = failed > 0 || (status === 0 && passed > 0)
-  return { passed, failed: isExplained ? failed : 1 }
-}
-
-function countOne(status, { isPreparation = false }) {
-  return status === 0 ? { passed: isPreparation ? 0 : 1, failed: 0 } : { passed: 0, failed: 1 }
 }
 
 async function runStep(step) {
   const start = performance.now()
   const { output, status } = await (step.does ? doHere(step) : runCommand(step))
-  const counted = step.count?.(output, status) ?? countOne(status, step)
+  const counted = step.count?.(output, status) ?? countOne(status)
   report(step, counted, output, (performance.now() - start) / 1000)
   return counted
 }
@@ -137,14 +100,14 @@ function runCommand(step) {
 
 function report(step, { passed, failed, skipped = 0 }, output, seconds) {
   const counts = [failed && `${failed} failed`, `${passed} passed`, skipped && `${skipped} skipped`].filter(Boolean)
-  const notes = step.count ? counts.join(', ') : failed ? 'failed' : step.does ? output : ''
-  console.log(`${failed ? '✗' : '✓'} ${step.name.padEnd(14)} ${seconds.toFixed(1).padStart(6)} s   ${notes}`.trimEnd())
+  const note = step.does && !failed ? output : counts.join(', ')
+  console.log(`${failed ? '✗' : '✓'} ${step.name.padEnd(14)} ${seconds.toFixed(1).padStart(6)} s   ${note}`)
   if (!failed) return
-  const lines = output.trimEnd().split('\n')
   // Indented, so that no line of a tool can be taken for our closing line.
-  console.log(lines.slice(0, longestOutput).join('\n').replace(/^/gm, '    '))
-  if (lines.length > longestOutput)
-    console.log(`    … ${lines.length - longestOutput} more lines in ${keep(step, output)}`)
+  const lines = output.trim().split('\n')
+  for (const line of lines.slice(0, longestOutput)) console.log(`    ${line}`)
+  const left = lines.length - longestOutput
+  if (left > 0) console.log(`    … ${left} more lines in ${keep(step, output)}`)
   if (step.remedy) console.log(`    To put it right: ${step.remedy}`)
 }
 
