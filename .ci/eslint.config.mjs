@@ -66,4 +66,13 @@ export default ts.config(
   },
   { files: ['src/{files,text,reports,records}/**/*.ts'], rules: { 'no-restricted-globals': ['error', ...outerWorld] } },
   { files: ['src/app/**/*.{ts,tsx}'], rules: { 'no-restricted-globals': ['error', 'process', 'Buffer'] } },
+  {
+    // A promise that nobody waits for swallows its error: a save that failed would look like one that worked.
+    files: ['src/{app,cli}/**/*.{ts,tsx}'],
+    languageOptions: { parserOptions: { projectService: true } },
+    rules: {
+      '@typescript-eslint/no-floating-promises': 'error',
+      '@typescript-eslint/no-misused-promises': ['error', { checksVoidReturn: { attributes: false } }],
+    },
+  },
 )

@@ -44,9 +44,16 @@ describe('in the engine', () => {
 })
 
 test('the app and the files do not write to the console, the command line may', async () => {
-  expect(await complaints('src/app/panels/Probe.tsx', "console.log('x')")).toContain('no-console')
+  expect(await complaints('src/app/main.tsx', "console.log('x')")).toContain('no-console')
   expect(await complaints('src/files/probe.ts', "console.log('x')")).toContain('no-console')
-  expect(await complaints('src/cli/probe.ts', "console.log('x')")).toEqual([])
+  expect(await complaints('src/cli/qualify.ts', "console.log('x')")).toEqual([])
+})
+
+test('a promise that nobody waits for is refused where something can go wrong', async () => {
+  const source = 'async function save() {}\nexport function f() { save() }'
+  for (const path of ['src/app/main.tsx', 'src/cli/qualify.ts']) {
+    expect(await complaints(path, source)).toContain('@typescript-eslint/no-floating-promises')
+  }
 })
 
 test('the rooms between engine and app know no browser and no node', async () => {
