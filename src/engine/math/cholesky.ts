@@ -43,7 +43,11 @@ function solveLower(lower: Float64Array, size: number, right: Float64Array): Flo
 export function invertSymmetric(matrix: readonly (readonly number[])[]): number[][] {
   const size = matrix.length
   const flat = new Float64Array(size * size)
-  matrix.forEach((row, i) => row.forEach((entry, j) => { flat[i * size + j] = entry }))
+  matrix.forEach((row, i) =>
+    row.forEach((entry, j) => {
+      flat[i * size + j] = entry
+    }),
+  )
   const factored = factorCholesky(flat, size)
   const columns = matrix.map((_, j) => {
     const unit = new Float64Array(size)

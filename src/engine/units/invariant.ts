@@ -11,5 +11,7 @@ export class InvariantError extends Error {
  */
 export function invariant(condition: unknown, expected: string, ...got: readonly unknown[]): asserts condition {
   if (condition) return
-  throw new InvariantError(got.length === 0 ? `expected ${expected}` : `expected ${expected}, got ${got.map(String).join(', ')}`)
+  throw new InvariantError(
+    got.length === 0 ? `expected ${expected}` : `expected ${expected}, got ${got.map(String).join(', ')}`,
+  )
 }

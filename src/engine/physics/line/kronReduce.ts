@@ -8,7 +8,11 @@ import { invariant } from '../../units/invariant'
 
 /** @param keep how many conductors stay, from the first */
 export function kronReduce(matrix: readonly (readonly Complex[])[], keep: number): Complex[][] {
-  invariant(Number.isInteger(keep) && keep >= 0 && keep <= matrix.length, `0 to ${matrix.length} conductors to keep`, keep)
+  invariant(
+    Number.isInteger(keep) && keep >= 0 && keep <= matrix.length,
+    `0 to ${matrix.length} conductors to keep`,
+    keep,
+  )
   let reduced = matrix.map((row) => [...row])
   while (reduced.length > keep) reduced = withoutLast(reduced)
   return reduced

@@ -76,7 +76,10 @@ function factored(assembly: ReadableAssembly, equilibrated: Equilibrated, lu: Lu
     reciprocalCondition: lu.reciprocalCondition,
     solve: () => solveFor(assembly.sources),
     solveWith: (injections) => {
-      const loose = findLoosePort(assembly, injections.map((injection) => injection.port))
+      const loose = findLoosePort(
+        assembly,
+        injections.map((injection) => injection.port),
+      )
       if (loose !== undefined) return unsolvable(loose, 'floating')
       const right = { re: assembly.sources.re.slice(), im: assembly.sources.im.slice() }
       for (const { port, current } of injections) addInjection(assembly, right, port, current)

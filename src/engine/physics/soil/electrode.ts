@@ -60,10 +60,22 @@ function checkOne(electrode: Electrode): void {
   invariant(Number.isFinite(at.x) && Number.isFinite(at.y), `a place for ${id}`, at.x, at.y)
   invariant(radius > 0 && Number.isFinite(radius), `a radius above 0 for ${id}`, radius)
   if (!isVertical(electrode)) return
-  invariant(electrode.top >= 0 && Number.isFinite(electrode.top), `a top at or below the surface for ${id}`, electrode.top)
-  invariant(electrode.length >= 2 * radius && Number.isFinite(electrode.length), `a length of two radii or more for ${id}`, electrode.length)
+  invariant(
+    electrode.top >= 0 && Number.isFinite(electrode.top),
+    `a top at or below the surface for ${id}`,
+    electrode.top,
+  )
+  invariant(
+    electrode.length >= 2 * radius && Number.isFinite(electrode.length),
+    `a length of two radii or more for ${id}`,
+    electrode.length,
+  )
   if (electrode.kind !== 'encased') return
   const isInside = electrode.coreRadius > 0 && electrode.coreRadius < radius
   invariant(isInside, `a core inside the concrete of ${id}`, electrode.coreRadius)
-  invariant(electrode.encasementResistivity > 0, `a concrete resistivity above 0 for ${id}`, electrode.encasementResistivity)
+  invariant(
+    electrode.encasementResistivity > 0,
+    `a concrete resistivity above 0 for ${id}`,
+    electrode.encasementResistivity,
+  )
 }

@@ -6,6 +6,7 @@
  * Distances stand for means over both segments, so the matrix is symmetric (Galerkin).
  */
 import { PI } from '../../math/portable'
+import { GAUSS } from './gauss'
 import { meanBetweenLines, meanToDisc } from './meanInverse'
 import type { Segment } from './segments'
 import type { LayeredSoil } from './soil'
@@ -21,37 +22,29 @@ export function mutualOhm(soil: LayeredSoil, a: Segment, b: Segment): number {
 }
 
 function bothUpper(soil: LayeredSoil, mean: Mean, z1: number, z2: number): number {
-  const { upper, boundary, reflection, imageCount } = soil
+  const { shift, strength } = soil.images
   let sum = mean(z1 - z2) + mean(z1 + z2)
-  let strength = 1
-  for (let n = 1; n <= imageCount; n++) {
-    strength *= reflection
-    const shift = 2 * n * boundary
-    sum += strength * (mean(shift + z1 - z2) + mean(shift - z1 + z2) + mean(shift + z1 + z2) + mean(shift - z1 - z2))
+  for (let k = 0; k < shift.length; k++) {
+    const far = shift[k]!
+    sum += strength[k]! * (mean(far + z1 - z2) + mean(far - z1 + z2) + mean(far + z1 + z2) + mean(far - z1 - z2))
   }
-  return (upper / (4 * PI)) * sum
+  return (soil.upper / (4 * PI)) * sum
 }
 
 function oneEach(soil: LayeredSoil, mean: Mean, high: number, low: number): number {
-  const { upper, boundary, reflection, imageCount } = soil
-  let sum = 0
-  let strength = 1
-  for (let n = 0; n <= imageCount; n++) {
-    const shift = 2 * n * boundary
-    sum += strength * (mean(low - high + shift) + mean(low + high + shift))
-    strength *= reflection
+  const { shift, strength } = soil.images
+  let sum = mean(low - high) + mean(low + high)
+  for (let k = 0; k < shift.length; k++) {
+    sum += strength[k]! * (mean(low - high + shift[k]!) + mean(low + high + shift[k]!))
   }
-  return ((upper * (1 + reflection)) / (4 * PI)) * sum
+  return ((soil.upper * (1 + soil.reflection)) / (4 * PI)) * sum
 }
 
 function bothLower(soil: LayeredSoil, mean: Mean, z1: number, z2: number): number {
-  const { lower, boundary, reflection, imageCount } = soil
-  let series = 0
-  let strength = 1
-  for (let n = 0; n <= imageCount; n++) {
-    series += strength * mean(z1 + z2 + 2 * n * boundary)
-    strength *= reflection
-  }
+  const { lower, boundary, reflection } = soil
+  const { shift, strength } = soil.images
+  let series = mean(z1 + z2)
+  for (let k = 0; k < shift.length; k++) series += strength[k]! * mean(z1 + z2 + shift[k]!)
   const direct = mean(z1 - z2) - reflection * mean(z1 + z2 - 2 * boundary)
   return (lower / (4 * PI)) * (direct + (1 - reflection * reflection) * series)
 }
@@ -65,14 +58,6 @@ function meanBetween(a: Segment, b: Segment): Mean {
   if (b.isDisc) return lineToDisc(b.radius, apart, a.length)
   return (offset) => meanBetweenLines(apart, offset, a.length, b.length)
 }
-
-/** Gauss–Legendre on [0, 1], four points (Abramowitz and Stegun, table 25.4). */
-const GAUSS = [
-  [0.06943184420297371, 0.17392742256872692],
-  [0.33000947820757187, 0.32607257743127307],
-  [0.6699905217924281, 0.32607257743127307],
-  [0.9305681557970263, 0.17392742256872692],
-] as const
 
 function lineToDisc(radius: number, apart: number, length: number): Mean {
   return (offset) =>

@@ -11,6 +11,8 @@ import type { Segment } from './segments'
 import type { LayeredSoil } from './soil'
 
 export interface Leakage {
+  /** Ohm at the electrodes' outsides: without the concrete around a core. */
+  readonly soilResistance: readonly (readonly number[])[]
   /** Ohm, potential of electrode i per ampere of electrode j, the others present and floating. Symmetric. */
   readonly resistance: readonly (readonly number[])[]
   /** share[j][s]: ampere out of segment s per ampere of electrode j. */
@@ -28,19 +30,19 @@ export function solveLeakage(
     factored.solve(Float64Array.from(segments, (segment) => (segment.electrode === j ? 1 : 0))),
   )
   const conductance = electrodes.map((_, i) => response.map((currents) => totalOf(segments, currents, i)))
-  const resistance = invertSymmetric(symmetric(conductance))
+  const soilResistance = invertSymmetric(symmetric(conductance))
   const share = electrodes.map((_, j) => {
     const currents = new Float64Array(segments.length)
     electrodes.forEach((__, i) => {
-      const volt = resistance[i]![j]!
+      const volt = soilResistance[i]![j]!
       for (let s = 0; s < currents.length; s++) currents[s] = currents[s]! + volt * response[i]![s]!
     })
     return currents
   })
-  electrodes.forEach((electrode, i) => {
-    resistance[i]![i] = resistance[i]![i]! + encasementOhm(electrode)
-  })
-  return { resistance, share }
+  const resistance = soilResistance.map((row, i) =>
+    row.map((ohm, j) => (i === j ? ohm + encasementOhm(electrodes[i]!) : ohm)),
+  )
+  return { soilResistance, resistance, share }
 }
 
 /** The shell of concrete between core and soil, ρc ln(R/r) / 2πL (Fagan and Lee 1970). */

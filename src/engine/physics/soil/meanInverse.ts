@@ -1,8 +1,8 @@
 /** Means of 1/distance over vertical lines and over discs: every soil formula here is a sum of them. Answers in 1/m. */
 import { asin, asinh, ln } from '../../math/portable'
 
-/** Beyond this many lengths the expansion to second order is better than 1e-5. */
-const FAR = 4
+/** Beyond this many lengths the expansion to second order is better than 1e-4. */
+const FAR = 6
 
 /**
  * Mean of 1/√(r² + z²) between two parallel vertical lines: exact double integral near, expansion far away.
@@ -32,38 +32,39 @@ function twiceIntegrated(u: number, apart: number): number {
   return u * asinh(u / apart) - Math.sqrt(u * u + apart * apart)
 }
 
-/** Mean of 1/distance from a point to a vertical line. */
-export function meanToLine(apart: number, offset: number, length: number): number {
+/**
+ * Adds to `into[0]` the mean of 1/distance from a point to a vertical line, times `strength`, and to `into[1]` its
+ * derivative outwards, 1/m²: together, because they share their roots and a map needs hundreds of thousands.
+ */
+export function addLine(into: Float64Array, strength: number, apart: number, offset: number, length: number): void {
   const square = apart * apart + offset * offset
-  if (square > FAR * FAR * length * length) {
+  const lengthSquare = length * length
+  if (square > FAR * FAR * lengthSquare) {
     const inverse = 1 / Math.sqrt(square)
-    const bend = (2 * offset * offset - apart * apart) / (square * square)
-    return inverse * (1 + (bend * length * length) / 24)
+    const bend = lengthSquare / (24 * square * square)
+    const upright = offset * offset
+    const flat = apart * apart
+    into[0] = into[0]! + strength * inverse * (1 + bend * (2 * upright - flat))
+    into[1] = into[1]! - ((strength * apart * inverse) / square) * (1 + bend * (12 * upright - 3 * flat))
+    return
   }
-  const low = offset - 0.5 * length
-  const high = offset + 0.5 * length
-  if (high <= 0) return lineLogarithm(apart, -high, -low) / length
-  if (low >= 0) return lineLogarithm(apart, low, high) / length
-  return (lineLogarithm(apart, 0, high) + lineLogarithm(apart, 0, -low)) / length
-}
-
-/** asinh(high/r) - asinh(low/r) for 0 ≤ low < high, in one logarithm and without cancellation. */
-function lineLogarithm(apart: number, low: number, high: number): number {
-  return ln((high + Math.sqrt(apart * apart + high * high)) / (low + Math.sqrt(apart * apart + low * low)))
-}
-
-/** Derivative of meanToLine with respect to the horizontal distance, 1/m². */
-export function slopeToLine(apart: number, offset: number, length: number): number {
-  const low = offset - 0.5 * length
-  const high = offset + 0.5 * length
+  const half = 0.5 * length
+  const middle = Math.abs(offset)
+  const low = middle - half
+  const high = middle + half
   const lowRoot = Math.sqrt(apart * apart + low * low)
   const highRoot = Math.sqrt(apart * apart + high * high)
-  // -(high/highRoot - low/lowRoot)/r, rewritten where both lie on one side so that nothing cancels
-  if (low * high > 0) {
-    const numerator = high * lowRoot + low * highRoot
-    return -((apart * (high - low) * (high + low)) / (numerator * highRoot * lowRoot)) / length
+  const perLength = strength / length
+  if (low >= 0) {
+    into[0] = into[0]! + perLength * ln((high + highRoot) / (low + lowRoot))
+    // high/highRoot - low/lowRoot without cancellation
+    const difference =
+      (apart * apart * (high - low) * (high + low)) / ((high * lowRoot + low * highRoot) * highRoot * lowRoot)
+    into[1] = into[1]! - (perLength * difference) / apart
+    return
   }
-  return -(high / highRoot - low / lowRoot) / (apart * length)
+  into[0] = into[0]! + perLength * ln(((high + highRoot) * (lowRoot - low)) / (apart * apart))
+  into[1] = into[1]! - (perLength * (high / highRoot - low / lowRoot)) / apart
 }
 
 /**

@@ -6,7 +6,7 @@
 import { exp, ln } from '../../math/portable'
 import type { Segment } from './segments'
 import type { LayeredSoil } from './soil'
-import { discOhm, discSlope, surfaceOhm, surfaceSlope } from './surfaceField'
+import { discOhm, discSlope, surfaceOfSegment } from './surfaceField'
 
 export interface RadialField {
   /** Distances of the table's points, metre. */
@@ -20,7 +20,7 @@ export interface RadialField {
 }
 
 /** Ratio of neighbouring distances e^STEP: the interpolation error stays below 1e-4. */
-const STEP = 0.25
+const STEP = 0.4
 const FARTHEST = 2000
 
 /** @param segments of one vertical electrode; @param share[j][s] ampere of segments[s] per ampere of electrode j */
@@ -35,13 +35,13 @@ export function radialField(
   const radii = Float64Array.from({ length: count }, (_, k) => (k === 0 ? nearest : exp(first + k * STEP)))
   const ohm = share.map(() => new Float64Array(count))
   const rise = share.map(() => new Float64Array(count))
+  const exact = new Float64Array(2)
   radii.forEach((apart, k) => {
     segments.forEach((segment, s) => {
-      const value = surfaceOhm(soil, segment, apart)
-      const slope = surfaceSlope(soil, segment, apart) * apart * STEP
+      surfaceOfSegment(soil, segment, apart, exact)
       for (let j = 0; j < share.length; j++) {
-        ohm[j]![k] = ohm[j]![k]! + share[j]![s]! * value
-        rise[j]![k] = rise[j]![k]! + share[j]![s]! * slope
+        ohm[j]![k] = ohm[j]![k]! + share[j]![s]! * exact[0]!
+        rise[j]![k] = rise[j]![k]! + share[j]![s]! * exact[1]! * apart * STEP
       }
     })
   })

@@ -20,11 +20,16 @@ export interface Segment {
   readonly isDisc: boolean
 }
 
-const SEGMENTS_PER_ROD = 20
+/** With 12 the resistance is within 0.3 % of the limit of many segments (60 or 100 change it by less than that). */
+const SEGMENTS_PER_ROD = 12
 
-export function segmentsOf(soil: LayeredSoil, electrodes: readonly Electrode[]): readonly Segment[] {
+export function segmentsOf(
+  soil: LayeredSoil,
+  electrodes: readonly Electrode[],
+  perRod = SEGMENTS_PER_ROD,
+): readonly Segment[] {
   return electrodes.flatMap((electrode, i) =>
-    isVertical(electrode) ? verticalSegments(soil, electrode, i) : [discSegment(electrode, i)],
+    isVertical(electrode) ? verticalSegments(soil, electrode, i, perRod) : [discSegment(electrode, i)],
   )
 }
 
@@ -33,7 +38,7 @@ function discSegment(disc: Disc, electrode: number): Segment {
   return { electrode, x, y, radius: disc.radius, depth: 0, length: 0, isLower: false, isDisc: true }
 }
 
-function verticalSegments(soil: LayeredSoil, rod: Vertical, electrode: number): Segment[] {
+function verticalSegments(soil: LayeredSoil, rod: Vertical, electrode: number, perRod: number): Segment[] {
   const bottom = rod.top + rod.length
   const isCut = soil.boundary > rod.top && soil.boundary < bottom
   const pieces = isCut
@@ -41,7 +46,7 @@ function verticalSegments(soil: LayeredSoil, rod: Vertical, electrode: number): 
     : [[rod.top, bottom] as const]
   return pieces.flatMap(([from, to]) => {
     const piece = to - from
-    const wanted = Math.ceil((SEGMENTS_PER_ROD * piece) / rod.length)
+    const wanted = Math.ceil((perRod * piece) / rod.length)
     const most = Math.max(1, Math.floor(piece / (2 * rod.radius)))
     const count = Math.min(Math.max(wanted, 2), most)
     const length = piece / count

@@ -1,5 +1,7 @@
 /** The ground below a site: one or two horizontal layers of even resistivity, ohm metre, down from a flat surface. */
 import { invariant } from '../../units/invariant'
+import type { ImageSeries } from './imageSeries'
+import { imageSeries } from './imageSeries'
 
 export interface Layer {
   /** Ohm metre. */
@@ -27,12 +29,9 @@ export interface LayeredSoil {
   readonly boundary: number
   /** Reflection factor K = (ρ2 - ρ1) / (ρ2 + ρ1). */
   readonly reflection: number
-  /** Images n = 1 … imageCount are kept: the rest is below 1e-6 of the first. */
-  readonly imageCount: number
+  /** Σ Kⁿ over the images n = 1 … of the surface in the boundary. */
+  readonly images: ImageSeries
 }
-
-const NEGLIGIBLE_IMAGE = 1e-6
-const MOST_IMAGES = 20000
 
 /** Throws on soil that is not one or two layers of positive resistivity with a thickness for the upper one. */
 export function layered(soil: Soil): LayeredSoil {
@@ -42,7 +41,13 @@ export function layered(soil: Soil): LayeredSoil {
     invariant(layer.resistivity > 0 && Number.isFinite(layer.resistivity), 'a resistivity above 0', layer.resistivity)
   }
   if (bottom === undefined || bottom.resistivity === top.resistivity) {
-    return { upper: top.resistivity, lower: top.resistivity, boundary: Infinity, reflection: 0, imageCount: 0 }
+    return {
+      upper: top.resistivity,
+      lower: top.resistivity,
+      boundary: Infinity,
+      reflection: 0,
+      images: imageSeries(0, 0),
+    }
   }
   const thickness = top.thickness ?? Number.NaN
   invariant(thickness > 0 && Number.isFinite(thickness), 'an upper layer with a thickness above 0', top.thickness)
@@ -52,14 +57,8 @@ export function layered(soil: Soil): LayeredSoil {
     lower: bottom.resistivity,
     boundary: thickness,
     reflection,
-    imageCount: countImages(Math.abs(reflection)),
+    images: imageSeries(reflection, thickness),
   }
-}
-
-function countImages(ratio: number): number {
-  let count = 0
-  for (let strength = ratio; strength > NEGLIGIBLE_IMAGE && count < MOST_IMAGES; strength *= ratio) count++
-  return count
 }
 
 export function distanceBetween(a: GroundPoint, b: GroundPoint): number {

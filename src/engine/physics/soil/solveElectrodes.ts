@@ -33,7 +33,7 @@ export function solveElectrodes(soil: Soil, electrodes: readonly Electrode[]): E
   checkElectrodes(electrodes)
   const ground = layered(soil)
   const segments = segmentsOf(ground, electrodes)
-  const { resistance, share } = solveLeakage(ground, electrodes, segments)
+  const { soilResistance, resistance, share } = solveLeakage(ground, electrodes, segments)
   const fields = once(() =>
     electrodes.map((electrode, i): RadialField => {
       const places = segments.flatMap((segment, s) => (segment.electrode === i ? [s] : []))
@@ -50,7 +50,8 @@ export function solveElectrodes(soil: Soil, electrodes: readonly Electrode[]): E
   const mutualTo = (point: GroundPoint): number[] => {
     const ohm = new Float64Array(electrodes.length)
     fields().forEach((field, i) => field.addPotential(distanceTo(point, electrodes[i]!), ohm))
-    return [...ohm]
+    // no place is higher than the electrode that drives it; the moments hold that only on average over each segment
+    return [...ohm].map((value, j) => Math.min(value, soilResistance[j]![j]!))
   }
   return {
     resistance,

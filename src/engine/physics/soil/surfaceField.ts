@@ -3,54 +3,41 @@
  * from depth 0, where each pair of mirror images falls together.
  */
 import { PI } from '../../math/portable'
-import { meanToDisc, meanToLine, slopeToDisc, slopeToLine } from './meanInverse'
+import { addLine, meanToDisc, slopeToDisc } from './meanInverse'
 import type { Segment } from './segments'
 import type { LayeredSoil } from './soil'
 
-/** Ohm at horizontal distance `apart`, metre. */
-export function surfaceOhm(soil: LayeredSoil, segment: Segment, apart: number): number {
-  if (segment.isDisc) return discOhm(soil, segment.radius, apart)
-  return sumOfImages(soil, segment, (offset) => meanToLine(apart, offset, segment.length))
-}
-
-/** Ohm per metre outwards of a segment of a vertical electrode (negative: the potential falls). */
-export function surfaceSlope(soil: LayeredSoil, segment: Segment, apart: number): number {
-  return sumOfImages(soil, segment, (offset) => slopeToLine(apart, offset, segment.length))
+/**
+ * Writes ohm at horizontal distance `apart` into `into[0]` and its change per metre outwards into `into[1]`, for a
+ * segment of a vertical electrode.
+ */
+export function surfaceOfSegment(soil: LayeredSoil, segment: Segment, apart: number, into: Float64Array): void {
+  const { shift, strength } = soil.images
+  const { depth, length, isLower } = segment
+  into[0] = 0
+  into[1] = 0
+  addLine(into, 1, apart, depth, length)
+  for (let k = 0; k < shift.length; k++) {
+    addLine(into, strength[k]!, apart, shift[k]! + depth, length)
+    if (!isLower) addLine(into, strength[k]!, apart, shift[k]! - depth, length)
+  }
+  const factor = (isLower ? soil.upper * (1 + soil.reflection) : soil.upper) / (2 * PI)
+  into[0] *= factor
+  into[1] *= factor
 }
 
 /** Ohm at distance `apart` from the axis of an equipotential disc. */
 export function discOhm(soil: LayeredSoil, radius: number, apart: number): number {
-  const { upper, boundary, reflection, imageCount } = soil
+  const { shift, strength } = soil.images
   let sum = meanToDisc(radius, apart, 0)
-  let strength = 2
-  for (let n = 1; n <= imageCount; n++) {
-    strength *= reflection
-    sum += strength * meanToDisc(radius, apart, 2 * n * boundary)
-  }
-  return (upper / (2 * PI)) * sum
-}
-
-function sumOfImages(soil: LayeredSoil, segment: Segment, mean: (offset: number) => number): number {
-  const { upper, boundary, reflection, imageCount } = soil
-  const { depth } = segment
-  let strength = 1
-  let sum = mean(depth)
-  for (let n = 1; n <= imageCount; n++) {
-    strength *= reflection
-    const shift = 2 * n * boundary
-    sum += strength * (segment.isLower ? mean(depth + shift) : mean(shift + depth) + mean(shift - depth))
-  }
-  return ((segment.isLower ? upper * (1 + reflection) : upper) / (2 * PI)) * sum
+  for (let k = 0; k < shift.length; k++) sum += 2 * strength[k]! * meanToDisc(radius, apart, shift[k]!)
+  return (soil.upper / (2 * PI)) * sum
 }
 
 /** Ohm per metre outwards of a disc, outside its rim. */
 export function discSlope(soil: LayeredSoil, radius: number, apart: number): number {
-  const { upper, boundary, reflection, imageCount } = soil
+  const { shift, strength } = soil.images
   let sum = slopeToDisc(radius, apart, 0)
-  let strength = 2
-  for (let n = 1; n <= imageCount; n++) {
-    strength *= reflection
-    sum += strength * slopeToDisc(radius, apart, 2 * n * boundary)
-  }
-  return (upper / (2 * PI)) * sum
+  for (let k = 0; k < shift.length; k++) sum += 2 * strength[k]! * slopeToDisc(radius, apart, shift[k]!)
+  return (soil.upper / (2 * PI)) * sum
 }
