@@ -48,7 +48,12 @@ const groups = [
   ],
   [vitest('unit')],
   [
-    { name: 'qualification', command: [...cli, 'qualify'], count: countClosingLine },
+    {
+      name: 'qualification',
+      command: [...cli, 'qualify'],
+      count: countClosingLine,
+      isWorthShowing: (line) => !line.startsWith('passed'),
+    },
     { name: 'scenarios', command: [...cli, 'check', 'scenarios'] },
   ],
   [{ name: 'build', does: ensureBuilt }],
@@ -104,7 +109,7 @@ function report(step, { passed, failed, skipped = 0 }, output, seconds) {
   console.log(`${failed ? '✗' : '✓'} ${step.name.padEnd(14)} ${seconds.toFixed(1).padStart(6)} s   ${note}`)
   if (!failed) return
   // Indented, so that no line of a tool can be taken for our closing line.
-  const lines = output.trim().split('\n')
+  const lines = output.trim().split('\n').filter(step.isWorthShowing ?? (() => true))
   for (const line of lines.slice(0, longestOutput)) console.log(`    ${line}`)
   const left = lines.length - longestOutput
   if (left > 0) console.log(`    … ${left} more lines in ${keep(step, output)}`)
