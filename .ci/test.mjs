@@ -109,7 +109,10 @@ function report(step, { passed, failed, skipped = 0 }, output, seconds) {
   console.log(`${failed ? '✗' : '✓'} ${step.name.padEnd(14)} ${seconds.toFixed(1).padStart(6)} s   ${note}`)
   if (!failed) return
   // Indented, so that no line of a tool can be taken for our closing line.
-  const lines = output.trim().split('\n').filter(step.isWorthShowing ?? (() => true))
+  const lines = output
+    .trim()
+    .split('\n')
+    .filter(step.isWorthShowing ?? (() => true))
   for (const line of lines.slice(0, longestOutput)) console.log(`    ${line}`)
   const left = lines.length - longestOutput
   if (left > 0) console.log(`    … ${left} more lines in ${keep(step, output)}`)
