@@ -32,7 +32,7 @@ export interface Item {
   readonly faulted: boolean
   /** Insulation that failed under voltage: stays failed. Hidden. */
   readonly failed: boolean
-  readonly where: { readonly kind: 'truck' } | { readonly kind: 'tarp' } | { readonly kind: 'person'; readonly person: PersonId } | { readonly kind: 'fitted' } | { readonly kind: 'aloft' } | { readonly kind: 'quarantine' }
+  readonly where: { readonly kind: 'truck' } | { readonly kind: 'tarp' } | { readonly kind: 'person'; readonly person: PersonId } | { readonly kind: 'fitted' } | { readonly kind: 'handline' } | { readonly kind: 'aloft' } | { readonly kind: 'quarantine' }
   readonly bookedOut: boolean
   readonly bookedIn: boolean
   readonly verdict: Verdict | null
@@ -104,6 +104,8 @@ export interface Site {
   readonly time: number
   readonly persons: Readonly<Record<PersonId, Person>>
   readonly items: Readonly<Record<ItemId, Item>>
+  /** Where the truck stands; the tarp lies beside it. */
+  readonly truck: GroundPoint
   readonly clamps: readonly Clamp[]
   readonly rods: readonly FittedRod[]
   readonly cover: FittedCover | null

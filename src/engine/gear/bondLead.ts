@@ -1,0 +1,36 @@
+/**
+ * Bonding lead from metalwork to the earthed conductor (row 7). `area` in mm² as printed, `length` in metres, `added`
+ * ohm in the cable.
+ */
+import { defect, harmlessMark, labelDefect } from './defect'
+import type { GearType } from './gearType'
+
+export const bondLead: GearType = {
+  id: 'bond-lead',
+  row: 7,
+  hands: 1,
+  ends: ['metal', 'line'],
+  test: 'flex',
+  defects: [
+    labelDefect('small-area', { area: 16 }),
+    defect('bond-lead', 'look', 'bared-end', { metalClamp: false }),
+    defect('bond-lead', 'look', 'cut-jacket', { jacketWhole: false }),
+    defect('bond-lead', 'look', 'worn-jaw', { jawHolds: false }),
+    defect('bond-lead', 'test', 'crimp-slip', { added: 0.02, ferruleHolds: false }),
+    labelDefect('out-of-test', { inTest: false }),
+    harmlessMark('bond-lead', 'paint-specks'),
+  ],
+  parameters: {
+    area: 25,
+    length: 2.5,
+    material: 'copper',
+    seatTurns: 6,
+    metalClamp: true,
+    jawHolds: true,
+    jacketWhole: true,
+    ferruleHolds: true,
+    strandsCarrying: 1,
+    added: 0,
+    inTest: true,
+  },
+}

@@ -1,0 +1,19 @@
+/** How a catalogue entry writes down what can be wrong with an item, and what only looks wrong. */
+import type { GearDefect } from './gearType'
+
+type Changes = GearDefect['changes']
+
+/** Wrong, and seen when it is turned over or felt when it is tested. */
+export function defect(type: string, foundBy: 'look' | 'test', id: string, changes: Changes): GearDefect {
+  return { id, foundBy, evidence: `gear.${type}.${foundBy}.${id}`, changes }
+}
+
+/** Wrong by what is printed on it: the label itself is the evidence and nothing comments it. */
+export function labelDefect(id: string, changes: Changes): GearDefect {
+  return { id, foundBy: 'label', evidence: 'gear.label', changes }
+}
+
+/** Looks like something and is nothing. */
+export function harmlessMark(type: string, id: string): GearDefect {
+  return { id, foundBy: 'look', evidence: `gear.${type}.look.${id}`, changes: {} }
+}

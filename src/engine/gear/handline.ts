@@ -1,0 +1,18 @@
+/** Handline and pulley (row 27). `workingLoad` kilograms. */
+import { defect, harmlessMark, labelDefect } from './defect'
+import type { GearType } from './gearType'
+
+export const handline: GearType = {
+  id: 'handline',
+  row: 27,
+  hands: 1,
+  test: 'try',
+  defects: [
+    defect('handline', 'look', 'frayed', { holds: false }),
+    defect('handline', 'look', 'wet', { dry: false }),
+    defect('handline', 'test', 'conductive-core', { insulating: false }),
+    labelDefect('low-load', { workingLoad: 20 }),
+    harmlessMark('handline', 'grey'),
+  ],
+  parameters: { holds: true, dry: true, insulating: true, workingLoad: 80 },
+}

@@ -1,0 +1,19 @@
+/** Climbing harness with pole strap (row 29). */
+import { defect, harmlessMark, labelDefect } from './defect'
+import type { GearType } from './gearType'
+
+export const harness: GearType = {
+  id: 'harness',
+  row: 29,
+  hands: 0,
+  worn: 'body',
+  test: 'try',
+  defects: [
+    defect('harness', 'look', 'broken-stitching', { holds: false }),
+    defect('harness', 'look', 'burn', { holds: false }),
+    defect('harness', 'test', 'hook-wear', { holds: false }),
+    labelDefect('out-of-test', { inTest: false }),
+    harmlessMark('harness', 'stained'),
+  ],
+  parameters: { holds: true, inTest: true },
+}

@@ -1,0 +1,15 @@
+/** Proving unit for the detector (row 14). */
+import { defect, harmlessMark } from './defect'
+import type { GearType } from './gearType'
+
+export const hvProvingUnit: GearType = {
+  id: 'hv-proving-unit',
+  row: 14,
+  hands: 0,
+  test: 'self-test',
+  defects: [
+    defect('hv-proving-unit', 'test', 'flat', { gives: false }),
+    harmlessMark('hv-proving-unit', 'scuffed-case'),
+  ],
+  parameters: { gives: true },
+}

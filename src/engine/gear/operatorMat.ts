@@ -1,0 +1,16 @@
+/** Mat bonded to the switch handle (row 26). */
+import { defect, harmlessMark } from './defect'
+import type { GearType } from './gearType'
+
+export const operatorMat: GearType = {
+  id: 'operator-mat',
+  row: 26,
+  hands: 1,
+  test: 'try',
+  defects: [
+    defect('operator-mat', 'test', 'frayed-bond', { bonded: false }),
+    defect('operator-mat', 'look', 'cut', { whole: false }),
+    harmlessMark('operator-mat', 'muddy'),
+  ],
+  parameters: { bonded: true, whole: true },
+}

@@ -1,0 +1,14 @@
+/** New pin insulator for the repair. No catalogue row: material, not safety gear. `voltage` phase to phase. */
+import { defect, harmlessMark } from './defect'
+import type { GearType } from './gearType'
+
+export const pinInsulator: GearType = {
+  id: 'pin-insulator',
+  row: 0,
+  hands: 0,
+  defects: [
+    defect('pin-insulator', 'look', 'chipped', { whole: false }),
+    harmlessMark('pin-insulator', 'dust'),
+  ],
+  parameters: { whole: true, voltage: 11_000 },
+}

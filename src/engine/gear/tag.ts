@@ -1,0 +1,15 @@
+/** Caution tag with name, time and permit (row 33). */
+import { defect, harmlessMark, labelDefect } from './defect'
+import type { GearType } from './gearType'
+
+export const tag: GearType = {
+  id: 'tag',
+  row: 33,
+  hands: 0,
+  defects: [
+    labelDefect('blank', { written: false }),
+    defect('tag', 'look', 'faded', { legible: false }),
+    harmlessMark('tag', 'creased'),
+  ],
+  parameters: { written: true, legible: true },
+}

@@ -1,0 +1,93 @@
+/**
+ * What every person touches: the standing contacts of where they are, an act's contacts in their place, and between
+ * skin and surface what they wear and what is fitted there.
+ */
+import { gearTypeOf, isAloft, itemsOf } from './questions'
+import type { Body, Contact, Limb, Surface } from './contact'
+import type { GroundPoint, PoleStation } from './place'
+import type { ItemId, PersonId } from './scenario'
+import type { Person, Site } from './site'
+
+export interface ActiveContact {
+  readonly person: PersonId
+  readonly contact: Contact
+}
+
+type Stance = 'standing' | 'pace'
+
+/** Heights of feet and thigh, metres, at the stations up the pole (common practice, no source). */
+export const posture: Readonly<Record<Exclude<PoleStation, 'foot'>, { readonly feet: number; readonly thigh: number }>> = {
+  'below-lv': { feet: 5.2, thigh: 6.1 },
+  'above-lv': { feet: 6.8, thigh: 7.7 },
+}
+
+/**
+ * @param active contacts of acts in progress: a limb named there leaves its standing contact
+ * @param moving persons who walk or climb: their feet take paces
+ * @returns one body per person, in order of id
+ */
+export function bodiesAt(
+  site: Site,
+  active: readonly ActiveContact[] = [],
+  moving: readonly PersonId[] = [],
+): readonly Body[] {
+  return Object.values(site.persons).map((person) => {
+    const acting = active.filter((it) => it.person === person.id).map((it) => it.contact)
+    const taken = new Set<Limb>(acting.map((it) => it.limb))
+    const standing = standingContacts(site, person, moving.includes(person.id) ? 'pace' : 'standing')
+    const contacts = [...standing.filter((it) => !taken.has(it.limb)), ...acting]
+    return { person: person.id, contacts: contacts.map((contact) => withLayers(site, person, contact)) }
+  })
+}
+
+function standingContacts(site: Site, person: Person, stance: Stance): readonly Contact[] {
+  const { place } = person
+  if (place.kind === 'pole' && place.station !== 'foot') {
+    const { feet, thigh } = posture[place.station]
+    return [
+      ...bothFeet({ kind: 'step-bolt', height: feet }),
+      { limb: 'thigh', on: { kind: 'pole', height: thigh }, through: [] },
+    ]
+  }
+  return bothFeet({ kind: 'ground', at: standingPoint(site, person), stance })
+}
+
+/** At the foot one stands half a metre beside the pole's axis, on the road side; at a switch under its handle. */
+function standingPoint(site: Site, person: Person): GroundPoint {
+  const { place } = person
+  if (place.kind === 'ground') return place.at
+  if (place.kind === 'pole') return { x: 0, y: 0.5 }
+  const along = site.scenario.switches.find((it) => it.id === place.id)?.along ?? 0
+  return { x: along, y: 0.5 }
+}
+
+function bothFeet(on: Surface): readonly Contact[] {
+  return [
+    { limb: 'left-foot', on, through: [] },
+    { limb: 'right-foot', on, through: [] },
+  ]
+}
+
+function withLayers(site: Site, person: Person, contact: Contact): Contact {
+  const layers = [...wornOn(site, person, contact.limb), ...contact.through, ...fittedOn(site, person, contact)]
+  return { ...contact, through: [...new Set(layers)] }
+}
+
+function wornOn(site: Site, person: Person, limb: Limb): readonly ItemId[] {
+  const part = limb.endsWith('-foot') ? 'feet' : limb.endsWith('-hand') ? 'hands' : undefined
+  return person.wears.filter((id) => part !== undefined && gearTypeOf(site, id).worn === part)
+}
+
+/** A cover in force at that height, the guard of that wire, the mat that one stands on. */
+function fittedOn(site: Site, person: Person, contact: Contact): readonly ItemId[] {
+  const { on } = contact
+  if (on.kind === 'pole') {
+    const cover = site.cover
+    return cover && on.height >= cover.from && on.height <= cover.to ? [cover.item] : []
+  }
+  if (on.kind === 'lv-wire') return site.guards.filter((guard) => guard.on === on.id).map((guard) => guard.item)
+  if (on.kind === 'ground' && person.onMat && !isAloft(person)) {
+    return itemsOf(site, 'operator-mat').filter((id) => site.items[id]?.where.kind === 'fitted')
+  }
+  return []
+}

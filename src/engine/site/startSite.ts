@@ -1,0 +1,97 @@
+/** The site before anybody acts, as the scenario says it truly is. */
+import type { GroundPoint } from './place'
+import type { Item, Person, Site, SwitchState } from './site'
+import type { Phase, Scenario, ScenarioPerson, ScenarioSwitch } from './scenario'
+
+export function startSite(scenario: Scenario): Site {
+  return {
+    scenario,
+    time: 0,
+    persons: byId(scenario.crew.map(startPerson)),
+    items: byId(scenario.items.map(startItem)),
+    truck: startTruck(scenario),
+    clamps: [],
+    rods: [],
+    cover: null,
+    guards: [],
+    barrier: null,
+    hauled: [],
+    switches: keyed(scenario.switches.map((it) => [it.id, startSwitch(it)] as const)),
+    brushed: [],
+    insulator: 'cracked',
+    feedersOut: [],
+    paper: {
+      step: null,
+      recloseBlocked: Object.fromEntries(scenario.feeders.map((feeder) => [feeder.id, false])),
+      permit: 'none',
+      safeToWork: false,
+      earthsReported: false,
+      workDone: false,
+      stopped: false,
+      closed: false,
+    },
+    written: {},
+    evidence: [],
+    livening: null,
+    marks: {},
+  }
+}
+
+/** The truck stands where the ground worker starts, or else whoever starts on the ground. */
+function startTruck(scenario: Scenario): GroundPoint {
+  const starts = [...scenario.crew]
+    .sort((a, b) => Number(b.role === 'ground-worker') - Number(a.role === 'ground-worker'))
+    .flatMap((it) => ('switch' in it.startsAt ? [] : [it.startsAt]))
+  return starts[0] ?? { x: 0, y: 0 }
+}
+
+/** In order of id, so that nothing depends on the order of a file. */
+function keyed<T>(pairs: readonly (readonly [string, T])[]): Readonly<Record<string, T>> {
+  return Object.fromEntries([...pairs].sort(([a], [b]) => (a < b ? -1 : 1)))
+}
+
+function byId<T extends { readonly id: string }>(things: readonly T[]): Readonly<Record<string, T>> {
+  return keyed(things.map((thing) => [thing.id, thing] as const))
+}
+
+function startPerson(person: ScenarioPerson): Person {
+  return {
+    id: person.id,
+    place: 'switch' in person.startsAt ? { kind: 'switch', id: person.startsAt.switch } : { kind: 'ground', at: person.startsAt },
+    holds: [],
+    wears: [],
+    strapped: false,
+    onMat: false,
+    signedOn: false,
+    briefed: false,
+    mustered: false,
+  }
+}
+
+function startItem(item: Scenario['items'][number]): Item {
+  return {
+    id: item.id,
+    type: item.type,
+    label: item.label,
+    defects: item.defects,
+    faulted: false,
+    failed: false,
+    where: { kind: 'truck' },
+    bookedOut: false,
+    bookedIn: false,
+    verdict: null,
+  }
+}
+
+function startSwitch(it: ScenarioSwitch): SwitchState {
+  const blade = (phase: Phase): 'open' | 'closed' => (it.closed || it.hungBlades.includes(phase) ? 'closed' : 'open')
+  return {
+    handle: it.closed ? 'closed' : 'open',
+    blades: { A: blade('A'), B: blade('B'), C: blade('C') },
+    control: it.remote ? 'remote' : 'local',
+    lock: null,
+    tag: null,
+    lockedBy: null,
+    earth: null,
+  }
+}
