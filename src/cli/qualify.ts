@@ -1,5 +1,6 @@
 /**
- * `qualify [file or folder…]`: runs physics check cases; without arguments those of the project. `-` is standard input.
+ * `qualify [--json] [file or folder…]`: runs physics check cases; without places those of the project. `-` is standard
+ * input.
  * Exit 0 when all pass, 1 when any failed, 2 when a file cannot be used (then nothing is run).
  */
 import { readdirSync, readFileSync, statSync } from 'node:fs'
@@ -11,13 +12,16 @@ import { qualificationLines, qualifyCase, type QualificationCase } from '../repo
 const projectCases = fileURLToPath(new URL('../../tests/qualification', import.meta.url))
 
 export function qualify(parameters: readonly string[]): number {
-  const options = parameters.filter((parameter) => parameter.startsWith('-') && parameter !== '-')
-  if (options.length > 0) return refuse([`qualify takes files and folders, no options: ${options.join(' ')}`])
-  const { cases, issues } = readAll(parameters.length === 0 ? [projectCases] : parameters)
+  const places = parameters.filter((parameter) => parameter === '-' || !parameter.startsWith('-'))
+  const unknown = parameters.filter((parameter) => !places.includes(parameter) && parameter !== '--json')
+  if (unknown.length > 0) return refuse([`qualify takes files, folders and --json, not ${unknown.join(' ')}`])
+  const { cases, issues } = readAll(places.length === 0 ? [projectCases] : places)
   if (issues.length > 0) return refuse(issues)
   const results = cases.map(qualifyCase)
-  for (const line of qualificationLines(results)) console.log(line)
-  return results.every(({ passed }) => passed) ? 0 : 1
+  const isPassed = results.every(({ passed }) => passed)
+  const lines = parameters.includes('--json') ? [JSON.stringify(results)] : qualificationLines(results)
+  for (const line of lines) console.log(line)
+  return isPassed ? 0 : 1
 }
 
 function refuse(issues: readonly string[]): number {

@@ -61,3 +61,10 @@ it('exits 2 for an empty folder and for an option', () => {
   expect(qualify([folder])).toBe(2)
   expect(qualify(['--fast'])).toBe(2)
 })
+
+it('gives the results as JSON when asked', () => {
+  expect(qualify(['--json', write('a.json', [item])])).toBe(0)
+  expect(said.map((line) => JSON.parse(line) as unknown)).toEqual([
+    [{ id: 'class-1', model: 'insulation', passed: true, reasons: [] }],
+  ])
+})

@@ -42,7 +42,7 @@ function difference(
 }
 
 /** The longest key first, so that a node called `pole.base` is found as well as a list's `0.1`. */
-export function findValue(output: Values, path: string): number | string | Values | undefined {
+function findValue(output: Values, path: string): number | string | Values | undefined {
   const parts = path.split('.')
   for (let taken = parts.length; taken > 0; taken -= 1) {
     const key = parts.slice(0, taken).join('.')

@@ -1,2 +1,2 @@
-export { qualificationLines, qualifyCase, type CaseResult } from './qualify'
+export { qualificationLines, qualifyCase } from './qualify'
 export type { QualificationCase } from './qualificationCase'
