@@ -49,6 +49,14 @@ describe('temperature', () => {
     expect(rise).toBeLessThan(315)
   })
 
+  it('is far beyond that limit after two more shots without cooling (hand: 264.5 · e^(3 · 0.7522) − 234.5 = 2291 > 1083)', () => {
+    let temperature = 30
+    for (let shot = 0; shot < 3; shot += 1) {
+      temperature = temperatureAfter('copper', 25 * squareMillimetre, 4_900, temperature, 1)
+    }
+    expect(temperature).toBe(meltingTemperature('copper'))
+  })
+
   it('undoes the adiabatic time', () => {
     const time = Number(adiabaticTime('aluminium', 50 * squareMillimetre, 3_000, 20, 300))
     expect(temperatureAfter('aluminium', 50 * squareMillimetre, 3_000, 20, time)).toBeCloseTo(300, 8)
