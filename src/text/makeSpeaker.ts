@@ -1,0 +1,48 @@
+/** Turns a key and its values into a sentence, from the program's own words and those of the scenario and pack. */
+import { amperes, labelDate, metres, ohms, plain, seconds, timeOfDay, turns, twoFigures, volts } from './quantities'
+import type { WordValue, WordValues, Words } from './words'
+
+export interface Speaker {
+  /** The sentence; the key itself between angle brackets when nobody wrote words for it. */
+  say(key: string, values?: WordValues): string
+  has(key: string): boolean
+}
+
+const numberFormats: Readonly<Record<string, (value: number) => string>> = {
+  V: volts,
+  A: amperes,
+  m: metres,
+  s: seconds,
+  ohm: ohms,
+  turns,
+  about: twoFigures,
+  whole: (value) => plain(value, 0),
+  plain: (value) => plain(value, 2),
+  percent: (value) => `${twoFigures(value * 100)}\u00a0%`,
+  time: timeOfDay,
+}
+
+/** Formats that look a name up: `{who:person}` is the sentence of `person.<who>`. */
+const nameFormats = new Set(['person', 'thing', 'item', 'gear', 'livening', 'action', 'path', 'element', 'place', 'value'])
+
+/** @param catalogues searched in order; the first that has the key wins */
+export function makeSpeaker(...catalogues: readonly Words[]): Speaker {
+  const find = (key: string): string | undefined => {
+    for (const words of catalogues) if (Object.hasOwn(words, key)) return words[key]
+    return undefined
+  }
+  const fill = (value: WordValue | undefined, format: string | undefined): string => {
+    if (value === undefined) return '–'
+    if (format === undefined) return typeof value === 'number' ? plain(value, 3) : String(value)
+    if (format === 'date') return labelDate(String(value))
+    if (nameFormats.has(format)) return find(`${format}.${value}`) ?? String(value)
+    const write = numberFormats[format]
+    return write && typeof value === 'number' ? write(value) : String(value)
+  }
+  const say = (key: string, values: WordValues = {}): string => {
+    const sentence = find(key)
+    if (sentence === undefined) return `⟨${key}⟩`
+    return sentence.replace(/\{(\w+)(?::(\w+))?\}/g, (_, name: string, format?: string) => fill(values[name], format))
+  }
+  return { say, has: (key) => find(key) !== undefined }
+}

@@ -1,0 +1,70 @@
+/**
+ * Quantities as a line worker reads them: two significant figures on screen, a no-break space before the unit and
+ * between thousands. Full figures belong to exports. No locale is asked, so that a record reads the same everywhere.
+ */
+
+const space = '\u00a0'
+
+/** Rounded to two significant figures, without an exponent. */
+export function twoFigures(value: number): string {
+  if (!Number.isFinite(value)) return '–'
+  if (value === 0) return '0'
+  const rounded = Number(value.toPrecision(2))
+  const size = Math.abs(rounded)
+  const decimals = size >= 10 ? 0 : size >= 1 ? 1 : size >= 0.1 ? 2 : 3
+  return withThousands(rounded.toFixed(decimals).replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, ''))
+}
+
+function withThousands(digits: string): string {
+  const [whole = '', fraction] = digits.split('.')
+  const spaced = whole.replace(/(\d)(?=(\d{3})+$)/g, `$1${space}`)
+  return fraction ? `${spaced}.${fraction}` : spaced
+}
+
+/** Volts; kilovolts from 10 kV up. */
+export const volts = (value: number): string =>
+  value >= 10_000 ? `${twoFigures(value / 1000)}${space}kV` : `${twoFigures(value)}${space}V`
+
+/** Amperes; milliamperes below one. */
+export const amperes = (value: number): string =>
+  Math.abs(value) < 1 ? `${milli(value)}${space}mA` : `${twoFigures(value)}${space}A`
+
+const milli = (value: number) => {
+  const size = value * 1000
+  return size !== 0 && Math.abs(size) < 0.005 ? '< 0.01' : twoFigures(size)
+}
+
+/** Length as it was set, to a centimetre. */
+export const metres = (value: number): string => `${plain(value, 2)}${space}m`
+
+export const seconds = (value: number): string => `${twoFigures(value)}${space}s`
+
+export const ohms = (value: number): string =>
+  value >= 1e6
+    ? `${twoFigures(value / 1e6)}${space}MΩ`
+    : value >= 1e4
+      ? `${twoFigures(value / 1000)}${space}kΩ`
+      : `${twoFigures(value)}${space}Ω`
+
+/** As few decimals as the value needs, at most so many. */
+export function plain(value: number, most: number): string {
+  const text = value.toFixed(most)
+  return withThousands(text.includes('.') ? text.replace(/0+$/, '').replace(/\.$/, '') : text)
+}
+
+/** Job clock: seconds after midnight as 09:48:12. */
+export function timeOfDay(second: number): string {
+  const two = (value: number) => String(value).padStart(2, '0')
+  return `${two(Math.floor(second / 3600) % 24)}:${two(Math.floor(second / 60) % 60)}:${two(Math.floor(second) % 60)}`
+}
+
+/** Half turns as a line worker says them: 4½. */
+export function turns(value: number): string {
+  const whole = Math.floor(value)
+  const half = value - whole
+  if (half === 0.5) return whole === 0 ? '½' : `${whole}½`
+  return plain(value, 2)
+}
+
+/** `2026-03` or `2026-03-14` as 03 2026 or 14 03 2026, the way labels are stamped. */
+export const labelDate = (iso: string): string => iso.split('-').reverse().join(' ')
