@@ -1,0 +1,205 @@
+/** The parts of `earths-on/scenario`: keys, units and ranges. Ranges say what is physically sensible, not what is usual. */
+import * as v from 'valibot'
+import { curveNames, percentiles, skins } from '../../engine'
+import {
+  amperes,
+  boolean,
+  byKind,
+  choice,
+  date,
+  id,
+  kilograms,
+  list,
+  metres,
+  metresPerSecond,
+  number,
+  numberChoice,
+  ohmMetres,
+  ohms,
+  ohmsPerMetre,
+  optional,
+  point,
+  seconds,
+  shape,
+  squareMetres,
+  squareMillimetres,
+  text,
+  volts,
+  whole,
+  type Field,
+} from '../shape'
+
+const phase = () => choice('A', 'B', 'C')
+
+export const weather = shape({ wind: metresPerSecond(0, 60), rain: boolean(), thunder: boolean() })
+
+export const soil = shape({
+  layers: list(shape({ resistivity: ohmMetres(1, 100_000), thickness: optional(metres(0.05, 100)) }), 1, 2),
+})
+
+export const pole = shape({
+  kind: choice('concrete'),
+  number: text(20),
+  /** Above ground. */
+  height: metres(4, 30),
+  armHeight: metres(3, 30),
+  lvHeight: metres(3, 30),
+  buttLength: metres(0.5, 5),
+  diameter: metres(0.1, 1.5),
+  cageRadius: metres(0.02, 0.7),
+  concreteCover: metres(0.005, 0.2),
+  concreteResistivity: ohmMetres(1, 1_000_000),
+  armFixing: ohms(0.001, 1e9),
+  stepBoltFixing: ohms(0.001, 1e9),
+  stepBoltsTo: metres(1, 30),
+})
+
+const conductor = shape({
+  id: id(),
+  phase: phase(),
+  x: { suffix: 'M', schema: number(-50, 50) },
+  height: metres(3, 60),
+  radius: metres(0.0005, 0.05),
+  gmr: metres(0.0001, 0.05),
+  resistance: ohmsPerMetre(1e-6, 0.1),
+})
+
+export const conductors = list(conductor, 3, 3)
+export const section = shape({ length: metres(10, 100_000), crossingAlong: metres(-50_000, 50_000) })
+
+/** Resistance and reactance. */
+const impedance = v.pipe(
+  shape({ resistance: ohms(0, 1e6), reactance: ohms(-1e6, 1e6) }),
+  v.transform(({ resistance, reactance }) => ({ re: resistance, im: reactance })),
+) as v.GenericSchema<unknown, { readonly re: number; readonly im: number }>
+
+const relay = shape({ curve: choice(...curveNames), pickup: amperes(0.1, 100_000), multiplier: number(0.01, 100) })
+
+export const feeder = shape({
+  id: id(),
+  voltage: volts(100, 500_000),
+  sourceImpedance: impedance,
+  neutral: byKind({
+    resistor: shape({ kind: choice('resistor'), resistance: ohms(0.001, 1e6) }),
+    solid: shape({ kind: choice('solid') }),
+    unearthed: shape({ kind: choice('unearthed') }),
+  }),
+  stationEarth: ohms(0.001, 1000),
+  length: metres(1, 200_000),
+  conductors,
+  earthFault: relay,
+  overcurrent: relay,
+  breakerTime: seconds(0.001, 10),
+  recloseDeadTimes: { suffix: 'S', schema: list(number(0.05, 600), 0, 5) },
+})
+
+export const lv = shape({
+  voltage: volts(50, 1000),
+  sourceImpedance: impedance,
+  wires: list(
+    shape({ id: id(), phase: choice('A', 'B', 'C', 'N'), x: { suffix: 'M', schema: number(-5, 5) }, height: metres(2, 30) }),
+    2,
+    8,
+  ),
+  neutralEarth: shape({ resistance: ohms(0.01, 10_000), at: point() }),
+  insulatorLeakage: ohms(1000, 1e12),
+})
+
+export const stay = shape({
+  anchor: point(),
+  anchorDepth: metres(0, 5),
+  anchorLength: metres(0.1, 5),
+  anchorRadius: metres(0.002, 0.5),
+  insulatorLeakage: ohms(0.1, 1e12),
+  fixing: ohms(0.001, 1e9),
+})
+
+export const scenarioSwitch = shape({
+  id: id(),
+  label: text(40),
+  feeder: id(),
+  closed: boolean(),
+  remote: boolean(),
+  along: metres(-50_000, 50_000),
+  hungBlades: list(phase(), 0, 3),
+})
+
+const startsAt = v.lazy((input) =>
+  typeof input === 'object' && input !== null && 'switch' in input ? shape({ switch: id() }) : point(),
+) as v.GenericSchema<unknown, { readonly switch: string } | { readonly x: number; readonly y: number }>
+
+export const person = shape({
+  id: id(),
+  role: choice('person-in-charge', 'pole-worker', 'ground-worker', 'switching-operator'),
+  weight: { suffix: 'Kg', schema: numberChoice(50, 70) } satisfies Field<50 | 70>,
+  bootSize: whole(30, 52),
+  startsAt,
+})
+
+/** What can stand on a label. A name that the gear's type has as a parameter overrides it. */
+export const label = v.pipe(
+  shape({
+    due: optional(date()),
+    tested: optional(date()),
+    serial: optional(text(20)),
+    owner: optional(text(40)),
+    class: optional(choice('00', '0', '1', '2', '3', '4')),
+    size: optional(whole(30, 52)),
+    area: optional(squareMillimetres(1, 500)),
+    length: optional(metres(0.1, 200)),
+    hop: optional(metres(0.1, 20)),
+    diameter: optional(metres(0.002, 0.1)),
+    mark: optional(metres(0.1, 5)),
+    reach: optional(metres(0.3, 12)),
+    jawTo: optional(metres(0.001, 0.1)),
+    cuff: optional(metres(0.01, 0.5)),
+    bandLow: optional(volts(10, 500_000)),
+    bandHigh: optional(volts(10, 500_000)),
+    maxVoltage: optional(volts(10, 10_000)),
+    voltage: optional(volts(10, 500_000)),
+    workingLoad: optional(kilograms(1, 5000)),
+    written: optional(text(80)),
+  }),
+  v.transform((value) => value as Readonly<Record<string, string | number>>),
+) as v.GenericSchema<unknown, Readonly<Record<string, string | number>>>
+
+export const item = shape({ id: id(), type: id(), label, defects: list(id(), 0, 10) })
+
+export const hazard = shape({ id: id(), real: boolean(), at: point() })
+
+const pair = v.strictTuple([phase(), phase()], 'a list of exactly 2 phases') as v.GenericSchema<
+  unknown,
+  readonly ['A' | 'B' | 'C', 'A' | 'B' | 'C']
+>
+
+export const livening = byKind({
+  clash: shape({ id: id(), kind: choice('clash'), feeder: id(), phase: phase(), impedance: ohms(0.001, 10_000) }),
+  'clash-two': shape({ id: id(), kind: choice('clash-two'), feeder: id(), phases: pair, impedance: ohms(0.001, 10_000) }),
+  'switch-closed': shape({ id: id(), kind: choice('switch-closed'), switch: id() }),
+})
+
+export const body = shape({
+  percentile: numberChoice(...percentiles),
+  skin: choice(...skins),
+})
+
+export const range = shape({ of: choice('soil', 'fixing', 'concrete'), low: number(0.001, 1), high: number(1, 1000) })
+
+const layer = shape({ thickness: metres(0.0001, 0.1), permittivity: number(1, 100), leakage: ohms(1, 1e12) })
+
+export const contact = shape({
+  area: shape({
+    thigh: squareMetres(0.0001, 1),
+    hand: squareMetres(0.0001, 1),
+    sole: squareMetres(0.0001, 1),
+    bootOnBolt: squareMetres(0.0001, 1),
+  }),
+  footRadius: metres(0.01, 0.3),
+  sole: layer,
+  cover: layer,
+  glove: layer,
+  guard: layer,
+  stickLeakage: ohms(1000, 1e13),
+  leather: ohms(0, 1e6),
+  clampGood: ohms(1e-6, 1),
+})

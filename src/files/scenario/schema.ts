@@ -1,0 +1,90 @@
+/** `earths-on/scenario`, version 1: a place and a task with its hidden truth, as a file. */
+import * as v from 'valibot'
+import type { ScenarioBase } from '../../engine'
+import {
+  boolean,
+  choice,
+  date,
+  hertz,
+  id,
+  list,
+  metres,
+  nullable,
+  numberChoice,
+  optional,
+  seconds,
+  shape,
+  whole,
+} from '../shape'
+import * as part from './parts'
+
+export const scenarioFormat = 'earths-on/scenario'
+export const scenarioVersion = 1
+
+/** Conditions of the chain at which the visible livening can strike; engine/timeline knows them. */
+const trigger = choice(
+  'first-clamp-going-on',
+  'bond-end-in-hand',
+  'hand-on-conductor',
+  'ground-worker-inside',
+  'cover-coming-off',
+  'last-clamp-on',
+)
+
+const fault = shape({ item: id(), defect: id(), label: optional(part.label) })
+
+const draws = shape({
+  defects: list(fault, 0, 200),
+  most: whole(0, 10),
+  fallback: seconds(1, 100_000),
+  quietOneIn: whole(1, 100),
+  fixed: list(
+    shape({
+      seed: whole(0, 4_294_967_295),
+      purpose: choice('practise', 'assess'),
+      defects: list(shape({ item: id(), defect: id() }), 0, 10),
+      visible: nullable(shape({ trigger, livening: id() })),
+    }),
+    0,
+    50,
+  ),
+})
+
+const file = shape({
+  format: choice(scenarioFormat),
+  version: numberChoice(scenarioVersion),
+  id: id(),
+  frequency: hertz(1, 1000),
+  startsAt: seconds(0, 86_399),
+  date: date(),
+  weather: part.weather,
+  soil: part.soil,
+  pole: part.pole,
+  conductors: part.conductors,
+  section: part.section,
+  feeders: list(part.feeder, 1, 10),
+  lv: part.lv,
+  stay: part.stay,
+  switches: list(part.scenarioSwitch, 1, 20),
+  crew: list(part.person, 1, 12),
+  items: list(part.item, 1, 300),
+  hazards: list(part.hazard, 0, 50),
+  publicApproach: metres(0.1, 50),
+  livenings: list(part.livening, 0, 50),
+  triggers: list(shape({ trigger, livenings: list(id(), 1, 50) }), 0, 50),
+  horizon: seconds(1, 3600),
+  body: part.body,
+  ranges: list(part.range, 0, 3),
+  work: shape({ conductor: id(), item: id(), takes: seconds(1, 36_000) }),
+  control: shape({ takesCrossingOut: boolean(), blocksReclose: boolean() }),
+  contact: part.contact,
+  draws,
+})
+
+export const scenarioSchema: v.GenericSchema<unknown, ScenarioBase> = v.pipe(
+  file,
+  v.transform(({ format: _format, version: _version, triggers, ...rest }): ScenarioBase => ({
+    ...rest,
+    triggers: triggers.flatMap(({ trigger, livenings }) => livenings.map((livening) => ({ trigger, livening }))),
+  })),
+) as v.GenericSchema<unknown, ScenarioBase>
