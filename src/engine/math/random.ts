@@ -55,7 +55,8 @@ function hashed(text: string): number {
   return hash
 }
 
-function nextWord(s: Uint32Array): number {
+/** One step of xoshiro128**, the state changed in place. */
+export function nextWord(s: Uint32Array): number {
   const [a, b, c, d] = [s[0]!, s[1]!, s[2]!, s[3]!]
   const result = Math.imul(rotated(Math.imul(b, 5), 7), 9) >>> 0
   const c2 = c ^ a

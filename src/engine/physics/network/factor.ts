@@ -65,7 +65,7 @@ export function factor(circuit: Circuit): Factored | Unsolvable {
 
 function factored(assembly: ReadableAssembly, equilibrated: Equilibrated, lu: Lu): Factored {
   const solveFor = (right: SplitVector): Solution | Unsolvable => {
-    const { x, residual, worstRow } = solveChecked(assembly.matrix, equilibrated, lu, right)
+    const { x, residual, worstRow } = solveChecked(equilibrated, lu, right)
     if (!Number.isFinite(residual)) return unsolvable(assembly.nodeOfRow[worstRow]!, 'not-finite')
     if (residual > LARGEST_RESIDUAL) return unsolvable(assembly.nodeOfRow[worstRow]!, 'ill-conditioned')
     return readSolution(assembly, x, residual)

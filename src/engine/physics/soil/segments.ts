@@ -40,7 +40,8 @@ function discSegment(disc: Disc, electrode: number): Segment {
 
 function verticalSegments(soil: LayeredSoil, rod: Vertical, electrode: number, perRod: number): Segment[] {
   const bottom = rod.top + rod.length
-  const isCut = soil.boundary > rod.top && soil.boundary < bottom
+  // a boundary within a radius of an end leaves a stub that the thin-wire approximation cannot take
+  const isCut = soil.boundary > rod.top + rod.radius && soil.boundary < bottom - rod.radius
   const pieces = isCut
     ? [[rod.top, soil.boundary] as const, [soil.boundary, bottom] as const]
     : [[rod.top, bottom] as const]
@@ -57,7 +58,7 @@ function verticalSegments(soil: LayeredSoil, rod: Vertical, electrode: number, p
       radius: rod.radius,
       depth: from + (k + 0.5) * length,
       length,
-      isLower: from >= soil.boundary,
+      isLower: 0.5 * (from + to) > soil.boundary,
       isDisc: false,
     }))
   })
