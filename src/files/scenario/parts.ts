@@ -144,7 +144,7 @@ export const label = v.pipe(
     serial: optional(text(20)),
     owner: optional(text(40)),
     class: optional(choice('00', '0', '1', '2', '3', '4')),
-    size: optional(whole(30, 52)),
+    size: optional(whole(5, 52)),
     area: optional(squareMillimetres(1, 500)),
     length: optional(metres(0.1, 200)),
     hop: optional(metres(0.1, 20)),

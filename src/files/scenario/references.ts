@@ -40,28 +40,23 @@ function danglingIssues(file: Json): readonly Issue[] {
   const feeders = idsAt(file, 'feeders')
   const switches = idsAt(file, 'switches')
   const work = asObject(file.work)
-  const needed: readonly (readonly [string, unknown, readonly unknown[], string])[] = [
-    ...listAt(file, 'switches').map((it, i) => [`$.switches[${i}].feeder`, it.feeder, feeders, 'feeder'] as const),
-    ...listAt(file, 'crew').flatMap((it, i) => {
-      const startsAt = asObject(it.startsAt)
-      return 'switch' in startsAt
-        ? [[`$.crew[${i}].startsAt.switch`, startsAt.switch, switches, 'switch'] as const]
-        : []
-    }),
-    ...listAt(file, 'livenings').flatMap((it, i) =>
-      it.kind === 'switch-closed'
-        ? [[`$.livenings[${i}].switch`, it.switch, switches, 'switch'] as const]
-        : [[`$.livenings[${i}].feeder`, it.feeder, feeders, 'feeder'] as const],
+  return [
+    ...listAt(file, 'switches').flatMap((it, i) => missing(`$.switches[${i}].feeder`, it.feeder, feeders, 'feeder')),
+    ...listAt(file, 'crew').flatMap((it, i) =>
+      missing(`$.crew[${i}].startsAt.switch`, asObject(it.startsAt).switch, switches, 'switch'),
     ),
+    ...listAt(file, 'livenings').flatMap((it, i) => [
+      ...missing(`$.livenings[${i}].switch`, it.switch, switches, 'switch'),
+      ...missing(`$.livenings[${i}].feeder`, it.feeder, feeders, 'feeder'),
+    ]),
     ...listAt(file, 'triggers').flatMap((it, i) =>
-      (Array.isArray(it.livenings) ? it.livenings : []).map(
-        (id: unknown, k) => [`$.triggers[${i}].livenings[${k}]`, id, idsAt(file, 'livenings'), 'livening'] as const,
+      (Array.isArray(it.livenings) ? it.livenings : []).flatMap((id: unknown, k) =>
+        missing(`$.triggers[${i}].livenings[${k}]`, id, idsAt(file, 'livenings'), 'livening'),
       ),
     ),
-    ['$.work.conductor', work.conductor, idsAt(file, 'conductors'), 'conductor'],
-    ['$.work.item', work.item, idsAt(file, 'items'), 'item'],
+    ...missing('$.work.conductor', work.conductor, idsAt(file, 'conductors'), 'conductor'),
+    ...missing('$.work.item', work.item, idsAt(file, 'items'), 'item'),
   ]
-  return needed.flatMap(([path, id, among, what]) => missing(path, id, among, what))
 }
 
 function missing(path: string, id: unknown, among: readonly unknown[], what: string): readonly Issue[] {
