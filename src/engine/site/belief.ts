@@ -1,0 +1,71 @@
+/**
+ * What the crew has perceived of the site, and nothing else: what was seen when looked at, read when the label was
+ * turned, known when tested, done by themselves. Views, lists, narration and labels read this type only.
+ */
+import type { JobSheet } from './jobSheet'
+import type { ItemId, Phase, Role, ThingId } from './scenario'
+import type { Clamp, Evidence, FittedCover, FittedGuard, FittedRod, Item, Paper, Person, SwitchState } from './site'
+import type { GroundPoint } from './place'
+
+export interface PersonBelief extends Person {
+  readonly role: Role
+  readonly bootSize: number
+}
+
+export interface ItemBelief extends Pick<Item, 'id' | 'type' | 'where' | 'bookedOut' | 'bookedIn' | 'verdict'> {
+  /** Null until somebody has read it. */
+  readonly label: Readonly<Record<string, string | number>> | null
+  /** What looks and tests told, in order of time. */
+  readonly evidence: readonly Evidence[]
+}
+
+/** A conductor is treated as live until it was tested and earthed. */
+export interface ConductorBelief {
+  readonly id: ThingId
+  readonly phase: Phase
+  readonly state: 'treat-as-live' | 'tested' | 'clamped'
+  readonly lastTest: Evidence | null
+  readonly isBrushed: boolean
+}
+
+export interface WireBelief {
+  readonly id: ThingId
+  readonly lastTest: Evidence | null
+  readonly guard: ItemId | null
+}
+
+export interface SwitchBelief extends Pick<SwitchState, 'handle' | 'control' | 'lock' | 'tag' | 'lockedBy'> {
+  readonly id: ThingId
+  /** As read at the handle; null until then. */
+  readonly label: string | null
+  /** The last look at each blade; null: nobody has looked. */
+  readonly blades: Readonly<Record<Phase, Evidence | null>>
+  readonly earth: ItemId | null
+}
+
+export interface Belief {
+  readonly sheet: JobSheet
+  /** Job second. */
+  readonly time: number
+  readonly persons: readonly PersonBelief[]
+  readonly items: readonly ItemBelief[]
+  readonly conductors: readonly ConductorBelief[]
+  readonly wires: readonly WireBelief[]
+  readonly switches: readonly SwitchBelief[]
+  readonly clamps: readonly Clamp[]
+  readonly rods: readonly FittedRod[]
+  readonly cover: FittedCover | null
+  readonly guards: readonly FittedGuard[]
+  readonly barrier: readonly GroundPoint[] | null
+  readonly hauled: readonly ItemId[]
+  readonly insulator: 'cracked' | 'replaced'
+  /** Feeders that the control room has taken out. */
+  readonly feedersOut: readonly ThingId[]
+  readonly paper: Paper
+  readonly written: Readonly<Record<string, string | readonly string[]>>
+  readonly evidence: readonly Evidence[]
+  readonly marks: Readonly<Record<string, number>>
+  /** That something came alive and when, not what. */
+  readonly livening: { readonly at: number; readonly provedOff: boolean } | null
+}
+

@@ -1,0 +1,85 @@
+/** Site to belief: copies what was perceived, leaves what is hidden. */
+import type { Belief, ConductorBelief, ItemBelief, SwitchBelief, WireBelief } from './belief'
+import { jobSheet } from './jobSheet'
+import { crewMember } from './questions'
+import type { Phase, ScenarioSwitch, ThingId } from './scenario'
+import type { Evidence, Item, Site } from './site'
+
+export function believe(site: Site): Belief {
+  const { scenario } = site
+  return {
+    sheet: jobSheet(scenario),
+    time: site.time,
+    persons: Object.values(site.persons).map((person) => {
+      const { role, bootSize } = crewMember(site, person.id)
+      return { ...person, role, bootSize }
+    }),
+    items: Object.values(site.items).map((item) => itemBelief(site, item)),
+    conductors: scenario.conductors.map(({ id, phase }) => conductorBelief(site, id, phase)),
+    wires: scenario.lv.wires.map(({ id }) => wireBelief(site, id)),
+    switches: scenario.switches.map((it) => switchBelief(site, it)),
+    clamps: site.clamps,
+    rods: site.rods,
+    cover: site.cover,
+    guards: site.guards,
+    barrier: site.barrier,
+    hauled: site.hauled,
+    insulator: site.insulator,
+    feedersOut: site.feedersOut,
+    paper: site.paper,
+    written: site.written,
+    evidence: site.evidence,
+    marks: site.marks,
+    livening: site.livening && { at: site.livening.at, provedOff: site.livening.provedOff },
+  }
+}
+
+function lastOf(site: Site, thing: ThingId, by: Evidence['by']): Evidence | null {
+  return site.evidence.findLast((it) => it.of === thing && it.by === by) ?? null
+}
+
+function itemBelief(site: Site, item: Item): ItemBelief {
+  const evidence = site.evidence.filter((it) => it.of === item.id)
+  return {
+    id: item.id,
+    type: item.type,
+    where: item.where,
+    bookedOut: item.bookedOut,
+    bookedIn: item.bookedIn,
+    verdict: item.verdict,
+    label: evidence.some((it) => it.by === 'label') ? item.label : null,
+    evidence,
+  }
+}
+
+function conductorBelief(site: Site, id: ThingId, phase: Phase): ConductorBelief {
+  const lastTest = lastOf(site, id, 'test')
+  const isClamped = site.clamps.some((clamp) => clamp.on === id)
+  return {
+    id,
+    phase,
+    state: isClamped ? 'clamped' : lastTest ? 'tested' : 'treat-as-live',
+    lastTest,
+    isBrushed: site.brushed.includes(id),
+  }
+}
+
+function wireBelief(site: Site, id: ThingId): WireBelief {
+  return { id, lastTest: lastOf(site, id, 'test'), guard: site.guards.find((it) => it.on === id)?.item ?? null }
+}
+
+function switchBelief(site: Site, { id, label }: ScenarioSwitch): SwitchBelief {
+  const state = site.switches[id]!
+  const seen = (phase: Phase): Evidence | null => lastOf(site, `${id}/${phase}`, 'look')
+  return {
+    id,
+    label: lastOf(site, id, 'label') ? label : null,
+    handle: state.handle,
+    control: state.control,
+    lock: state.lock,
+    tag: state.tag,
+    lockedBy: state.lockedBy,
+    blades: { A: seen('A'), B: seen('B'), C: seen('C') },
+    earth: state.earth?.item ?? null,
+  }
+}

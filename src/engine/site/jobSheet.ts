@@ -1,0 +1,79 @@
+/**
+ * What the crew has on paper and before their eyes from the start: the work order, the network diagram, the protection
+ * settings, the place. No hidden field: no defect, no blade position, nothing that the seed draws.
+ */
+import type { Soil } from '../physics/soil'
+import type { GroundPoint } from './place'
+import type { Conductor, ConcretePole, Feeder, LowVoltage, Scenario, ScenarioPerson, ThingId } from './scenario'
+
+export interface JobSheet {
+  readonly scenario: string
+  readonly purpose: Scenario['purpose']
+  readonly date: string
+  /** Seconds after midnight at job second 0. */
+  readonly startsAt: number
+  readonly frequency: number
+  readonly weather: Scenario['weather']
+  readonly soil: Soil
+  readonly pole: Pick<
+    ConcretePole,
+    'kind' | 'number' | 'height' | 'armHeight' | 'lvHeight' | 'buttLength' | 'diameter' | 'stepBoltsTo'
+  >
+  readonly conductors: readonly Pick<Conductor, 'id' | 'phase' | 'x' | 'height' | 'radius'>[]
+  readonly section: Scenario['section']
+  readonly feeders: readonly Omit<Feeder, 'conductors'>[]
+  readonly lv: Pick<LowVoltage, 'voltage' | 'wires'>
+  readonly stay: { readonly anchor: GroundPoint }
+  readonly switches: readonly {
+    readonly id: ThingId
+    readonly label: string
+    readonly feeder: ThingId
+    /** As the diagram has it. */
+    readonly normally: 'open' | 'closed'
+    readonly remote: boolean
+    readonly along: number
+  }[]
+  readonly crew: readonly Pick<ScenarioPerson, 'id' | 'role' | 'bootSize'>[]
+  /** Things that can be marked as a hazard, whether they are one or not. */
+  readonly hazards: readonly { readonly id: string; readonly at: GroundPoint }[]
+  readonly work: { readonly conductor: ThingId; readonly item: string }
+}
+
+export function jobSheet(scenario: Scenario): JobSheet {
+  const { pole } = scenario
+  return {
+    scenario: scenario.id,
+    purpose: scenario.purpose,
+    date: scenario.date,
+    startsAt: scenario.startsAt,
+    frequency: scenario.frequency,
+    weather: scenario.weather,
+    soil: scenario.soil,
+    pole: {
+      kind: pole.kind,
+      number: pole.number,
+      height: pole.height,
+      armHeight: pole.armHeight,
+      lvHeight: pole.lvHeight,
+      buttLength: pole.buttLength,
+      diameter: pole.diameter,
+      stepBoltsTo: pole.stepBoltsTo,
+    },
+    conductors: scenario.conductors.map(({ id, phase, x, height, radius }) => ({ id, phase, x, height, radius })),
+    section: scenario.section,
+    feeders: scenario.feeders.map(({ conductors: _drawnElsewhere, ...feeder }) => feeder),
+    lv: { voltage: scenario.lv.voltage, wires: scenario.lv.wires },
+    stay: { anchor: scenario.stay.anchor },
+    switches: scenario.switches.map(({ id, label, feeder, closed, remote, along }) => ({
+      id,
+      label,
+      feeder,
+      normally: closed ? 'closed' : 'open',
+      remote,
+      along,
+    })),
+    crew: scenario.crew.map(({ id, role, bootSize }) => ({ id, role, bootSize })),
+    hazards: scenario.hazards.map(({ id, at }) => ({ id, at })),
+    work: { conductor: scenario.work.conductor, item: scenario.work.item },
+  }
+}
