@@ -35,11 +35,11 @@ function readAll(places: readonly string[]): { cases: QualificationCase[]; issue
   for (const place of places) {
     try {
       for (const file of filesIn(place)) {
-        const reading = readQualification(readFileSync(file === '-' ? 0 : file, 'utf8'))
-        if (reading.kind === 'read') cases.push(...reading.file.cases)
+        const read = readQualification(readFileSync(file === '-' ? 0 : file, 'utf8'))
+        if (read.ok) cases.push(...read.value.cases)
         else
           issues.push(
-            ...reading.issues.map(({ path, message }) => `${file}: ${path === '' ? 'file' : path} ${message}`),
+            ...read.issues.map(({ path, found, allowed }) => `${file}: ${path}: found ${found}; allowed: ${allowed}`),
           )
       }
     } catch (error) {

@@ -54,7 +54,7 @@ it('exits 2 and runs nothing when any file cannot be used, with the issues of al
   expect(qualify([sound, twice, join(folder, 'missing.json')])).toBe(2)
   expect(said).toEqual([])
   expect(complained).toHaveLength(2)
-  expect(complained[0]).toContain('cases.1.id')
+  expect(complained[0]).toContain('$.cases[1].id')
 })
 
 it('exits 2 for an empty folder and for an option', () => {

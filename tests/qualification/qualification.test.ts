@@ -8,9 +8,9 @@ const folder = import.meta.dirname
 const files = readdirSync(folder).filter((name) => name.endsWith('.json'))
 
 function casesOf(file: string): readonly QualificationCase[] {
-  const reading = readQualification(readFileSync(join(folder, file), 'utf8'))
-  if (reading.kind === 'refused') throw new Error(`${file}: ${JSON.stringify(reading.issues)}`)
-  return reading.file.cases
+  const read = readQualification(readFileSync(join(folder, file), 'utf8'))
+  if (!read.ok) throw new Error(`${file}: ${JSON.stringify(read.issues)}`)
+  return read.value.cases
 }
 
 describe.each(files)('%s', (file) => {

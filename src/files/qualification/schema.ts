@@ -3,56 +3,49 @@
  * What a model's inputs must be is the model's own affair and is reported per case, not per file.
  */
 import * as v from 'valibot'
+import { choice, list, optional, shape, text, whole } from '../shape'
 
 export const qualificationFormat = 'earths-on/qualification'
 export const qualificationVersion = 1
 
-const bases = ['published', 'reference-program', 'closed-form', 'common-practice', 'memory'] as const
-
-/** Valibot's strictObject stops at the first unknown key; every one is an issue of its own. */
-const exactly = <const Entries extends v.ObjectEntries>(entries: Entries) =>
-  v.objectWithRest(entries, v.never('an unknown key is not allowed'))
-
-const text = v.pipe(v.string('must be text'), v.nonEmpty('must not be empty'))
-const finite = v.pipe(v.number('must be a number'), v.finite('must be finite'))
+const most = 5000
 
 /** 1 and more would let anything of the right sign pass. */
-const relativeTolerance = v.pipe(finite, v.minValue(0, 'must be 0 or more'), v.ltValue(1, 'must be below 1'))
-const absoluteTolerance = v.pipe(finite, v.minValue(0, 'must be 0 or more'))
+const relativeTolerance = v.pipe(v.number('a number'), v.minValue(0, 'at least 0'), v.ltValue(1, 'below 1'))
+const absoluteTolerance = v.pipe(v.number('a number'), v.minValue(0, 'at least 0'))
 const tolerance = v.pipe(
-  exactly({ relative: v.optional(relativeTolerance), absolute: v.optional(absoluteTolerance) }),
+  shape({ relative: optional(relativeTolerance), absolute: optional(absoluteTolerance) }),
   v.check(
     ({ relative, absolute }) => relative !== undefined || absolute !== undefined,
-    'must have relative or absolute',
+    'relative or absolute, or both',
   ),
 )
 
-const isForAll = (value: unknown): boolean =>
-  typeof value !== 'object' ||
-  value === null ||
-  'relative' in value ||
-  'absolute' in value ||
-  Object.keys(value).length === 0
+/** `{ relative, absolute }` speaks for all values; with other keys it is one such object per path. */
+export function isForAll(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return true
+  const keys = Object.keys(value)
+  return keys.length === 0 || keys.includes('relative') || keys.includes('absolute')
+}
 
-const qualificationCase = exactly({
-  id: v.pipe(v.string('must be text'), v.regex(/^[a-z0-9]+(?:[-.][a-z0-9]+)*$/, 'must be kebab-case')),
-  model: text,
-  basis: v.picklist(bases, `must be one of ${bases.join(', ')}`),
-  source: text,
-  inputs: v.record(v.string(), v.unknown(), 'must be an object'),
-  expected: v.pipe(
-    v.record(v.string(), v.union([finite, text], 'must be a finite number or text'), 'must be an object'),
-    v.minEntries(1, 'must expect at least one value'),
-  ),
-  tolerance: v.optional(
-    v.lazy((value) => (isForAll(value) ? tolerance : v.record(v.string(), tolerance, 'must be an object'))),
-  ),
+const tolerances = v.lazy((value) => (isForAll(value) ? tolerance : v.record(v.string(), tolerance, 'an object')))
+
+const expectedValue = v.union([v.pipe(v.number(), v.finite()), text()], 'a finite number or a text')
+
+const qualificationCase = shape({
+  id: v.pipe(v.string('a text'), v.regex(/^[a-z0-9]+(?:[-.][a-z0-9]+)*$/, 'a kebab-case id')),
+  model: text(),
+  basis: choice('published', 'reference-program', 'closed-form', 'common-practice', 'memory'),
+  source: text(4000),
+  inputs: v.record(v.string(), v.unknown(), 'an object'),
+  expected: v.pipe(v.record(v.string(), expectedValue, 'an object'), v.minEntries(1, 'at least one value')),
+  tolerance: optional(tolerances),
 })
 
-export const qualificationSchema = exactly({
-  format: v.literal(qualificationFormat, `must be ${qualificationFormat}`),
-  version: v.literal(qualificationVersion, `must be ${qualificationVersion}`),
-  cases: v.pipe(v.array(qualificationCase, 'must be a list'), v.minLength(1, 'must hold at least one case')),
+export const qualificationSchema = shape({
+  format: choice(qualificationFormat),
+  version: whole(qualificationVersion, qualificationVersion),
+  cases: list(qualificationCase, 1, most),
 })
 
 export type QualificationFile = v.InferOutput<typeof qualificationSchema>
