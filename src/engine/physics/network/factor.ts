@@ -45,6 +45,8 @@ export interface Factored {
   ): PortEquivalent | Unsolvable
   /** The circuit with extra currents, ampere into the circuit at each port. */
   solveWith(injections: readonly Injection[]): Solution | Unsolvable
+  /** What one ampere into the circuit at a port does, with the circuit's own sources at rest. */
+  respond(port: Port): Solution | Unsolvable
 }
 
 export function factor(circuit: Circuit): Factored | Unsolvable {
@@ -84,6 +86,10 @@ function factored(assembly: ReadableAssembly, equilibrated: Equilibrated, lu: Lu
       const right = { re: assembly.sources.re.slice(), im: assembly.sources.im.slice() }
       for (const { port, current } of injections) addInjection(assembly, right, port, current)
       return solveFor(right)
+    },
+    respond: (port) => {
+      const loose = findLoosePort(assembly, [port])
+      return loose === undefined ? solveFor(unitInjection(assembly, port)) : unsolvable(loose, 'floating')
     },
     ports: (solution, ports, groundMutual) => {
       const loose = findLoosePort(assembly, ports)

@@ -39,7 +39,14 @@ const circuits = fc.integer({ min: 2, max: 7 }).chain((count) => {
       }),
       fc.record({ kind: fc.constant('current' as const), from: node, to: node, current: decades(-1, 3).map(complex) }),
       fc
-        .record({ a: real, b: node, c: real, d: node, self: decades(-3, 2), share: fc.double({ min: 0.1, max: 0.9, noNaN: true }) })
+        .record({
+          a: real,
+          b: node,
+          c: real,
+          d: node,
+          self: decades(-3, 2),
+          share: fc.double({ min: 0.1, max: 0.9, noNaN: true }),
+        })
         .map(({ a, b, c, d, self, share }) => ({
           kind: 'coupled' as const,
           branches: [
