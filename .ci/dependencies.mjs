@@ -39,6 +39,8 @@ const layerRules = engineLayers
 
 const mathLibrary = '^node_modules/@stdlib/'
 const schemaLibrary = '^node_modules/(valibot|@valibot)/'
+/** JSON with positions, and SHA-256 in plain script: the same in node and browser. */
+const formatLibraries = '^node_modules/(jsonc-parser|@noble/hashes)/'
 const reactLibrary = '^node_modules/(react|react-dom|three|@react-three|@types/(react|react-dom|three))/'
 const door = '^src/engine/index[.]ts$'
 
@@ -76,7 +78,12 @@ export default {
     ),
     never('engine-does-not-use-its-door', { path: '^src/engine/' }, { path: door }, 'the door is for visitors'),
     ...layerRules,
-    only('files-scope', '^src/files/', [door, schemaLibrary], 'files know the engine and the schema library'),
+    only(
+      'files-scope',
+      '^src/files/',
+      [door, schemaLibrary, formatLibraries],
+      'files know the engine, the schema library, and what reads and digests text',
+    ),
     only('text-scope', '^src/text/', [door], 'words know the engine only'),
     only('reports-scope', '^src/reports/', [door, '^src/text/'], 'reports know the engine and the words'),
     only(

@@ -20,3 +20,5 @@ export { effectiveParameters, evidenceOf, gearOf, isUnsound } from './site/quest
 export type { Scenario, ScenarioBase } from './site/scenario'
 export type { Site } from './site/site'
 export { startSite } from './site/startSite'
+export type { Action, Order, Refusal, Value, ValueSpec } from './actions/action'
+export type { Finding, Pack, PackRule, Severity } from './rules/finding'

@@ -7,6 +7,8 @@ import * as v from 'valibot'
 /** A value and the unit that its key carries. */
 export interface Field<Out> {
   readonly suffix: string
+  /** The whole key, where it is not the name and the unit. */
+  readonly key?: string
   readonly schema: v.GenericSchema<unknown, Out>
   readonly isOptional?: boolean
 }
@@ -23,8 +25,9 @@ const isField = (field: Field<unknown> | v.GenericSchema<unknown, unknown>): fie
 /** Keys of the file for the fields of a shape: name and unit. */
 export function shape<F extends Fields>(fields: F): v.GenericSchema<unknown, ShapeOut<F>> {
   const names = Object.entries(fields).map(([name, field]) => {
-    const { suffix, schema, isOptional } = isField(field) ? field : { suffix: '', schema: field, isOptional: false }
-    return { name, key: name + suffix, schema: isOptional ? v.exactOptional(schema) : schema }
+    if (!isField(field)) return { name, key: name, schema: field }
+    const { suffix, schema, isOptional, key = name + suffix } = field
+    return { name, key, schema: isOptional ? v.exactOptional(schema) : schema }
   })
   const keys = names.map((it) => it.key)
   const entries = Object.fromEntries(names.map((it) => [it.key, it.schema]))
@@ -129,6 +132,11 @@ export function list<Out>(item: v.GenericSchema<unknown, Out>, least = 0, most =
 
 export function nullable<Out>(schema: v.GenericSchema<unknown, Out>): v.GenericSchema<unknown, Out | null> {
   return v.nullable(schema)
+}
+
+/** Keys that the file chooses itself. */
+export function record<Out>(value: v.GenericSchema<unknown, Out>, allowed: string): v.GenericSchema<unknown, Readonly<Record<string, Out>>> {
+  return v.record(v.pipe(v.string(allowed), v.maxLength(200, 'a key of at most 200 characters')), value, allowed)
 }
 
 /** Exactly one of several shapes, told apart by `kind`. */

@@ -25,7 +25,12 @@ export function readJson(text: string, limit = sizeLimit): Read<unknown> {
   }
   const issues = faultsOf(text)
   if (issues.length > 0) return { ok: false, issues: issues.slice(0, issueLimit) }
-  return { ok: true, value: JSON.parse(text) as unknown }
+  try {
+    return { ok: true, value: JSON.parse(text) as unknown }
+  } catch (error) {
+    // The two readers disagree about a corner of the grammar; the stricter one decides.
+    return refuse({ path: '$', found: error instanceof Error ? error.message : 'a fault', allowed: 'JSON' })
+  }
 }
 
 function firstTooDeep(text: string): number | undefined {
@@ -59,9 +64,9 @@ function faultsOf(text: string): readonly Issue[] {
       },
       onObjectProperty: (key, _offset, _length, line, _character, pathOf) => {
         const here = keys.at(-1)
-        const path = jsonPath([...pathOf(), key])
-        if (reservedKeys.includes(key)) issues.push({ path, found: `the key "${key}"`, allowed: 'any other key' })
-        if (here?.has(key)) issues.push({ path, found: `"${key}" again, line ${line + 1}`, allowed: 'each key once' })
+        const path = (): string => jsonPath([...pathOf(), key])
+        if (reservedKeys.includes(key)) issues.push({ path: path(), found: `the key "${key}"`, allowed: 'any other key' })
+        if (here?.has(key)) issues.push({ path: path(), found: `"${key}" again, line ${line + 1}`, allowed: 'each key once' })
         here?.add(key)
       },
       onLiteralValue: (value: unknown, offset, length, _line, _character, pathOf) => {
