@@ -1,0 +1,131 @@
+/**
+ * Runs every rule of a pack over a run. Over each kind's own finding lie, for all kinds alike: `forEach` (one by one
+ * over a set), `appliesIf` (asked of the finished site), `putRight` (the crew mended it before it mattered),
+ * `consequenceOf` (the same deviation seen by another rule) and the rule that the first deviation is scored once.
+ */
+import { invariant } from '../units/invariant'
+import type { Timeline } from '../timeline/timeline'
+import { books } from './books'
+import type { Finding, Pack, PackRule } from './finding'
+import { ruleKinds } from './kinds'
+import { bindEach } from './language/each'
+import type { Parameters } from './language/kind'
+import { matchesAny, type Pattern } from './language/pattern'
+import { holds, type PredicateCall } from './language/predicate'
+import type { RawFinding } from './language/raw'
+import { readList, readPatterns, readText } from './language/read'
+import { viewRun, type RunView } from './language/runView'
+
+/** Ordered by job second, then rule, then act. */
+export function findFindings(timeline: Timeline, pack: Pack): readonly Finding[] {
+  const view = viewRun(timeline, pack)
+  const found = pack.rules.flatMap((rule) => findOfRule(view, rule))
+  const kept = found.filter((each) => !isConsequence(each, found))
+  return kept.map(({ finding }) => finding).sort(compare)
+}
+
+interface Found {
+  readonly finding: Finding
+  readonly subject: string
+  readonly causes: readonly string[]
+}
+
+function findOfRule(view: RunView, rule: PackRule): readonly Found[] {
+  const kind = ruleKinds.get(rule.kind)
+  invariant(kind !== undefined, 'a rule kind that the pack check has let through', rule.kind)
+  if (!applies(view, rule.parameters)) return []
+  const raw = bindAll(view, rule.parameters).flatMap((parameters) => kind.find(view, parameters, books))
+  const causes = readList(rule.parameters, 'consequenceOf')
+  const marked = [...raw].sort((a, b) => a.at - b.at || a.entry - b.entry).map((each) => markRecovery(view, rule, each))
+  return keepFirst(marked).map(({ raw: each, recovered }) => ({
+    finding: dress(rule, each, recovered),
+    subject: each.subject,
+    causes,
+  }))
+}
+
+function applies(view: RunView, parameters: Parameters): boolean {
+  const call = parameters['appliesIf'] as PredicateCall | undefined
+  return call === undefined || holds(books.predicates, call, { view, site: view.timeline.end })
+}
+
+function bindAll(view: RunView, parameters: Parameters): readonly Parameters[] {
+  const name = readText(parameters, 'forEach')
+  if (name === undefined) return [parameters]
+  const set = books.sets.get(name)
+  invariant(set !== undefined, 'a set that the pack check has let through', name)
+  return set.members(view.timeline.scenario).map((member) => ({ ...bindEach(parameters, member), $member: member }))
+}
+
+interface Marked {
+  readonly raw: RawFinding
+  readonly recovered: boolean
+}
+
+/** Mended: an act of `by` followed, before the first act of `before`, and before anything came alive. */
+function markRecovery(view: RunView, rule: PackRule, raw: RawFinding): Marked {
+  const putRight = rule.parameters['putRight'] as Parameters | undefined
+  if (putRight === undefined) return { raw, recovered: false }
+  const by = readPatterns(putRight, 'by')
+  const mended = view.done.find(
+    (entry) => entry.start >= raw.at && entry.index !== raw.entry && isAbout(view, by, entry, raw),
+  )
+  if (mended === undefined) return { raw, recovered: false }
+  const before = readPatterns(putRight, 'before')
+  const relied = view.done.some(
+    (entry) => entry.start > raw.at && entry.start < mended.end && matchesAny(view, before, entry),
+  )
+  const { struck } = view.timeline
+  const struckBetween = struck !== null && struck.at >= raw.at && struck.at < mended.end
+  return { raw, recovered: !relied && !struckBetween }
+}
+
+function isAbout(view: RunView, by: readonly Pattern[], entry: RunView['done'][number], raw: RawFinding): boolean {
+  if (!matchesAny(view, by, entry)) return false
+  const { on, with: held, who } = entry.order
+  return raw.subject === '' || [on, held, who].includes(raw.subject)
+}
+
+/** The same person with the same thing: scored once until it was put right. */
+function keepFirst(marked: readonly Marked[]): readonly Marked[] {
+  const open = new Set<string>()
+  return marked.filter(({ raw, recovered }) => {
+    const key = `${raw.who ?? ''} ${raw.subject}`
+    if (open.has(key)) return false
+    if (!recovered) open.add(key)
+    return true
+  })
+}
+
+/** Another rule already says it: same thing, no later. */
+function isConsequence(each: Found, found: readonly Found[]): boolean {
+  return found.some(
+    (other) =>
+      each.causes.includes(other.finding.rule) &&
+      !other.finding.recovered &&
+      other.finding.at <= each.finding.at &&
+      (other.subject === '' || each.subject === '' || other.subject === each.subject),
+  )
+}
+
+function dress(rule: PackRule, raw: RawFinding, recovered: boolean): Finding {
+  return {
+    rule: rule.id,
+    at: raw.at,
+    severity: rule.severity,
+    element: rule.element,
+    ...(raw.who === undefined ? {} : { who: raw.who }),
+    entry: raw.entry,
+    facts: raw.facts,
+    recovered,
+  }
+}
+
+function compare(a: Finding, b: Finding): number {
+  return (
+    a.at - b.at ||
+    (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0) ||
+    a.entry - b.entry ||
+    ((a.who ?? '') < (b.who ?? '') ? -1 : 1)
+  )
+}

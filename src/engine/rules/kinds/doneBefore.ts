@@ -1,0 +1,75 @@
+/**
+ * Something must have been done before something else: earth end before a conductor clamp, a test before a clamp on
+ * the same wire. `link` says what must be the same in both; `since` makes an older doing count no longer.
+ */
+import type { RuleKind } from '../language/kind'
+import { isLinked, partOf, type Link } from '../language/link'
+import { allMatching, findLast, matchesAny, type Pattern } from '../language/pattern'
+import { aboutEntry, aboutMissing, type RawFinding } from '../language/raw'
+import { readFlag, readLinks, readNumber, readPatterns } from '../language/read'
+import { endOf, isBefore, type RunView } from '../language/runView'
+import type { Entry } from '../../timeline/timeline'
+
+export const doneBefore: RuleKind = {
+  id: 'done-before',
+  says: 'an act that must have been done before another',
+  parameters: {
+    need: { kind: 'patterns', least: 1, says: 'what must have been done (any of these)' },
+    before: { kind: 'patterns', least: 1, says: 'what needs it' },
+    link: { kind: 'links', optional: true, says: 'what must be the same in both, need first' },
+    since: { kind: 'patterns', optional: true, says: 'a doing older than the last of these does not count' },
+    within: { kind: 'number', least: 1, optional: true, says: 'seconds after which the need is stale' },
+    always: {
+      kind: 'flag',
+      optional: true,
+      says: 'needed even if what needs it never came: then it is missing at the end',
+    },
+  },
+  find(view, parameters) {
+    const need = readPatterns(parameters, 'need')
+    const before = readPatterns(parameters, 'before')
+    const rule = {
+      need,
+      links: readLinks(parameters, 'link'),
+      since: readPatterns(parameters, 'since'),
+      within: readNumber(parameters, 'within') ?? Infinity,
+    }
+    const acts = allMatching(view, before)
+    if (acts.length === 0 && readFlag(parameters, 'always')) return findNeverDone(view, need)
+    return acts.flatMap((act) => (isMet(view, rule, act) ? [] : [describe(view, rule, act)]))
+  },
+}
+
+interface Rule {
+  readonly need: readonly Pattern[]
+  readonly links: readonly Link[]
+  readonly since: readonly Pattern[]
+  readonly within: number
+}
+
+function isMet(view: RunView, rule: Rule, act: Entry): boolean {
+  const stale = rule.since.length === 0 ? undefined : findLast(view, rule.since, act.start - 1)
+  const fresh = Math.max(stale === undefined ? -Infinity : stale.end, act.start - rule.within)
+  return view.done.some(
+    (entry) =>
+      isBefore(entry, act) &&
+      entry.end >= fresh &&
+      matchesAny(view, rule.need, entry) &&
+      isLinked(view, rule.links, entry, act),
+  )
+}
+
+function describe(view: RunView, rule: Rule, act: Entry): RawFinding {
+  const part = rule.links[0]?.[1]
+  return aboutEntry(act, part === undefined ? '' : (partOf(view, act, part) ?? ''), { missing: nameOf(rule.need) })
+}
+
+function findNeverDone(view: RunView, need: readonly Pattern[]): readonly RawFinding[] {
+  if (allMatching(view, need).length > 0) return []
+  return [aboutMissing(endOf(view), '', { missing: nameOf(need) })]
+}
+
+function nameOf(patterns: readonly Pattern[]): string {
+  const first = patterns[0]?.do
+  return typeof first === 'string' ? first : (first?.[0] ?? '')
+}

@@ -1,0 +1,66 @@
+/**
+ * Steps in an order: no act of a later step before the last act of an earlier one. Steps that never took place are
+ * passed over (another rule asks for them). With `same` the order holds for each item, thing or person by itself.
+ */
+import { type RuleKind } from '../language/kind'
+import { partOf, type Part } from '../language/link'
+import { matches, type Pattern } from '../language/pattern'
+import { aboutEntry, type RawFinding } from '../language/raw'
+import { readPatterns, readText } from '../language/read'
+import type { RunView } from '../language/runView'
+import type { Entry } from '../../timeline/timeline'
+
+export const order: RuleKind = {
+  id: 'order',
+  says: 'acts that follow one another in a given order',
+  parameters: {
+    steps: { kind: 'patterns', least: 2, says: 'the steps, first to last' },
+    same: {
+      kind: 'choice',
+      of: ['on', 'with', 'who', 'item'],
+      optional: true,
+      says: 'the order holds for each of these apart',
+    },
+  },
+  find(view, parameters) {
+    const steps = readPatterns(parameters, 'steps')
+    const same = readText(parameters, 'same') as Part | undefined
+    return [...groupActs(view, steps, same)].flatMap(([subject, acts]) => findTurned(view, steps, acts, subject))
+  },
+}
+
+function groupActs(
+  view: RunView,
+  steps: readonly Pattern[],
+  same: Part | undefined,
+): ReadonlyMap<string, readonly Entry[]> {
+  const groups = new Map<string, Entry[]>()
+  for (const entry of view.done) {
+    if (stepOf(view, steps, entry) < 0) continue
+    const subject = same === undefined ? '' : partOf(view, entry, same)
+    if (subject === undefined) continue
+    groups.set(subject, [...(groups.get(subject) ?? []), entry])
+  }
+  return groups
+}
+
+/** The first act that came although an earlier step was still to come. */
+function findTurned(
+  view: RunView,
+  steps: readonly Pattern[],
+  acts: readonly Entry[],
+  subject: string,
+): readonly RawFinding[] {
+  for (const act of acts) {
+    const step = stepOf(view, steps, act)
+    const late = acts.find((other) => stepOf(view, steps, other) < step && other.end > act.start)
+    if (late !== undefined) {
+      return [aboutEntry(act, subject, { early: act.order.do, late: late.order.do, lateOn: late.order.on ?? '' })]
+    }
+  }
+  return []
+}
+
+function stepOf(view: RunView, steps: readonly Pattern[], entry: Entry): number {
+  return steps.findIndex((pattern) => matches(view, pattern, entry))
+}

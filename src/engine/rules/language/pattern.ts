@@ -1,0 +1,66 @@
+/** Which acts of a run a rule speaks of. Every part given must match; a part left out matches anything. */
+import type { Value } from '../../actions/action'
+import type { Entry } from '../../timeline/timeline'
+import { matchesNames, type Names } from './glob'
+import { findItemOf, findItemType, findRole, type RunView } from './runView'
+
+export type ValueTest =
+  | number
+  | string
+  | boolean
+  | readonly (string | number)[]
+  | { readonly least?: number; readonly most?: number }
+
+export interface Pattern {
+  readonly do?: Names
+  readonly on?: Names
+  readonly with?: Names
+  /** Type of the gear in the hand, or of the gear that it is done to. */
+  readonly itemType?: Names
+  readonly role?: Names
+  readonly who?: Names
+  readonly values?: Readonly<Record<string, ValueTest>>
+}
+
+export const patternParts = ['do', 'on', 'with', 'itemType', 'role', 'who', 'values'] as const
+
+export function matches(view: RunView, pattern: Pattern, entry: Entry): boolean {
+  const { order } = entry
+  if (pattern.do !== undefined && !matchesNames(pattern.do, order.do)) return false
+  if (pattern.on !== undefined && !matchesNames(pattern.on, order.on)) return false
+  if (pattern.with !== undefined && !matchesNames(pattern.with, order.with)) return false
+  if (pattern.who !== undefined && !matchesNames(pattern.who, order.who)) return false
+  if (pattern.role !== undefined && !matchesNames(pattern.role, findRole(view, order.who))) return false
+  if (pattern.itemType !== undefined && !matchesNames(pattern.itemType, findItemType(view, findItemOf(view, entry)))) {
+    return false
+  }
+  return Object.entries(pattern.values ?? {}).every(([key, test]) => passesValue(test, order.values[key]))
+}
+
+export function matchesAny(view: RunView, patterns: readonly Pattern[], entry: Entry): boolean {
+  return patterns.some((pattern) => matches(view, pattern, entry))
+}
+
+function passesValue(test: ValueTest, value: Value | undefined): boolean {
+  if (value === undefined) return false
+  if (typeof test !== 'object') return value === test
+  if (isList(test)) return (typeof value === 'string' || typeof value === 'number') && test.includes(value)
+  if (typeof value !== 'number') return false
+  return value >= (test.least ?? -Infinity) && value <= (test.most ?? Infinity)
+}
+
+function isList(test: ValueTest): test is readonly (string | number)[] {
+  return Array.isArray(test)
+}
+
+export function findFirst(view: RunView, patterns: readonly Pattern[], from = -Infinity): Entry | undefined {
+  return view.done.find((entry) => entry.start >= from && matchesAny(view, patterns, entry))
+}
+
+export function findLast(view: RunView, patterns: readonly Pattern[], until = Infinity): Entry | undefined {
+  return [...view.done].reverse().find((entry) => entry.start <= until && matchesAny(view, patterns, entry))
+}
+
+export function allMatching(view: RunView, patterns: readonly Pattern[]): readonly Entry[] {
+  return view.done.filter((entry) => matchesAny(view, patterns, entry))
+}

@@ -1,0 +1,44 @@
+/** A run as the rules read it: the acts that were done, in order of their start, with the questions asked most often. */
+import type { Entry, Timeline } from '../../timeline/timeline'
+import type { ItemId, PersonId, Role } from '../../site/scenario'
+import type { Pack } from '../finding'
+
+export interface RunView {
+  readonly timeline: Timeline
+  readonly pack: Pack
+  /** Acts that took place, by start and then by place in the list. Refused and withdrawn orders change nothing. */
+  readonly done: readonly Entry[]
+}
+
+export function viewRun(timeline: Timeline, pack: Pack): RunView {
+  const done = timeline.entries
+    .filter((entry) => entry.outcome === 'done')
+    .sort((a, b) => a.start - b.start || a.index - b.index)
+  return { timeline, pack, done }
+}
+
+export function findRole(view: RunView, person: PersonId): Role | undefined {
+  return view.timeline.scenario.crew.find((member) => member.id === person)?.role
+}
+
+export function findItemType(view: RunView, item: ItemId | undefined): string | undefined {
+  if (item === undefined) return undefined
+  return view.timeline.scenario.items.find((candidate) => candidate.id === item)?.type
+}
+
+/** The piece of gear that an act is about: the one in the hand, else the one it is done to. */
+export function findItemOf(view: RunView, entry: Entry): ItemId | undefined {
+  const { with: held, on } = entry.order
+  if (findItemType(view, held) !== undefined) return held
+  return findItemType(view, on) === undefined ? undefined : on
+}
+
+/** Second at which the run ends: the last act's end, or the last moment's. */
+export function endOf(view: RunView): number {
+  return view.timeline.end.time
+}
+
+/** `earlier` was finished when `later` began. */
+export function isBefore(earlier: Entry, later: Entry): boolean {
+  return earlier.end <= later.start && earlier.index !== later.index
+}

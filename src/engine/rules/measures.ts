@@ -1,0 +1,113 @@
+/** Figures that a pack may set limits to, each rounded to what a crew can measure. */
+import { effectiveParameters, requireItem } from '../site/questions'
+import type { GroundPoint } from '../site/place'
+import { distance } from '../site/place'
+import type { Entry } from '../timeline/timeline'
+import type { Measure } from './language/kind'
+import { findItemOf, type RunView } from './language/runView'
+import { clearanceInside, clearanceOfPoint, electrodePoints } from './predicates/ground'
+
+/** A tape on the ground reads to a centimetre. */
+const centimetre = (metres: number): number => Math.round(metres * 100) / 100
+
+function findPoint(entry: Entry, name: string): GroundPoint | undefined {
+  const value = entry.order.values[name]
+  return typeof value === 'object' && 'x' in value ? value : undefined
+}
+
+function labelled(view: RunView, entry: Entry, name: string): number | undefined {
+  const id = findItemOf(view, entry)
+  if (id === undefined) return undefined
+  const value = effectiveParameters(requireItem(entry.before, id))[name]
+  return value === undefined || typeof value === 'boolean' ? undefined : Number(value)
+}
+
+const all: readonly Measure[] = [
+  {
+    id: 'rod-depth',
+    says: 'depth of the shallowest rod in the ground',
+    unit: 'metre',
+    measure: (_view, { after }) =>
+      after.rods.length === 0 ? undefined : Math.min(...after.rods.map((rod) => rod.depth)),
+  },
+  {
+    id: 'rod-to-pole',
+    says: 'from the nearest rod to the pole',
+    unit: 'metre',
+    measure: (_view, { after }) =>
+      after.rods.length === 0
+        ? undefined
+        : centimetre(Math.min(...after.rods.map((rod) => distance(rod.at, { x: 0, y: 0 })))),
+  },
+  {
+    id: 'barrier-clearance',
+    says: 'from the barrier to the nearest rod or the pole inside it; below zero when one stands outside',
+    unit: 'metre',
+    measure: (_view, { after }) => {
+      const { barrier } = after
+      if (barrier === null) return undefined
+      return centimetre(Math.min(...electrodePoints(after).map((point) => clearanceInside(barrier, point))))
+    },
+  },
+  {
+    id: 'barrier-around-anchor',
+    says: 'from the barrier to the stay anchor inside it; below zero when it stands outside',
+    unit: 'metre',
+    measure: (_view, { after }) =>
+      after.barrier === null ? undefined : centimetre(clearanceInside(after.barrier, after.scenario.stay.anchor)),
+  },
+  {
+    id: 'place-to-electrodes',
+    says: 'from the place named in the act to the nearest rod or the pole',
+    unit: 'metre',
+    measure: (_view, entry) => {
+      const at = findPoint(entry, 'at')
+      return at === undefined ? undefined : centimetre(clearanceOfPoint(at, electrodePoints(entry.after)))
+    },
+  },
+  {
+    id: 'cover-from',
+    says: 'lower edge of the cover above ground',
+    unit: 'metre',
+    measure: (_view, { after }) => after.cover?.from,
+  },
+  {
+    id: 'cover-to',
+    says: 'upper edge of the cover above ground',
+    unit: 'metre',
+    measure: (_view, { after }) => after.cover?.to,
+  },
+  {
+    id: 'item-class',
+    says: 'class of the item in the act',
+    unit: 'none',
+    measure: (view, entry) => labelled(view, entry, 'class'),
+  },
+  {
+    id: 'item-area',
+    says: 'copper section of the lead in the act',
+    unit: 'millimetre2',
+    measure: (view, entry) => labelled(view, entry, 'area'),
+  },
+  {
+    id: 'item-length',
+    says: 'length of the item in the act',
+    unit: 'metre',
+    measure: (view, entry) => labelled(view, entry, 'length'),
+  },
+  {
+    id: 'band-margin',
+    says: 'how far the nominal voltage of the section lies inside the band of the detector in the act; below zero when outside',
+    unit: 'none',
+    measure: (view, entry) => {
+      const low = labelled(view, entry, 'bandLow')
+      const high = labelled(view, entry, 'bandHigh')
+      const supply = view.timeline.scenario.switches.find(({ closed }) => closed)?.feeder
+      const nominal = view.timeline.scenario.feeders.find(({ id }) => id === supply)?.voltage
+      if (low === undefined || high === undefined || nominal === undefined) return undefined
+      return Math.min(nominal - low, high - nominal)
+    },
+  },
+]
+
+export const measures: ReadonlyMap<string, Measure> = new Map(all.map((measure) => [measure.id, measure]))

@@ -1,0 +1,92 @@
+/** Questions about what bodies touch at a moment: only while time passes are contacts in force. */
+import type { Contact } from '../../site/contact'
+import { clampsOn, groundPointOf, isAloft, requireItem, requirePerson } from '../../site/questions'
+import type { Site } from '../../site/site'
+import { distance } from '../../site/place'
+import { matches } from '../language/pattern'
+import type { Scope, SitePredicate } from '../language/predicate'
+
+/** What this person touches now, what is reached only by an insulating stick left out. */
+function touched(scope: Scope): readonly Contact[] {
+  const body = scope.moment?.bodies.find((each) => each.person === scope.person)
+  return (body?.contacts ?? []).filter(
+    (contact) => !contact.through.some((id) => requireItem(scope.site, id).type === 'operating-stick'),
+  )
+}
+
+const offLead: SitePredicate = {
+  id: 'off-lead',
+  says: 'touches no lead, bond or rod',
+  about: 'moment',
+  takes: {},
+  fails(scope) {
+    const contact = touched(scope).find(({ on }) => on.kind === 'lead' || on.kind === 'rod')
+    if (contact === undefined) return undefined
+    const item = 'item' in contact.on ? contact.on.item : ''
+    return { why: 'on-lead', person: scope.person ?? '', lead: item, limb: contact.limb }
+  },
+}
+
+const offBarePole: SitePredicate = {
+  id: 'not-between-bare-pole-and-earths',
+  says: 'is not on uncovered, unbonded pole while touching a lead, an earthed conductor or bonded metal',
+  about: 'moment',
+  takes: {},
+  fails(scope) {
+    const { site } = scope
+    const contacts = touched(scope)
+    const bare = contacts.find((contact) => contact.on.kind === 'pole' && !isCovered(site, contact))
+    if (bare === undefined || site.clamps.some(({ end }) => end === 'metal' && isBondWhole(site))) return undefined
+    const earthed = contacts.find((contact) => isOnEarths(site, contact))
+    return earthed === undefined
+      ? undefined
+      : { why: 'bare-pole', person: scope.person ?? '', limb: earthed.limb, against: bare.limb }
+  },
+}
+
+function isCovered(site: Site, contact: Contact): boolean {
+  return contact.through.some((id) => requireItem(site, id).type === 'pole-cover')
+}
+
+/** Both ends of some bond are on. */
+function isBondWhole(site: Site): boolean {
+  return site.clamps.some(
+    ({ end, lead }) => end === 'metal' && site.clamps.some((other) => other.lead === lead && other.end === 'line'),
+  )
+}
+
+function isOnEarths(site: Site, { on }: Contact): boolean {
+  if (on.kind === 'lead' || on.kind === 'rod') return true
+  return (on.kind === 'conductor' || on.kind === 'metalwork') && clampsOn(site, on.id).length > 0
+}
+
+const dropZoneEmpty: SitePredicate = {
+  id: 'not-under-load',
+  says: 'does not stand within three metres of the pole while something hangs on the line',
+  about: 'moment',
+  takes: { clear: { kind: 'number', least: 0, says: 'metres from the pole' } },
+  fails(scope, given) {
+    const person = scope.person ?? ''
+    const who = requirePerson(scope.site, person)
+    if (isAloft(who) || who.place.kind === 'switch') return undefined
+    const away = distance(groundPointOf(scope.site, person), { x: 0, y: 0 })
+    return away >= Number(given['clear']) ? undefined : { why: 'under-load', person, distance: away }
+  },
+}
+
+const notBusyWith: SitePredicate = {
+  id: 'not-busy-with',
+  says: 'is doing none of these acts',
+  about: 'moment',
+  takes: { acts: { kind: 'patterns', least: 1, says: 'the acts' } },
+  fails(scope, given) {
+    const acts = Array.isArray(given['acts']) ? given['acts'] : [given['acts']]
+    const busy = (scope.moment?.busy ?? []).flatMap((index) => scope.view.timeline.entries[index] ?? [])
+    const found = busy.find(
+      (entry) => entry.order.who === scope.person && acts.some((act) => matches(scope.view, act, entry)),
+    )
+    return found === undefined ? undefined : { why: 'busy', person: scope.person ?? '', do: found.order.do }
+  },
+}
+
+export const bodiesPredicates = [offLead, offBarePole, dropZoneEmpty, notBusyWith]

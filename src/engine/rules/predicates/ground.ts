@@ -1,0 +1,40 @@
+/** Plane geometry of the site: the barrier's outline, and what lets current into the ground. */
+import { distance, type GroundPoint } from '../../site/place'
+import type { Site } from '../../site/site'
+
+/** Rods in the ground and the pole; the stay anchor only where its insulator is missing is for the hazard engine to say. */
+export function electrodePoints(site: Site): readonly GroundPoint[] {
+  return [{ x: 0, y: 0 }, ...site.rods.map((rod) => rod.at)]
+}
+
+export function clearanceOfPoint(at: GroundPoint, points: readonly GroundPoint[]): number {
+  return points.reduce((least, point) => Math.min(least, distance(at, point)), Infinity)
+}
+
+/** Even-odd rule; a point on the line counts as either. */
+export function isInside(outline: readonly GroundPoint[], at: GroundPoint): boolean {
+  let inside = false
+  outline.forEach((a, i) => {
+    const b = outline[(i + 1) % outline.length] ?? a
+    const crosses = a.y > at.y !== b.y > at.y && at.x < ((b.x - a.x) * (at.y - a.y)) / (b.y - a.y) + a.x
+    if (crosses) inside = !inside
+  })
+  return inside
+}
+
+/** Metres from a point to the nearest side of the outline; negative when the point lies outside it. */
+export function clearanceInside(outline: readonly GroundPoint[], at: GroundPoint): number {
+  const toSides = outline.reduce(
+    (least, a, i) => Math.min(least, distanceToSide(at, a, outline[(i + 1) % outline.length] ?? a)),
+    Infinity,
+  )
+  return isInside(outline, at) ? toSides : -toSides
+}
+
+function distanceToSide(at: GroundPoint, a: GroundPoint, b: GroundPoint): number {
+  const along = { x: b.x - a.x, y: b.y - a.y }
+  const length2 = along.x * along.x + along.y * along.y
+  const share = length2 === 0 ? 0 : ((at.x - a.x) * along.x + (at.y - a.y) * along.y) / length2
+  const t = Math.min(1, Math.max(0, share))
+  return distance(at, { x: a.x + t * along.x, y: a.y + t * along.y })
+}

@@ -1,0 +1,23 @@
+/** Every question that a pack may ask of the site, by name. */
+import type { SitePredicate } from '../language/predicate'
+import { bodiesPredicates } from './bodies'
+import { custodyPredicates } from './custody'
+import { earthsPredicates } from './earths'
+import { isolationPredicates } from './isolation'
+import { peoplePredicates } from './people'
+import { scenarioPredicates } from './scenario'
+import { testsPredicates } from './tests'
+
+const all: readonly SitePredicate[] = [
+  ...bodiesPredicates,
+  ...custodyPredicates,
+  ...earthsPredicates,
+  ...isolationPredicates,
+  ...peoplePredicates,
+  ...scenarioPredicates,
+  ...testsPredicates,
+]
+
+export const sitePredicates: ReadonlyMap<string, SitePredicate> = new Map(
+  all.map((predicate) => [predicate.id, predicate]),
+)

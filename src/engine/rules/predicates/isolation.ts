@@ -1,0 +1,125 @@
+/** Questions about sources: switches, locks, paper with the control room. */
+import { phases } from '../../site/scenario'
+import type { SitePredicate } from '../language/predicate'
+
+const isolated: SitePredicate = {
+  id: 'isolated',
+  says: 'every blade of every switch that bounds the section really stands open',
+  about: 'site',
+  takes: {},
+  fails({ site }) {
+    for (const [id, state] of Object.entries(site.switches)) {
+      const phase = phases.find((each) => state.blades[each] === 'closed')
+      if (phase !== undefined) return { why: 'blade-closed', switch: id, blade: `${id}/${phase}` }
+    }
+    return undefined
+  },
+}
+
+const lockedAndTagged: SitePredicate = {
+  id: 'locked-and-tagged',
+  says: 'every switch that bounds the section carries a lock and a tag',
+  about: 'site',
+  takes: {},
+  fails({ site }) {
+    for (const [id, state] of Object.entries(site.switches)) {
+      if (state.lock === null) return { why: 'no-lock', switch: id }
+      if (state.tag === null) return { why: 'no-tag', switch: id }
+    }
+    return undefined
+  },
+}
+
+const inLocal: SitePredicate = {
+  id: 'in-local',
+  says: 'no switch of the section can be worked from afar',
+  about: 'site',
+  takes: {},
+  fails({ site }) {
+    const remote = Object.entries(site.switches).find(([, state]) => state.control === 'remote')
+    return remote === undefined ? undefined : { why: 'remote', switch: remote[0] }
+  },
+}
+
+const isolationEarthed: SitePredicate = {
+  id: 'isolation-earthed',
+  says: 'every switch that bounds the section is earthed at its isolation point',
+  about: 'site',
+  takes: {},
+  fails({ site }) {
+    const bare = Object.entries(site.switches).find(([, state]) => state.earth === null)
+    return bare === undefined ? undefined : { why: 'no-isolation-earth', switch: bare[0] }
+  },
+}
+
+const recloseBlocked: SitePredicate = {
+  id: 'reclose-blocked',
+  says: 'the reclose of every feeder that feeds or crosses the section is off',
+  about: 'site',
+  takes: {},
+  fails({ site }) {
+    const { feeders } = site.scenario
+    const left = feeders.find(
+      (feeder) => feeder.recloseDeadTimes.length > 0 && site.paper.recloseBlocked[feeder.id] !== true,
+    )
+    return left === undefined ? undefined : { why: 'reclose-on', feeder: left.id }
+  },
+}
+
+const ownsLock: SitePredicate = {
+  id: 'own-lock',
+  says: 'the one who acts put this lock on',
+  about: 'act',
+  takes: {},
+  fails({ site, entry }) {
+    const owner = site.switches[entry?.order.on ?? '']?.lockedBy
+    if (owner === undefined || owner === null || owner === entry?.order.who) return undefined
+    return { why: 'anothers-lock', owner }
+  },
+}
+
+const permit = (id: string, state: string, says: string): SitePredicate => ({
+  id,
+  says,
+  about: 'site',
+  takes: {},
+  fails: ({ site }) => (site.paper.permit === state ? undefined : { why: `permit-${site.paper.permit}` }),
+})
+
+const paperIs = (
+  id: string,
+  key: 'safeToWork' | 'earthsReported' | 'workDone' | 'stopped' | 'closed',
+  says: string,
+): SitePredicate => ({
+  id,
+  says,
+  about: 'site',
+  takes: {},
+  fails: ({ site }) => (site.paper[key] ? undefined : { why: `not-${id}` }),
+})
+
+const permitAfterEarths: SitePredicate = {
+  id: 'permit-waits-for-earths',
+  says: 'this pack wants earths at the isolation points before the permit',
+  about: 'site',
+  takes: {},
+  fails: ({ view }) =>
+    view.pack.permitAfter === 'earthsAtIsolationPoints' ? undefined : { why: 'permit-after-isolation' },
+}
+
+export const isolationPredicates = [
+  isolated,
+  lockedAndTagged,
+  inLocal,
+  isolationEarthed,
+  recloseBlocked,
+  ownsLock,
+  permit('permit-held', 'held', 'the permit is held'),
+  permit('permit-returned', 'returned', 'the permit has been returned'),
+  paperIs('declared-safe', 'safeToWork', 'declared safe to work'),
+  paperIs('earths-reported', 'earthsReported', 'the earths have been reported'),
+  paperIs('work-complete', 'workDone', 'the work was confirmed complete'),
+  paperIs('job-stopped', 'stopped', 'the job was stopped'),
+  paperIs('job-closed', 'closed', 'the job has been closed'),
+  permitAfterEarths,
+]

@@ -1,0 +1,130 @@
+/** Questions about one person: what they wear, where they are, what they were told. */
+import { gearOf, groundPointOf, isAloft, isOverdue, requireItem, requirePerson } from '../../site/questions'
+import type { ItemId, PersonId } from '../../site/scenario'
+import type { Site } from '../../site/site'
+import { invariant } from '../../units/invariant'
+import type { Scope, SitePredicate } from '../language/predicate'
+import { clearanceOfPoint, electrodePoints, isInside } from './ground'
+
+const whom = (scope: Scope): PersonId => {
+  invariant(scope.person !== undefined, 'a person to ask about')
+  return scope.person
+}
+
+const wornOfType = (site: Site, person: PersonId, type: string): ItemId | undefined =>
+  requirePerson(site, person).wears.find((id) => requireItem(site, id).type === type)
+
+/** Class printed on insulating gear, 0 when it has none. */
+export function classOf(site: Site, item: ItemId): number {
+  return Number(gearOf(site, item).is['class'] ?? 0)
+}
+
+const bootsOnAndPassed: SitePredicate = {
+  id: 'boots-on-and-passed',
+  says: 'wears boots that were judged fit, are in test and of the class asked for',
+  about: 'person',
+  takes: { leastClass: { kind: 'number', least: 0, most: 4, optional: true, says: 'lowest class' } },
+  fails(scope, given) {
+    const person = whom(scope)
+    const boots = wornOfType(scope.site, person, 'boots')
+    if (boots === undefined) return { why: 'no-boots', person }
+    const item = requireItem(scope.site, boots)
+    if (item.verdict !== 'pass') return { why: 'boots-not-judged', person, item: boots }
+    if (isOverdue(item, scope.site.scenario.date)) return { why: 'boots-overdue', person, item: boots }
+    const leastClass = typeof given['leastClass'] === 'number' ? given['leastClass'] : 0
+    return classOf(scope.site, boots) < leastClass ? { why: 'boots-class', person, item: boots } : undefined
+  },
+}
+
+const wears: SitePredicate = {
+  id: 'wears',
+  says: 'wears a piece of gear of this type',
+  about: 'person',
+  takes: { type: { kind: 'names', of: 'gearType', says: 'the type' } },
+  fails(scope, given) {
+    const type = String(given['type'])
+    const person = whom(scope)
+    return wornOfType(scope.site, person, type) === undefined ? { why: 'not-worn', person, type } : undefined
+  },
+}
+
+const strapped: SitePredicate = {
+  id: 'strapped',
+  says: 'strapped to the pole',
+  about: 'person',
+  takes: {},
+  fails: (scope) =>
+    requirePerson(scope.site, whom(scope)).strapped ? undefined : { why: 'not-strapped', person: whom(scope) },
+}
+
+const aloft: SitePredicate = {
+  id: 'aloft',
+  says: 'up the pole',
+  about: 'person',
+  takes: {},
+  fails: (scope) =>
+    isAloft(requirePerson(scope.site, whom(scope))) ? undefined : { why: 'not-aloft', person: whom(scope) },
+}
+
+const onMat: SitePredicate = {
+  id: 'on-mat',
+  says: 'stands on the operator mat',
+  about: 'person',
+  takes: {},
+  fails: (scope) =>
+    requirePerson(scope.site, whom(scope)).onMat ? undefined : { why: 'not-on-mat', person: whom(scope) },
+}
+
+const briefed: SitePredicate = {
+  id: 'briefed',
+  says: 'was at the briefing and has signed on',
+  about: 'person',
+  takes: {},
+  fails(scope) {
+    const person = requirePerson(scope.site, whom(scope))
+    if (!person.briefed) return { why: 'not-briefed', person: person.id }
+    return person.signedOn ? undefined : { why: 'not-signed-on', person: person.id }
+  },
+}
+
+const insideBarrier: SitePredicate = {
+  id: 'inside-barrier',
+  says: 'stands inside the barrier; up the pole counts as inside',
+  about: 'person',
+  takes: {},
+  fails(scope) {
+    const person = requirePerson(scope.site, whom(scope))
+    const { barrier } = scope.site
+    if (barrier === null) return { why: 'no-barrier' }
+    const isIn =
+      isAloft(person) || (person.place.kind !== 'switch' && isInside(barrier, groundPointOf(scope.site, person.id)))
+    return isIn ? undefined : { why: 'outside', person: person.id }
+  },
+}
+
+const clearOfElectrodes: SitePredicate = {
+  id: 'clear-of-electrodes',
+  says: 'stands at least so far from every rod and from the pole',
+  about: 'person',
+  takes: { least: { kind: 'number', least: 0, says: 'metres' } },
+  fails(scope, given) {
+    const person = requirePerson(scope.site, whom(scope))
+    if (person.place.kind === 'switch') return undefined
+    const away = isAloft(person)
+      ? 0
+      : clearanceOfPoint(groundPointOf(scope.site, person.id), electrodePoints(scope.site))
+    const least = Number(given['least'])
+    return away >= least ? undefined : { why: 'near-electrode', person: person.id, distance: away, least }
+  },
+}
+
+export const peoplePredicates = [
+  bootsOnAndPassed,
+  wears,
+  strapped,
+  aloft,
+  onMat,
+  briefed,
+  insideBarrier,
+  clearOfElectrodes,
+]

@@ -1,0 +1,36 @@
+/** Questions about the job itself, so that one pack serves several sites. */
+import type { SitePredicate } from '../language/predicate'
+
+const concretePole: SitePredicate = {
+  id: 'conductive-pole',
+  says: 'the pole is of a material that conducts',
+  about: 'site',
+  takes: {},
+  fails: ({ site }) => (site.scenario.pole.kind === 'concrete' ? undefined : { why: 'pole-insulates' }),
+}
+
+const lvUnderBuild: SitePredicate = {
+  id: 'low-voltage-on-pole',
+  says: 'low-voltage wires hang on the pole',
+  about: 'site',
+  takes: {},
+  fails: ({ site }) => (site.scenario.lv.wires.length > 0 ? undefined : { why: 'no-low-voltage' }),
+}
+
+const liveningStruck: SitePredicate = {
+  id: 'line-came-alive',
+  says: 'the line came alive during the job',
+  about: 'site',
+  takes: {},
+  fails: ({ view }) => (view.timeline.struck === null ? { why: 'nothing-struck' } : undefined),
+}
+
+const provedOff: SitePredicate = {
+  id: 'source-proved-off',
+  says: 'nothing came alive, or the control room has proved the source off since',
+  about: 'site',
+  takes: {},
+  fails: ({ site }) => (site.livening === null || site.livening.provedOff ? undefined : { why: 'not-proved-off' }),
+}
+
+export const scenarioPredicates = [concretePole, lvUnderBuild, liveningStruck, provedOff]

@@ -1,0 +1,63 @@
+/** What statements of the crew are compared with. */
+import type { Entry } from '../timeline/timeline'
+import type { Truth } from './language/kind'
+import type { RunView } from './language/runView'
+
+const all: readonly Truth[] = [
+  {
+    id: 'sources',
+    says: 'every feeder that feeds, ties to or crosses the section, and the low voltage on the pole',
+    right: ({ timeline: { scenario } }) => [
+      ...scenario.feeders.map(({ id }) => id),
+      ...(scenario.lv.wires.length > 0 ? ['lv'] : []),
+    ],
+    alsoRight: ({ timeline: { scenario } }) => scenario.switches.map(({ id }) => id),
+  },
+  {
+    id: 'livening-from',
+    says: 'the feeder that could fall onto the section; `nowhere` when none can',
+    right: ({ timeline: { scenario } }) => {
+      const from = scenario.livenings.flatMap((livening) => ('feeder' in livening ? [livening.feeder] : []))
+      return [...new Set(from)].slice(0, 1).concat(from.length === 0 ? ['nowhere'] : [])
+    },
+  },
+  {
+    id: 'livening-possible',
+    says: 'yes when anything could put a voltage on one phase, else no',
+    right: ({ timeline: { scenario } }) => [scenario.livenings.length > 0 ? 'yes' : 'no'],
+  },
+  {
+    id: 'switch-label',
+    says: 'the number on the device of the act',
+    right: ({ timeline: { scenario } }, entry) =>
+      scenario.switches.filter(({ id }) => id === entry.order.on).map(({ label }) => label),
+  },
+  {
+    id: 'permit-limits',
+    says: 'pole number and all points of isolation',
+    right: ({ timeline: { scenario } }) => [
+      [scenario.pole.number, ...scenario.switches.map(({ label }) => label).sort()].join(' '),
+    ],
+  },
+  {
+    id: 'earthed-conductors',
+    says: 'how many conductors carry an earth clamp',
+    right: (_view, entry) => [countEarthed(entry)],
+  },
+  {
+    id: 'clear-statement',
+    says: 'crew clear, earths off, gear in',
+    right: () => ['crew-clear earths-off gear-in'],
+  },
+  {
+    id: 'crew-size',
+    says: 'how many people are on the job',
+    right: ({ timeline: { scenario } }: RunView) => [scenario.crew.length],
+  },
+]
+
+export const truths: ReadonlyMap<string, Truth> = new Map(all.map((truth) => [truth.id, truth]))
+
+function countEarthed({ before }: Entry): number {
+  return before.scenario.conductors.filter(({ id }) => before.clamps.some(({ on }) => on === id)).length
+}
