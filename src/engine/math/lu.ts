@@ -1,20 +1,12 @@
 /**
  * Dense complex LU with partial pivoting on split row-major arrays: factor once, solve many right-hand sides.
  * Rows are pivoted by |re| + |im|; ties take the first row, so equal input gives equal bits.
- * Reciprocal condition: 1-norm estimate of Higham (1988), Algorithm 4.1 in a plain form.
  */
 import { invariant } from '../units/invariant'
-
-export interface SplitMatrix {
-  readonly size: number
-  readonly re: Float64Array
-  readonly im: Float64Array
-}
-
-export interface SplitVector {
-  readonly re: Float64Array
-  readonly im: Float64Array
-}
+import type { Factors } from './luSolve'
+import { solveFactored } from './luSolve'
+import { estimateReciprocalCondition } from './reciprocalCondition'
+import type { SplitMatrix, SplitVector } from './splitMatrix'
 
 export interface Lu {
   readonly size: number
@@ -25,14 +17,6 @@ export interface Lu {
   /** Estimate of 1 / (‖A‖₁ ‖A⁻¹‖₁); 0 when singular. */
   readonly reciprocalCondition: number
   solve(right: SplitVector): SplitVector
-}
-
-export function splitMatrix(size: number): SplitMatrix {
-  return { size, re: new Float64Array(size * size), im: new Float64Array(size * size) }
-}
-
-export function splitVector(size: number): SplitVector {
-  return { re: new Float64Array(size), im: new Float64Array(size) }
 }
 
 export function factorLu(matrix: SplitMatrix): Lu {
@@ -67,13 +51,6 @@ function smallestPivot({ size, re, im }: Factors): number {
     }
   }
   return best
-}
-
-interface Factors {
-  readonly size: number
-  readonly re: Float64Array
-  readonly im: Float64Array
-  readonly order: Int32Array
 }
 
 function eliminate(size: number, re: Float64Array, im: Float64Array, order: Int32Array): number {
@@ -144,143 +121,4 @@ function eliminateBelow(size: number, re: Float64Array, im: Float64Array, k: num
       im[start + column] = im[start + column]! - (factorRe * aboveIm + factorIm * aboveRe)
     }
   }
-}
-
-function solveFactored(factors: Factors, right: SplitVector): SplitVector {
-  const { size, re, im, order } = factors
-  const x = splitVector(size)
-  for (let row = 0; row < size; row++) {
-    let sumRe = right.re[order[row]!]!
-    let sumIm = right.im[order[row]!]!
-    const start = row * size
-    for (let column = 0; column < row; column++) {
-      const aRe = re[start + column]!
-      const aIm = im[start + column]!
-      sumRe -= aRe * x.re[column]! - aIm * x.im[column]!
-      sumIm -= aRe * x.im[column]! + aIm * x.re[column]!
-    }
-    x.re[row] = sumRe
-    x.im[row] = sumIm
-  }
-  for (let row = size - 1; row >= 0; row--) {
-    let sumRe = x.re[row]!
-    let sumIm = x.im[row]!
-    const start = row * size
-    for (let column = row + 1; column < size; column++) {
-      const aRe = re[start + column]!
-      const aIm = im[start + column]!
-      sumRe -= aRe * x.re[column]! - aIm * x.im[column]!
-      sumIm -= aRe * x.im[column]! + aIm * x.re[column]!
-    }
-    divideInto(x, row, sumRe, sumIm, re[start + row]!, im[start + row]!)
-  }
-  return x
-}
-
-/** Solves Aᴴ x = right, for the condition estimate only. */
-function solveAdjoint(factors: Factors, right: SplitVector): SplitVector {
-  const { size, re, im, order } = factors
-  const y = splitVector(size)
-  for (let row = 0; row < size; row++) {
-    let sumRe = right.re[row]!
-    let sumIm = right.im[row]!
-    for (let above = 0; above < row; above++) {
-      const aRe = re[above * size + row]!
-      const aIm = -im[above * size + row]!
-      sumRe -= aRe * y.re[above]! - aIm * y.im[above]!
-      sumIm -= aRe * y.im[above]! + aIm * y.re[above]!
-    }
-    divideInto(y, row, sumRe, sumIm, re[row * size + row]!, -im[row * size + row]!)
-  }
-  const x = splitVector(size)
-  for (let row = size - 1; row >= 0; row--) {
-    let sumRe = y.re[row]!
-    let sumIm = y.im[row]!
-    for (let below = row + 1; below < size; below++) {
-      const aRe = re[below * size + row]!
-      const aIm = -im[below * size + row]!
-      sumRe -= aRe * y.re[below]! - aIm * y.im[below]!
-      sumIm -= aRe * y.im[below]! + aIm * y.re[below]!
-    }
-    y.re[row] = sumRe
-    y.im[row] = sumIm
-    x.re[order[row]!] = sumRe
-    x.im[order[row]!] = sumIm
-  }
-  return x
-}
-
-function divideInto(x: SplitVector, at: number, aRe: number, aIm: number, bRe: number, bIm: number): void {
-  if (Math.abs(bRe) >= Math.abs(bIm)) {
-    const ratio = bIm / bRe
-    const size = bRe + bIm * ratio
-    x.re[at] = (aRe + aIm * ratio) / size
-    x.im[at] = (aIm - aRe * ratio) / size
-  } else {
-    const ratio = bRe / bIm
-    const size = bRe * ratio + bIm
-    x.re[at] = (aRe * ratio + aIm) / size
-    x.im[at] = (aIm * ratio - aRe) / size
-  }
-}
-
-function estimateReciprocalCondition(matrix: SplitMatrix, factors: Factors): number {
-  const { size } = matrix
-  if (size === 0) return 1
-  const norm = oneNorm(matrix)
-  const start = splitVector(size)
-  start.re.fill(1 / size)
-  let y = solveFactored(factors, start)
-  let inverseNorm = sumOfSizes(y)
-  let lastIndex = -1
-  for (let pass = 0; pass < 5; pass++) {
-    const z = solveAdjoint(factors, unitPhases(y))
-    const index = largestIndex(z)
-    if (index === lastIndex) break
-    lastIndex = index
-    const unit = splitVector(size)
-    unit.re[index] = 1
-    y = solveFactored(factors, unit)
-    const next = sumOfSizes(y)
-    if (!(next > inverseNorm)) break
-    inverseNorm = next
-  }
-  const product = norm * inverseNorm
-  return Number.isFinite(product) && product > 0 ? 1 / product : 0
-}
-
-function oneNorm(matrix: SplitMatrix): number {
-  let norm = 0
-  for (let column = 0; column < matrix.size; column++) {
-    let sum = 0
-    for (let row = 0; row < matrix.size; row++) sum += entrySize(matrix, row * matrix.size + column)
-    norm = Math.max(norm, sum)
-  }
-  return norm
-}
-
-function entrySize(vector: SplitVector, at: number): number {
-  return Math.sqrt(vector.re[at]! * vector.re[at]! + vector.im[at]! * vector.im[at]!)
-}
-
-function sumOfSizes(vector: SplitVector): number {
-  let sum = 0
-  for (let i = 0; i < vector.re.length; i++) sum += entrySize(vector, i)
-  return sum
-}
-
-function unitPhases(vector: SplitVector): SplitVector {
-  const phases = splitVector(vector.re.length)
-  for (let i = 0; i < vector.re.length; i++) {
-    const size = entrySize(vector, i)
-    phases.re[i] = size > 0 ? vector.re[i]! / size : 1
-    phases.im[i] = size > 0 ? vector.im[i]! / size : 0
-  }
-  return phases
-}
-
-function largestIndex(vector: SplitVector): number {
-  let best = 0
-  for (let i = 1; i < vector.re.length; i++) if (entrySize(vector, i) > entrySize(vector, best)) best = i
-  return best
 }

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { SplitMatrix, SplitVector } from '../../../src/engine/math/lu'
-import { factorLu, splitMatrix, splitVector } from '../../../src/engine/math/lu'
+import { factorLu } from '../../../src/engine/math/lu'
+import type { SplitMatrix, SplitVector } from '../../../src/engine/math/splitMatrix'
+import { splitMatrix, splitVector } from '../../../src/engine/math/splitMatrix'
 
 function matrixOf(rows: readonly (readonly number[])[]): SplitMatrix {
   const matrix = splitMatrix(rows.length)

@@ -6,8 +6,8 @@
  */
 import type { Complex } from '../../math/complex'
 import { divide, ONE } from '../../math/complex'
-import type { SplitMatrix, SplitVector } from '../../math/lu'
-import { splitMatrix, splitVector } from '../../math/lu'
+import type { SplitMatrix, SplitVector } from '../../math/splitMatrix'
+import { splitMatrix, splitVector } from '../../math/splitMatrix'
 import type { Element } from './circuit'
 import { compareIds, nodesOf } from './circuit'
 import type { NodeName } from './unsolvable'
@@ -26,7 +26,7 @@ export interface Assembly {
   readonly sources: SplitVector
 }
 
-export function hasOwnCurrent(element: Element): boolean {
+function hasOwnCurrent(element: Element): boolean {
   if (element.kind === 'impedance') {
     return Math.abs(element.impedance.re) + Math.abs(element.impedance.im) < OWN_CURRENT_BELOW
   }

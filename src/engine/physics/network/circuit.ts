@@ -70,8 +70,6 @@ export interface Circuit {
   readonly elements: readonly Element[]
 }
 
-export type ElectrodesElement = Extract<Element, { kind: 'electrodes' }>
-
 /** Elements by id in code-unit order: the order of insertion must not reach a single bit of the answer. */
 export function sortedElements(circuit: Circuit): readonly Element[] {
   const sorted = [...circuit.elements].sort((a, b) => compareIds(a.id, b.id))

@@ -2,7 +2,7 @@
  * Row and column scaling by powers of two (exact in floating point), so that 2000 S, 1 and 5 nS in one matrix say
  * nothing about its condition. Two passes of dividing each row, then each column, by its largest entry.
  */
-import type { SplitMatrix } from '../../math/lu'
+import type { SplitMatrix } from '../../math/splitMatrix'
 
 export interface Equilibrated {
   readonly matrix: SplitMatrix

@@ -5,8 +5,9 @@
  */
 import type { Complex } from '../../math/complex'
 import { add } from '../../math/complex'
-import type { Lu, SplitVector } from '../../math/lu'
+import type { Lu } from '../../math/lu'
 import { factorLu } from '../../math/lu'
+import type { SplitVector } from '../../math/splitMatrix'
 import { assemble } from './assemble'
 import type { Circuit, Element } from './circuit'
 import { isFiniteElement, nodesOf, sortedElements } from './circuit'

@@ -1,4 +1,4 @@
-export type { Circuit, CoupledBranch, ElectrodesElement, Element } from './circuit'
+export type { Circuit, CoupledBranch, Element } from './circuit'
 export type { Factored } from './factor'
 export { factor } from './factor'
 export type { Injection, Port, PortEquivalent } from './ports'

@@ -6,8 +6,8 @@
  */
 import type { Complex } from '../../math/complex'
 import { add, scale, ZERO } from '../../math/complex'
-import type { SplitVector } from '../../math/lu'
-import { splitVector } from '../../math/lu'
+import type { SplitVector } from '../../math/splitMatrix'
+import { splitVector } from '../../math/splitMatrix'
 import { invariant } from '../../units/invariant'
 import type { ReadableAssembly, Solution } from './solution'
 import type { NodeName } from './unsolvable'

@@ -1,7 +1,7 @@
 /** Voltages and currents read out of a solved unknown vector. */
 import type { Complex } from '../../math/complex'
 import { add, divide, multiply, subtract, ZERO } from '../../math/complex'
-import type { SplitVector } from '../../math/lu'
+import type { SplitVector } from '../../math/splitMatrix'
 import { invariant } from '../../units/invariant'
 import type { Assembly } from './assemble'
 import type { Element } from './circuit'

@@ -3,8 +3,9 @@
  * componentwise, |b - A x| / (|A||x| + |b|), of Oettli and Prager; in rows where everything is rounding noise (a dead
  * source seen from a port) the row's size times the largest unknown stands below instead (Arioli, Demmel and Duff 1989).
  */
-import type { Lu, SplitMatrix, SplitVector } from '../../math/lu'
-import { splitVector } from '../../math/lu'
+import type { Lu } from '../../math/lu'
+import type { SplitMatrix, SplitVector } from '../../math/splitMatrix'
+import { splitVector } from '../../math/splitMatrix'
 import type { Equilibrated } from './equilibrate'
 
 export interface Checked {
