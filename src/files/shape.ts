@@ -48,7 +48,12 @@ export function shape<F extends Fields>(fields: F): v.GenericSchema<unknown, Sha
       return Object.fromEntries(names.filter((it) => it.key in read).map((it) => [it.name, read[it.key]]))
     }),
   )
-  return built as unknown as v.GenericSchema<unknown, ShapeOut<F>>
+  // A list would pass as an object whose keys are numbers.
+  const noList = v.custom<never>(() => false, 'an object')
+  return oneOf([built], (input) => (Array.isArray(input) ? noList : built)) as v.GenericSchema<unknown, unknown> as v.GenericSchema<
+    unknown,
+    ShapeOut<F>
+  >
 }
 
 /** `lengthKm` is told of `lengthM`: a wrong unit is an unknown key with a near name. */
@@ -143,12 +148,28 @@ export function record<Out>(value: v.GenericSchema<unknown, Out>, allowed: strin
 export function byKind<const S extends Readonly<Record<string, v.GenericSchema<unknown, unknown>>>>(
   shapes: S,
 ): v.GenericSchema<unknown, { [K in keyof S]: S[K] extends v.GenericSchema<unknown, infer Out> ? Out : never }[keyof S]> {
-  const kinds = Object.keys(shapes)
-  return v.lazy((input) => {
+  const other = shape({ kind: choice(...Object.keys(shapes)) })
+  return oneOf(Object.values(shapes), (input) => {
     const kind = (input as { readonly kind?: unknown } | null)?.kind
-    const found = typeof kind === 'string' && Object.hasOwn(shapes, kind) ? shapes[kind] : undefined
-    return found ?? shape({ kind: choice(...kinds) })
+    return (typeof kind === 'string' && Object.hasOwn(shapes, kind) ? shapes[kind] : undefined) ?? other
   }) as never
+}
+
+const alternativesBySchema = new WeakMap<object, readonly v.GenericSchema<unknown, unknown>[]>()
+
+/** One of several, chosen by looking at the value, so that the issues are those of the one that was meant. */
+export function oneOf<Out>(
+  alternatives: readonly v.GenericSchema<unknown, Out>[],
+  choose: (input: unknown) => v.GenericSchema<unknown, Out>,
+): v.GenericSchema<unknown, Out> {
+  const schema = v.lazy(choose)
+  alternativesBySchema.set(schema, alternatives)
+  return schema
+}
+
+/** For the JSON Schema: what `oneOf` chooses from. */
+export function alternativesOf(schema: object): readonly v.GenericSchema<unknown, unknown>[] | undefined {
+  return alternativesBySchema.get(schema)
 }
 
 export const point = () => shape({ x: metres(-2000, 2000), y: metres(-2000, 2000) })

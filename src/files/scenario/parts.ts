@@ -17,6 +17,7 @@ import {
   ohmMetres,
   ohms,
   ohmsPerMetre,
+  oneOf,
   optional,
   point,
   seconds,
@@ -124,9 +125,11 @@ export const scenarioSwitch = shape({
   hungBlades: list(phase(), 0, 3),
 })
 
-const startsAt = v.lazy((input) =>
-  typeof input === 'object' && input !== null && 'switch' in input ? shape({ switch: id() }) : point(),
-) as v.GenericSchema<unknown, { readonly switch: string } | { readonly x: number; readonly y: number }>
+type Start = { readonly switch: string } | { readonly x: number; readonly y: number }
+const starts = { atSwitch: shape({ switch: id() }), atPoint: point() }
+const startsAt = oneOf<Start>([starts.atSwitch, starts.atPoint], (input) =>
+  typeof input === 'object' && input !== null && 'switch' in input ? starts.atSwitch : starts.atPoint,
+)
 
 export const person = shape({
   id: id(),

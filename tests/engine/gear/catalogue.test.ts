@@ -1,0 +1,50 @@
+/** Contract of every entry of the gear catalogue, and the facts of the trade that it must hold. */
+import { describe, expect, it } from 'vitest'
+import { gearCatalogue, insulationClasses } from '../../../src/engine'
+import { english } from '../../../src/text'
+
+const words: Readonly<Record<string, string>> = english
+const types = [...gearCatalogue.values()]
+
+describe.each(types)('$id', (type) => {
+  it('has defects with ids of their own, and words for each evidence', () => {
+    expect(new Set(type.defects.map((it) => it.id)).size).toBe(type.defects.length)
+    for (const defect of type.defects) {
+      expect(defect.id).toMatch(/^[a-z]+(-[a-z]+)*$/)
+      expect(words[defect.evidence], defect.evidence).toBeDefined()
+    }
+    expect(words[`gear.${type.id}`]).toBeDefined()
+    expect(words[`gear.${type.id}.look.sound`]).toBeDefined()
+  })
+
+  it('has a harmless mark beside what is really wrong, and evidence never says which', () => {
+    const marks = type.defects.filter((it) => Object.keys(it.changes).length === 0)
+    expect(marks.length).toBeGreaterThan(0)
+    expect(marks.length).toBeLessThan(type.defects.length)
+    for (const { evidence } of type.defects) expect(words[evidence]).not.toMatch(/\b(defect|defective|fails?|unsafe|safe|harmless|danger|ok|reject|usable)\b/i)
+  })
+
+  it('is found by a test only when there is one', () => {
+    const needsTest = type.defects.some((it) => it.foundBy === 'test')
+    if (needsTest) expect(type.test).toBeDefined()
+    if (type.test) expect(words[`gear.${type.id}.test.sound`]).toBeDefined()
+  })
+
+  it('has a class that exists, if it insulates by class', () => {
+    if ('class' in type.parameters) expect(insulationClasses).toContain(type.parameters.class)
+    if (type.worn) expect(['feet', 'hands', 'body', 'head']).toContain(type.worn)
+  })
+})
+
+/** Classes and sections that the trade uses for this job; common practice, no source. */
+describe('the trade', () => {
+  it('keeps boots, cover and guards of class 1, gloves of class 0 below the low voltage', () => {
+    expect(['boots', 'pole-cover', 'lv-guard'].map((id) => gearCatalogue.get(id)?.parameters.class)).toEqual(['1', '1', '1'])
+    expect(gearCatalogue.get('lv-gloves')?.parameters.class).toBe('0')
+  })
+
+  it('clamps the earth end of a lead first in its order of ends', () => {
+    expect(gearCatalogue.get('earth-lead')?.ends?.[0]).toBe('earth')
+    expect(gearCatalogue.get('bond-lead')?.ends).toEqual(['metal', 'line'])
+  })
+})
