@@ -32,6 +32,8 @@ export type ValueSpec =
   | { readonly kind: 'point' }
   | { readonly kind: 'outline' }
   | { readonly kind: 'text' }
+  /** Cards of a plan, in order: `do:with:on`, parts may be empty. */
+  | { readonly kind: 'cards' }
 
 export interface Action {
   readonly id: string
@@ -41,6 +43,8 @@ export interface Action {
   readonly withTypes?: readonly string[]
   readonly things?: (site: Site) => readonly ThingId[]
   readonly values?: Readonly<Record<string, ValueSpec>>
+  /** `with`, `on` or names of values that an order may leave out; all others it must carry. */
+  readonly optional?: readonly string[]
   /** True: the held item is the verb; picking the thing selects this act. */
   readonly byHand?: boolean
   /** True: speaking, writing or judging; needs no free hands and no presence at the thing. */

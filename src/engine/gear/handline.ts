@@ -1,11 +1,11 @@
-/** Handline and pulley (row 27). `workingLoad` kilograms. */
+/** Handline and pulley (row 27), clipped to the harness on the way up. `workingLoad` kilograms. */
 import { defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const handline: GearType = {
   id: 'handline',
   row: 27,
-  hands: 1,
+  hands: 0,
   test: 'try',
   defects: [
     defect('handline', 'look', 'frayed', { holds: false }),

@@ -20,3 +20,16 @@ export function distance(a: GroundPoint, b: GroundPoint): number {
   const y = a.y - b.y
   return Math.sqrt(x * x + y * y)
 }
+
+/** The point lies inside the closed outline (even-odd rule). */
+export function isInside(outline: readonly GroundPoint[], at: GroundPoint): boolean {
+  let inside = false
+  outline.forEach((corner, index) => {
+    const next = outline[(index + 1) % outline.length] ?? corner
+    const straddles = corner.y > at.y !== next.y > at.y
+    if (!straddles) return
+    const crossing = corner.x + ((at.y - corner.y) / (next.y - corner.y)) * (next.x - corner.x)
+    if (at.x < crossing) inside = !inside
+  })
+  return inside
+}

@@ -94,6 +94,8 @@ export interface Paper {
 export interface LiveningRecord {
   readonly id: string
   readonly at: number
+  /** Protection took it off again by itself. */
+  readonly cleared: boolean
   /** The control room has proved the source off since. */
   readonly provedOff: boolean
 }

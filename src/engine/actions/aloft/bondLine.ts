@@ -1,0 +1,51 @@
+/** The conductor end of a bond: with the stick, on and off. */
+import { clampsOf } from '../../site/questions'
+import type { Action } from '../action'
+import { moveItem, tell } from '../changes'
+import { atHand, onPole, withStick } from '../conditions'
+import { fitRefusal, turnsSpec } from '../leads'
+import { itemIn, numberIn, thingIn } from '../orderValues'
+import { all, refuse } from '../refuse'
+import { conductors } from '../things'
+import { stickOnLead } from '../touching'
+
+export const bondLine: Action = {
+  id: 'bond-line',
+  covers: ['A65', 'A66'],
+  withTypes: ['bond-lead'],
+  things: conductors,
+  values: { turns: turnsSpec },
+  byHand: true,
+  check: all(onPole, withStick, (site, order) => {
+    const on = clampsOf(site, itemIn(order))
+    if (on.some((clamp) => clamp.end === 'line')) return refuse(order, 'already-so')
+    return on.length === 0 ? atHand(site, order) : fitRefusal(site, order, 'line')
+  }),
+  takes: () => 45,
+  contacts: (site, order) => stickOnLead(site, order, 'line'),
+  apply: (site, order) => {
+    const [lead, on, turns] = [itemIn(order), thingIn(order), numberIn(order, 'turns')]
+    const brushed = site.brushed.includes(on)
+    const clamps = [...site.clamps, { lead, end: 'line', on, turns, brushed, tugged: false }]
+    return tell({ ...moveItem(site, lead, { kind: 'fitted' }), clamps }, order, on, { lead, turns })
+  },
+}
+
+export const unbondLine: Action = {
+  id: 'unbond-line',
+  covers: ['A79'],
+  withTypes: ['bond-lead'],
+  things: conductors,
+  check: all(onPole, withStick, (site, order) =>
+    clampsOf(site, itemIn(order)).some((it) => it.end === 'line' && it.on === order.on) ? undefined : refuse(order, 'not-bonded-there'),
+  ),
+  takes: () => 45,
+  contacts: (site, order) => stickOnLead(site, order, 'line'),
+  apply: (site, order) => {
+    const bond = itemIn(order)
+    const clamps = site.clamps.filter((it) => !(it.lead === bond && it.end === 'line'))
+    const isFree = !clamps.some((it) => it.lead === bond)
+    const off = { ...site, clamps }
+    return tell(isFree ? moveItem(off, bond, { kind: 'aloft' }) : off, order, thingIn(order), { lead: bond })
+  },
+}

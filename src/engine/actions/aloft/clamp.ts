@@ -1,0 +1,53 @@
+/** Puts the next free end of a hanging lead on a conductor or metal part: with the stick, or by hand. */
+import type { Site } from '../../site/site'
+import type { Action, Order } from '../action'
+import { tell } from '../changes'
+import { handsFree, inReachOfHand, onPole, withStick } from '../conditions'
+import { findFreeEnd, fitRefusal, turnsSpec } from '../leads'
+import { itemIn, numberIn, thingIn } from '../orderValues'
+import { all, refuse, type Condition } from '../refuse'
+import { clampSeats } from '../things'
+import { stickOnLead, surfaceOf, touch } from '../touching'
+
+const hangingAndLongEnough: Condition = (site, order) => {
+  const lead = itemIn(order)
+  if (!site.hauled.includes(lead)) return refuse(order, 'lead-not-aloft', { item: lead })
+  const end = findFreeEnd(site, lead)
+  if (end === undefined) return refuse(order, 'end-free-none', { item: lead })
+  return fitRefusal(site, order, end)
+}
+
+function putOn(site: Site, order: Order): Site {
+  const [lead, on] = [itemIn(order), thingIn(order)]
+  const end = findFreeEnd(site, lead) ?? ''
+  const turns = numberIn(order, 'turns')
+  const brushed = site.brushed.includes(on)
+  const clamps = [...site.clamps, { lead, end, on, turns, brushed, tugged: false }]
+  return tell({ ...site, clamps, brushed: site.brushed.filter((it) => it !== on) }, order, on, { lead, end, turns })
+}
+
+const freeEnd = (site: Site, order: Order): string => findFreeEnd(site, itemIn(order)) ?? ''
+
+const shared = { withTypes: ['earth-lead'], things: clampSeats, values: { turns: turnsSpec }, apply: putOn } as const
+
+export const clamp: Action = {
+  ...shared,
+  id: 'clamp',
+  covers: ['A56', 'A58', 'A59', 'A60'],
+  byHand: true,
+  check: all(onPole, withStick, hangingAndLongEnough),
+  takes: () => 45,
+  contacts: (site, order) => stickOnLead(site, order, freeEnd(site, order)),
+}
+
+export const clampByHand: Action = {
+  ...shared,
+  id: 'clamp-by-hand',
+  covers: ['A56'],
+  check: all(onPole, handsFree(2), inReachOfHand, hangingAndLongEnough),
+  takes: () => 30,
+  contacts: (site, order) => [
+    touch(order.who, 'right-hand', { kind: 'lead', item: itemIn(order), end: freeEnd(site, order) }),
+    touch(order.who, 'left-hand', surfaceOf(site, thingIn(order))),
+  ],
+}

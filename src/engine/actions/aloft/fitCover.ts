@@ -1,0 +1,38 @@
+/** Wraps an insulating cover round the pole between two heights. */
+import { gearOf, numberOf } from '../../site/questions'
+import type { Action } from '../action'
+import { moveItem, tell } from '../changes'
+import { atHand, handsFree, onPole } from '../conditions'
+import { itemIn, numberIn } from '../orderValues'
+import { findReachOnPole } from '../reach'
+import { all, refuse } from '../refuse'
+import { touch } from '../touching'
+
+export const fitCover: Action = {
+  id: 'fit-cover',
+  covers: ['A62', 'A63'],
+  withTypes: ['pole-cover'],
+  values: {
+    from: { kind: 'number', unit: 'metre', low: 0.5, high: 9.2, step: 0.1 },
+    to: { kind: 'number', unit: 'metre', low: 0.5, high: 9.2, step: 0.1 },
+  },
+  byHand: true,
+  check: all(onPole, atHand, handsFree(2, 'item'), (site, order) => {
+    if (site.cover) return refuse(order, 'already-so')
+    const [from, to] = [numberIn(order, 'from'), numberIn(order, 'to')]
+    const length = numberOf(gearOf(site, itemIn(order)).is, 'length')
+    if (to <= from || to - from > length) return refuse(order, 'cover-too-short', { metres: length })
+    const arms = findReachOnPole(site, order.who)
+    return arms && from >= arms.low && to <= arms.high ? undefined : refuse(order, 'out-of-reach')
+  }),
+  takes: () => 120,
+  contacts: (_site, order) => [
+    touch(order.who, 'left-hand', { kind: 'pole', height: numberIn(order, 'from') }),
+    touch(order.who, 'right-hand', { kind: 'pole', height: numberIn(order, 'to') }),
+  ],
+  apply: (site, order) => {
+    const [item, from, to] = [itemIn(order), numberIn(order, 'from'), numberIn(order, 'to')]
+    const fitted = moveItem(site, item, { kind: 'fitted' })
+    return tell({ ...fitted, cover: { item, from, to, checked: false } }, order, 'cover', { item, from, to })
+  },
+}

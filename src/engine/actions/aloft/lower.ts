@@ -1,0 +1,36 @@
+/** Lowers an item on the handline; it lies on the tarp again. */
+import { clampsOf, isAloft, requireItem, requirePerson } from '../../site/questions'
+import type { Action } from '../action'
+import { moveItem, tell } from '../changes'
+import { handsFree, onPole } from '../conditions'
+import { thingIn } from '../orderValues'
+import { all, refuse } from '../refuse'
+import { items } from '../things'
+
+export const lower: Action = {
+  id: 'lower',
+  covers: ['A49', 'A82'],
+  things: items,
+  check: all(onPole, handsFree(2, 'thing'), (site, order) => {
+    const id = thingIn(order)
+    const { where, type } = requireItem(site, id)
+    const isMine = where.kind === 'person' && where.person === order.who
+    if (where.kind !== 'aloft' && !isMine) return refuse(order, 'not-at-hand', { item: id })
+    if (requirePerson(site, order.who).wears.includes(id)) return refuse(order, 'not-at-hand', { item: id })
+    const isOn = clampsOf(site, id).some((clamp) => clamp.end !== 'earth')
+    if (isOn) return refuse(order, 'lead-still-on', { item: id })
+    const hasLine = Object.values(site.items).some((it) => it.type === 'handline' && (it.where.kind === 'aloft' || isHeldAloft(it.where)))
+    return hasLine && type !== 'handline' ? undefined : refuse(order, 'handline-missing')
+
+    function isHeldAloft(place: typeof where): boolean {
+      return place.kind === 'person' && isAloft(requirePerson(site, place.person))
+    }
+  }),
+  takes: () => 40,
+  apply: (site, order) => {
+    const id = thingIn(order)
+    const isEarthEndOn = clampsOf(site, id).length > 0
+    const down = moveItem(site, id, { kind: isEarthEndOn ? 'fitted' : 'tarp' })
+    return tell({ ...down, hauled: down.hauled.filter((it) => it !== id) }, order, id)
+  },
+}

@@ -1,0 +1,27 @@
+/** Takes the cover off the pole. */
+import type { Action } from '../action'
+import { moveItem, tell } from '../changes'
+import { handsFree, onPole } from '../conditions'
+import { findReachOnPole } from '../reach'
+import { all, refuse } from '../refuse'
+import { touch } from '../touching'
+
+export const removeCover: Action = {
+  id: 'remove-cover',
+  covers: ['A80'],
+  things: () => ['cover'],
+  check: all(onPole, handsFree(2), (site, order) => {
+    if (!site.cover) return refuse(order, 'thing-missing')
+    const arms = findReachOnPole(site, order.who)
+    return arms && site.cover.from >= arms.low && site.cover.to <= arms.high ? undefined : refuse(order, 'out-of-reach')
+  }),
+  takes: () => 60,
+  contacts: (site, order) => [
+    touch(order.who, 'left-hand', { kind: 'pole', height: site.cover?.from ?? 0 }),
+    touch(order.who, 'right-hand', { kind: 'pole', height: site.cover?.to ?? 0 }),
+  ],
+  apply: (site, order) => {
+    const item = site.cover?.item ?? ''
+    return tell(moveItem({ ...site, cover: null }, item, { kind: 'aloft' }), order, item)
+  },
+}

@@ -1,0 +1,45 @@
+/** Tests a conductor with the detector on the stick, or a low-voltage wire with the two-pole tester. */
+import { gearOf, numberOf, requireItem } from '../../site/questions'
+import { liveVoltage } from '../../site/liveness'
+import type { Site } from '../../site/site'
+import type { Action, Order } from '../action'
+import { perceive, type Perceived } from '../changes'
+import { atHand, handsFree, inReachOfHand, onPole, withStick } from '../conditions'
+import { itemIn, thingIn } from '../orderValues'
+import { all } from '../refuse'
+import { conductors, lvWires } from '../things'
+import { bothHands, stickOnThing, surfaceOf } from '../touching'
+
+const isDetector = (site: Site, order: Order): boolean => requireItem(site, itemIn(order)).type === 'hv-detector'
+
+export const test: Action = {
+  id: 'test',
+  covers: ['A46', 'A52'],
+  withTypes: ['hv-detector', 'lv-tester'],
+  things: (site) => [...conductors(site), ...lvWires(site)],
+  byHand: true,
+  check: all(onPole, atHand, (site, order) =>
+    isDetector(site, order) ? withStick(site, order) : all(handsFree(2, 'item'), inReachOfHand)(site, order),
+  ),
+  takes: () => 20,
+  contacts: (site, order) =>
+    isDetector(site, order)
+      ? stickOnThing(site, order)
+      : bothHands(order.who, surfaceOf(site, thingIn(order)), [itemIn(order)]),
+  apply: (site, order) =>
+    perceive(site, order.who, { of: thingIn(order), by: 'test', ...reading(site, order) }),
+}
+
+function reading(site: Site, order: Order): Pick<Perceived, 'says' | 'values'> {
+  const tester = itemIn(order)
+  const volts = liveVoltage(site, thingIn(order))
+  const { is } = gearOf(site, tester)
+  const values = { with: tester }
+  if (is.indicates !== true) return { says: 'test.silent', values }
+  if (isDetector(site, order)) {
+    const from = numberOf(is, 'threshold') * numberOf(is, 'bandLow')
+    return { says: volts >= from ? 'test.indicates' : 'test.silent', values }
+  }
+  if (volts > numberOf(is, 'maxVoltage')) return { says: 'test.over-range', values }
+  return { says: 'test.reads', values: { ...values, volts } }
+}

@@ -1,0 +1,19 @@
+/** Parks and chocks the truck. */
+import type { Action } from '../action'
+import { changePerson, mark, tell } from '../changes'
+import { onSite } from '../conditions'
+import { pointIn } from '../orderValues'
+
+export const parkTruck: Action = {
+  id: 'park-truck',
+  covers: ['A05', 'A44'],
+  values: { at: { kind: 'point' } },
+  moves: true,
+  check: onSite,
+  takes: () => 120,
+  apply: (site, order) => {
+    const at = pointIn(order, 'at')
+    const parked = { ...mark(site, 'truck-parked'), truck: at }
+    return tell(changePerson(parked, order.who, { place: { kind: 'ground', at } }), order, 'truck', { x: at.x, y: at.y })
+  },
+}

@@ -1,0 +1,31 @@
+/** Undoes the earth-end clamp of a lead. */
+import type { Action } from '../action'
+import { moveItem, tell } from '../changes'
+import { atRod, handsFree } from '../conditions'
+import { itemIn, thingIn } from '../orderValues'
+import { all, refuse } from '../refuse'
+import { rodItem, rods } from '../things'
+import { touch } from '../touching'
+
+export const unclampEarthEnd: Action = {
+  id: 'unclamp-earth-end',
+  covers: ['A82'],
+  withTypes: ['earth-lead'],
+  things: rods,
+  check: all(atRod, handsFree(2), (site, order) => {
+    const isOn = site.clamps.some((it) => it.lead === itemIn(order) && it.end === 'earth' && it.on === thingIn(order))
+    return isOn ? undefined : refuse(order, 'not-clamped-there')
+  }),
+  takes: () => 60,
+  contacts: (_site, order) => [
+    touch(order.who, 'right-hand', { kind: 'lead', item: itemIn(order), end: 'earth' }),
+    touch(order.who, 'left-hand', { kind: 'rod', item: rodItem(thingIn(order)) }),
+  ],
+  apply: (site, order) => {
+    const lead = itemIn(order)
+    const clamps = site.clamps.filter((it) => !(it.lead === lead && it.end === 'earth'))
+    const off = { ...site, clamps }
+    const isLoose = !site.hauled.includes(lead) && site.items[lead]?.where.kind === 'fitted'
+    return tell(isLoose ? moveItem(off, lead, { kind: 'tarp' }) : off, order, thingIn(order), { lead })
+  },
+}

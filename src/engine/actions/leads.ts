@@ -1,0 +1,68 @@
+/** What earth leads and bonds share: ends, how far they reach, how firmly a clamp sits. */
+import { clampsOf, gearOf, numberOf, requireItem } from '../site/questions'
+import type { ItemId, ThingId } from '../site/scenario'
+import type { Clamp, Site } from '../site/site'
+import type { Order, Refusal, ValueSpec } from './action'
+import { isAtHand } from './conditions'
+import { itemIn, thingIn } from './orderValues'
+import { findPointOf, separation } from './reach'
+import { refuse } from './refuse'
+
+/** Turns of the eye screw; the thread ends at ten. */
+export const turnsSpec: ValueSpec = { kind: 'number', unit: 'turn', low: 1, high: 10, step: 1 }
+
+/** On the ground a lead can be grasped when it lies there, whatever its other ends hang on. */
+export function isLeadAtHand(site: Site, order: Order): boolean {
+  const lead = itemIn(order)
+  const { where } = requireItem(site, lead)
+  const hangsToGround = where.kind === 'fitted' || where.kind === 'handline' || site.hauled.includes(lead)
+  return hangsToGround || isAtHand(site, order.who, lead)
+}
+
+/** Conductor ends of a lead, in order. */
+function conductorEnds(site: Site, lead: ItemId): readonly string[] {
+  return (gearOf(site, lead).type.ends ?? []).filter((end) => end !== 'earth')
+}
+
+/** The next end of the lead that is on nothing. */
+export function findFreeEnd(site: Site, lead: ItemId): string | undefined {
+  const used = clampsOf(site, lead).map((clamp) => clamp.end)
+  return conductorEnds(site, lead).find((end) => !used.includes(end))
+}
+
+/** An end goes on a thing only if the lead is long enough from every end that is on already. */
+export function fitRefusal(site: Site, order: Order, end: string): Refusal | undefined {
+  const lead = itemIn(order)
+  const to = findPointOf(site, thingIn(order))
+  if (!to) return undefined
+  const isShort = clampsOf(site, lead).some((clamp) => {
+    const from = findPointOf(site, clamp.on)
+    return from !== undefined && separation(from, to) > lengthBetween(site, lead, clamp.end, end)
+  })
+  return isShort ? refuse(order, 'lead-too-short', { item: lead }) : undefined
+}
+
+/** Metres of lead between two of its ends: the down-lead first, then the hops. */
+function lengthBetween(site: Site, lead: ItemId, a: string, b: string): number {
+  const { type, is } = gearOf(site, lead)
+  const ends = type.ends ?? []
+  const [from, to] = [ends.indexOf(a), ends.indexOf(b)].sort((x, y) => x - y)
+  let metres = 0
+  for (let at = from ?? 0; at < (to ?? 0); at++) metres += at === 0 ? numberOf(is, 'length') : numberOf(is, 'hop')
+  return metres
+}
+
+/** The clamp does not move when it is pulled: seated, its jaw and screw sound and wide enough for the wire. */
+export function isFirm(site: Site, clamp: Clamp): boolean {
+  const { is } = gearOf(site, clamp.lead)
+  const wire = site.scenario.conductors.find((it) => it.id === clamp.on)
+  const isTooThick = wire !== undefined && typeof is.jawTo === 'number' && is.jawTo < 2 * wire.radius
+  return clamp.turns >= numberOf(is, 'seatTurns') && is.jawHolds !== false && !isTooThick
+}
+
+/** The last clamp of an earth lead on the thing; of that lead only, when one is named. */
+export function findClamp(site: Site, on: ThingId, lead?: ItemId): Clamp | undefined {
+  return site.clamps.findLast(
+    (it) => it.on === on && (lead === undefined ? it.end !== 'line' && it.end !== 'metal' : it.lead === lead),
+  )
+}

@@ -1,0 +1,49 @@
+/** Climbs up or down the step bolts to a station; the strap, if it is on, is moved along. */
+import { posture } from '../../site/bodies'
+import type { PoleStation } from '../../site/place'
+import { isAloft, requirePerson } from '../../site/questions'
+import type { PersonId } from '../../site/scenario'
+import type { Site } from '../../site/site'
+import type { Action } from '../action'
+import { changePerson, tell } from '../changes'
+import { handsFree, nearPole } from '../conditions'
+import { choiceIn } from '../orderValues'
+import { all, refuse } from '../refuse'
+import { touch } from '../touching'
+import { shoulderAboveFeet } from '../reach'
+
+/** Seconds per station, strap moved at every step (common practice, no source). */
+const perStation = 60
+const stations: readonly PoleStation[] = ['foot', 'below-lv', 'above-lv']
+
+export const climb: Action = {
+  id: 'climb',
+  covers: ['A45', 'A50'],
+  values: { to: { kind: 'choice', many: false, of: () => stations } },
+  moves: true,
+  check: all(nearPole(2), handsFree(2), (site, order) =>
+    stationOf(site, order.who) === choiceIn(order, 'to') ? refuse(order, 'already-so') : undefined,
+  ),
+  takes: (site, order) => {
+    const [from, to] = [stations.indexOf(stationOf(site, order.who)), stations.indexOf(choiceIn(order, 'to') as PoleStation)]
+    return Math.max(1, Math.abs(to - from)) * perStation
+  },
+  contacts: (site, order) => {
+    const height = feetAt(stationOf(site, order.who)) + shoulderAboveFeet
+    const bolt = { kind: 'step-bolt', height } as const
+    return [touch(order.who, 'left-hand', bolt), touch(order.who, 'right-hand', bolt)]
+  },
+  apply: (site, order) => {
+    const station = choiceIn(order, 'to') as PoleStation
+    return tell(changePerson(site, order.who, { place: { kind: 'pole', station } }), order, 'pole', { station })
+  },
+}
+
+function stationOf(site: Site, who: PersonId): PoleStation {
+  const person = requirePerson(site, who)
+  return person.place.kind === 'pole' && isAloft(person) ? person.place.station : 'foot'
+}
+
+function feetAt(station: PoleStation): number {
+  return station === 'foot' ? 0 : posture[station].feet
+}

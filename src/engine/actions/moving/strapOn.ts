@@ -1,0 +1,23 @@
+/** Passes the pole strap round the pole and clips it. */
+import { carriedOf, requirePerson } from '../../site/questions'
+import type { Action } from '../action'
+import { changePerson, tell } from '../changes'
+import { handsFree, nearPole } from '../conditions'
+import { all, refuse } from '../refuse'
+
+export const strapOn: Action = {
+  id: 'strap-on',
+  covers: ['A22', 'A45'],
+  check: all(nearPole(2), handsFree(2), (site, order) => {
+    const person = requirePerson(site, order.who)
+    if (person.strapped) return refuse(order, 'already-so')
+    const harness = carriedOf(site, order.who, 'harness')
+    return harness !== undefined && person.wears.includes(harness) ? undefined : refuse(order, 'harness-missing')
+  }),
+  takes: () => 15,
+  apply: (site, order) => {
+    const { place } = requirePerson(site, order.who)
+    const at = place.kind === 'pole' ? place : ({ kind: 'pole', station: 'foot' } as const)
+    return tell(changePerson(site, order.who, { strapped: true, place: at }), order, 'pole')
+  },
+}

@@ -1,0 +1,62 @@
+/** Walks to a point or a named place; to a far switch by truck. */
+import { distance, type GroundPoint, type Place } from '../../site/place'
+import { findSwitch, groundPointOf, isAloft, requirePerson } from '../../site/questions'
+import type { ThingId } from '../../site/scenario'
+import type { Site } from '../../site/site'
+import type { Action, Order } from '../action'
+import { changePerson, tell } from '../changes'
+import { secondsBetween } from '../fetching'
+import { findPointIn } from '../orderValues'
+import { refuse } from '../refuse'
+import { switches } from '../things'
+
+/** Well off pole, rods and anchors: so far from the pole on the way to the truck, metres. */
+const wellClear = 13
+
+export const walk: Action = {
+  id: 'walk',
+  covers: ['A38', 'A43', 'A74', 'A87'],
+  things: (site) => ['clear', 'pole-foot', 'truck', ...switches(site)],
+  values: { to: { kind: 'point' } },
+  optional: ['on', 'to'],
+  moves: true,
+  check: (site, order) => {
+    const person = requirePerson(site, order.who)
+    if ((order.on === undefined) === (findPointIn(order, 'to') === undefined)) return refuse(order, 'by-name-or-place')
+    if (isAloft(person)) return refuse(order, 'not-on-ground')
+    if (person.place.kind === 'pole' && person.strapped) return refuse(order, 'strapped')
+    return isSame(person.place, destination(site, order)) ? refuse(order, 'already-so') : undefined
+  },
+  takes: (site, order) => secondsBetween(groundPointOf(site, order.who), pointOf(site, destination(site, order))),
+  apply: (site, order) => {
+    const place = destination(site, order)
+    return tell(changePerson(site, order.who, { place }), order, order.on ?? 'ground', pointOf(site, place))
+  },
+}
+
+function destination(site: Site, order: Order): Place {
+  const to = findPointIn(order, 'to')
+  return to ? { kind: 'ground', at: to } : namedPlace(site, order.on ?? 'truck')
+}
+
+function namedPlace(site: Site, name: ThingId): Place {
+  if (name === 'pole-foot') return { kind: 'pole', station: 'foot' }
+  if (findSwitch(site, name)) return { kind: 'switch', id: name }
+  if (name === 'truck') return { kind: 'ground', at: site.truck }
+  const { x, y } = site.truck
+  const far = distance(site.truck, { x: 0, y: 0 })
+  const share = far > wellClear ? wellClear / far : 1
+  return { kind: 'ground', at: { x: x * share, y: y * share } }
+}
+
+function pointOf(site: Site, place: Place): GroundPoint {
+  if (place.kind === 'ground') return place.at
+  if (place.kind === 'pole') return { x: 0, y: 0 }
+  return { x: findSwitch(site, place.id)?.along ?? 0, y: 0 }
+}
+
+function isSame(a: Place, b: Place): boolean {
+  if (a.kind === 'ground' && b.kind === 'ground') return a.at.x === b.at.x && a.at.y === b.at.y
+  if (a.kind === 'pole' && b.kind === 'pole') return a.station === b.station
+  return a.kind === 'switch' && b.kind === 'switch' && a.id === b.id
+}

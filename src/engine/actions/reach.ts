@@ -1,0 +1,72 @@
+/**
+ * What a hand or a stick gets to from where a person stands. Shoulder 1.4 m above the feet, arm 0.75 m, lean in the
+ * strap 0.35 m (common practice, no source).
+ */
+import { posture } from '../site/bodies'
+import { gearOf, numberOf, requirePerson, requireItem } from '../site/questions'
+import type { ItemId, PersonId, ThingId } from '../site/scenario'
+import type { Site } from '../site/site'
+
+const shoulderAboveFeet = 1.4
+const armAndLean = 1.1
+
+interface SpacePoint {
+  readonly x: number
+  readonly y: number
+  readonly z: number
+}
+
+/** Where a thing of the pole top is; undefined for what is not one point. */
+export function findPointOf(site: Site, thing: ThingId): SpacePoint | undefined {
+  const { conductors, lv, pole } = site.scenario
+  const wire = [...conductors, ...lv.wires].find((it) => it.id === thing)
+  if (wire) return { x: 0, y: wire.x, z: wire.height }
+  if (thing === 'arm') return { x: 0, y: 0, z: pole.armHeight }
+  const rod = site.rods.find((it) => `rod/${it.item}` === thing)
+  return rod && { x: rod.at.x, y: rod.at.y, z: 0 }
+}
+
+export function separation(a: SpacePoint, b: SpacePoint): number {
+  const [x, y, z] = [a.x - b.x, a.y - b.y, a.z - b.z]
+  return Math.sqrt(x * x + y * y + z * z)
+}
+
+/** The shoulder of somebody up the pole; undefined on the ground. */
+export function findShoulder(site: Site, who: PersonId): SpacePoint | undefined {
+  const { place } = requirePerson(site, who)
+  if (place.kind !== 'pole' || place.station === 'foot') return undefined
+  return { x: 0, y: 0, z: posture[place.station].feet + shoulderAboveFeet }
+}
+
+export function isInReachOfHand(site: Site, who: PersonId, thing: ThingId): boolean {
+  return isWithin(site, who, thing, armAndLean)
+}
+
+export function isInReachOfStick(site: Site, who: PersonId, stick: ItemId, thing: ThingId): boolean {
+  return isWithin(site, who, thing, armAndLean + numberOf(gearOf(site, stick).is, 'reach'))
+}
+
+/** Heights on the pole that both arms get to, metres: squatting to the feet, stretched above the shoulder. */
+export function findReachOnPole(site: Site, who: PersonId): { readonly low: number; readonly high: number } | undefined {
+  const shoulder = findShoulder(site, who)
+  return shoulder && { low: shoulder.z - shoulderAboveFeet, high: shoulder.z + armAndLean }
+}
+
+function isWithin(site: Site, who: PersonId, thing: ThingId, reach: number): boolean {
+  const [from, to] = [findShoulder(site, who), findPointOf(site, thing)]
+  return from !== undefined && to !== undefined && separation(from, to) <= reach
+}
+
+/** The stick in the hands, or else the first that hangs within reach. */
+export function findStick(site: Site, who: PersonId): ItemId | undefined {
+  const { holds } = requirePerson(site, who)
+  const held = holds.find((id) => requireItem(site, id).type === 'operating-stick')
+  return held ?? Object.keys(site.items).find((id) => isHangingStick(site, id))
+}
+
+function isHangingStick(site: Site, id: ItemId): boolean {
+  const item = requireItem(site, id)
+  return item.type === 'operating-stick' && item.where.kind === 'aloft'
+}
+
+export { shoulderAboveFeet }

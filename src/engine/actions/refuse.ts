@@ -1,0 +1,94 @@
+/** How an action says that it cannot be, and how conditions are put together. */
+import type { Site } from '../site/site'
+import type { Order, Refusal } from './action'
+
+/** What can stand in the way. One sentence each in src/text/en/refusals.ts, whichever action met it. */
+export const facts = [
+  'already-so',
+  'already-signed-on',
+  'barrier-too-short',
+  'boot-size',
+  'busy',
+  'by-name-or-place',
+  'cannot-be-tested',
+  'cover-too-short',
+  'driver-missing',
+  'end-free-none',
+  'ends-on-nothing',
+  'foot-of-pole-only',
+  'hands-full',
+  'handle-locked',
+  'handline-missing',
+  'harness-missing',
+  'has-no-remote',
+  'has-no-such-end',
+  'held-by-another',
+  'insulator-missing',
+  'insulator-tied',
+  'interrupted',
+  'item-not-here',
+  'job-closed',
+  'key-not-here',
+  'lead-not-aloft',
+  'lead-still-on',
+  'lead-too-short',
+  'lock-fitted',
+  'mat-missing',
+  'no-insulator',
+  'not-a-choice',
+  'not-a-value',
+  'not-at-hand',
+  'not-at-rod',
+  'not-at-switch',
+  'not-at-work-position',
+  'not-bonded-there',
+  'not-booked-out',
+  'not-clamped-there',
+  'not-fitted-there',
+  'not-in-sight',
+  'not-near-pole',
+  'not-on-ground',
+  'not-on-pole',
+  'not-running',
+  'not-tied-on',
+  'not-worn',
+  'nothing-to-tighten',
+  'out-of-reach',
+  'proving-unit-missing',
+  'quarantined',
+  'rod-in-ground',
+  'rod-too-short',
+  'stick-missing',
+  'strapped',
+  'taken-already',
+  'thing-missing',
+  'too-late',
+  'unknown-action',
+  'unknown-item',
+  'unknown-person',
+  'unknown-thing',
+  'value-missing',
+  'wires-untied',
+] as const
+
+export type Fact = (typeof facts)[number]
+
+export type Condition = (site: Site, order: Order) => Refusal | undefined
+
+export function refuse(order: Order, fact: Fact, values: Refusal['values'] = {}): Refusal {
+  return { code: `${order.do}/${fact}`, values }
+}
+
+/** The first condition that does not hold speaks. */
+export function all(...conditions: readonly Condition[]): Condition {
+  return (site, order) => {
+    for (const condition of conditions) {
+      const refusal = condition(site, order)
+      if (refusal) return refusal
+    }
+    return undefined
+  }
+}
+
+/** Nothing in the world stands in its way. */
+export const always: Condition = () => undefined

@@ -1,0 +1,116 @@
+/** Every action, by id. A new action: its file, one line here, its words. */
+import type { Action } from './action'
+import { bondLine, unbondLine } from './aloft/bondLine'
+import { bondMetal, unbondMetal } from './aloft/bondMetal'
+import { brush } from './aloft/brush'
+import { clamp, clampByHand } from './aloft/clamp'
+import { dressLeads } from './aloft/dressLeads'
+import { fitCover } from './aloft/fitCover'
+import { fitGuard } from './aloft/fitGuard'
+import { haul } from './aloft/haul'
+import { lower } from './aloft/lower'
+import { prove } from './aloft/prove'
+import { removeCover } from './aloft/removeCover'
+import { removeGuard } from './aloft/removeGuard'
+import { retie, swapInsulator, untie } from './aloft/repair'
+import { sayDead } from './aloft/sayDead'
+import { test } from './aloft/test'
+import { tighten } from './aloft/tighten'
+import { tug } from './aloft/tug'
+import { unclamp, unclampByHand } from './aloft/unclamp'
+import { answerLivening } from './brief/answerLivening'
+import { checkCrew } from './brief/checkCrew'
+import { chooseEarths } from './brief/chooseEarths'
+import { holdBriefing } from './brief/holdBriefing'
+import { inspectPole } from './brief/inspectPole'
+import { locateServices } from './brief/locateServices'
+import { markHazard } from './brief/markHazard'
+import { matchPole } from './brief/matchPole'
+import { parkTruck } from './brief/parkTruck'
+import { readOrder } from './brief/readOrder'
+import { readWeather } from './brief/readWeather'
+import { setSigns } from './brief/setSigns'
+import { signOn } from './brief/signOn'
+import { stageRescue } from './brief/stageRescue'
+import { writePlan } from './brief/writePlan'
+import { askFeederOut } from './control/askFeederOut'
+import { askRecloseBlock } from './control/askRecloseBlock'
+import { askRecloseOn } from './control/askRecloseOn'
+import { closeJob } from './control/closeJob'
+import { clearIsolationEarth, earthIsolationPoint } from './control/isolationEarth'
+import { lockSwitch } from './control/lockSwitch'
+import { returnPermit, takePermit } from './control/permit'
+import { receiveStep } from './control/receiveStep'
+import { setLocal, setRemote } from './control/remoteControl'
+import { reportIsolated } from './control/reportIsolated'
+import { showBoundary } from './control/showBoundary'
+import { closeSwitch, openSwitch } from './control/switching'
+import { tagSwitch } from './control/tagSwitch'
+import { unlock } from './control/unlock'
+import { untag } from './control/untag'
+import { bookIn } from './gear/bookIn'
+import { bookOut } from './gear/bookOut'
+import { judge } from './gear/judge'
+import { look } from './gear/look'
+import { putDown } from './gear/putDown'
+import { readLabel } from './gear/readLabel'
+import { take } from './gear/take'
+import { takeOff } from './gear/takeOff'
+import { testItem } from './gear/testItem'
+import { wear } from './gear/wear'
+import { callClear } from './ground/callClear'
+import { clampEarthEnd } from './ground/clampEarthEnd'
+import { driveRod } from './ground/driveRod'
+import { holdLead } from './ground/holdLead'
+import { layLead } from './ground/layLead'
+import { pullRod } from './ground/pullRod'
+import { setBarrier } from './ground/setBarrier'
+import { takeInBarrier } from './ground/takeInBarrier'
+import { tieOn } from './ground/tieOn'
+import { unclampEarthEnd } from './ground/unclampEarthEnd'
+import { watch } from './ground/watch'
+import { climb } from './moving/climb'
+import { stepOffMat } from './moving/stepOffMat'
+import { stepOnMat } from './moving/stepOnMat'
+import { strapOn } from './moving/strapOn'
+import { unstrap } from './moving/unstrap'
+import { walk } from './moving/walk'
+import { askSourceOff } from './response/askSourceOff'
+import { callControl } from './response/callControl'
+import { keepStill } from './response/keepStill'
+import { checkFromGround } from './work/checkFromGround'
+import { headCount } from './work/headCount'
+import { confirmComplete, declareSafe, stopJob } from './work/papers'
+import { reportEarths } from './work/reportEarths'
+
+const brief = [readOrder, chooseEarths, checkCrew, readWeather, markHazard, answerLivening, holdBriefing, signOn, writePlan]
+const setUp = [parkTruck, setSigns, matchPole, inspectPole, stageRescue, locateServices]
+const gear = [bookOut, bookIn, look, readLabel, testItem, judge, take, putDown, wear, takeOff]
+const moving = [walk, climb, strapOn, unstrap, stepOnMat, stepOffMat]
+const switching = [receiveStep, openSwitch, closeSwitch, lockSwitch, unlock, tagSwitch, untag, setLocal, setRemote]
+const isolationPoint = [earthIsolationPoint, clearIsolationEarth, reportIsolated]
+const control = [askRecloseBlock, askRecloseOn, askFeederOut, takePermit, returnPermit, showBoundary, closeJob]
+const ground = [setBarrier, takeInBarrier, driveRod, pullRod, clampEarthEnd, unclampEarthEnd, layLead, holdLead, callClear, tieOn, watch]
+const handling = [haul, lower, prove, test, sayDead, fitGuard, removeGuard, brush]
+const earthing = [clamp, clampByHand, unclamp, unclampByHand, tighten, tug]
+const bonding = [fitCover, removeCover, bondMetal, unbondMetal, bondLine, unbondLine, dressLeads]
+const work = [untie, swapInsulator, retie, reportEarths, checkFromGround, declareSafe, confirmComplete, headCount, stopJob]
+const response = [keepStill, callControl, askSourceOff]
+
+const list: readonly Action[] = [
+  ...brief,
+  ...setUp,
+  ...gear,
+  ...moving,
+  ...switching,
+  ...isolationPoint,
+  ...control,
+  ...ground,
+  ...handling,
+  ...earthing,
+  ...bonding,
+  ...work,
+  ...response,
+]
+
+export const actions: ReadonlyMap<string, Action> = new Map(list.map((action) => [action.id, action]))

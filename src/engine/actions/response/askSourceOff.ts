@@ -1,0 +1,32 @@
+/** Asks the control room to switch a circuit off and prove it off. */
+import type { Action } from '../action'
+import { mark, perceive } from '../changes'
+import { thingIn } from '../orderValues'
+import { always } from '../refuse'
+import { feeders } from '../things'
+
+export const askSourceOff: Action = {
+  id: 'ask-source-off',
+  covers: ['A77'],
+  speech: true,
+  things: feeders,
+  check: always,
+  takes: () => 120,
+  apply: (site, order) => {
+    const feeder = thingIn(order)
+    const source = site.scenario.livenings.find((it) => it.id === site.livening?.id)
+    const isSource = source !== undefined && sourceOf(source, site.scenario.switches) === feeder
+    const hear = (says: string) => ({ of: feeder, by: 'hear', says, values: { feeder } }) as const
+    if (!isSource || !site.livening) return perceive(site, order.who, hear('control.no-reason'))
+    const off = { ...mark(site, 'source-off'), livening: { ...site.livening, provedOff: true } }
+    return perceive(off, order.who, hear('control.proved-off'))
+  },
+}
+
+type Livenings = Parameters<Action['apply']>[0]['scenario']['livenings']
+type Switches = Parameters<Action['apply']>[0]['scenario']['switches']
+
+function sourceOf(livening: Livenings[number], switches: Switches): string | undefined {
+  if (livening.kind !== 'switch-closed') return livening.feeder
+  return switches.find((it) => it.id === livening.switch)?.feeder
+}

@@ -1,0 +1,59 @@
+/** Lists of things that actions can be done on, each in order of id. */
+import { requireGearType } from '../gear/catalogue'
+import type { ItemId, ThingId } from '../site/scenario'
+import type { Site } from '../site/site'
+
+const sorted = (ids: readonly string[]): readonly string[] => [...ids].sort()
+
+export const conductors = (site: Site): readonly ThingId[] => sorted(site.scenario.conductors.map((it) => it.id))
+export const lvWires = (site: Site): readonly ThingId[] => sorted(site.scenario.lv.wires.map((it) => it.id))
+export const switches = (site: Site): readonly ThingId[] => sorted(site.scenario.switches.map((it) => it.id))
+export const feeders = (site: Site): readonly ThingId[] => sorted(site.scenario.feeders.map((it) => it.id))
+export const hazards = (site: Site): readonly ThingId[] => sorted(site.scenario.hazards.map((it) => it.id))
+export const items = (site: Site): readonly ItemId[] => Object.keys(site.items)
+
+/** Earth rods, in the ground or not: `rod/` and the id of the item. */
+export const rods = (site: Site): readonly ThingId[] =>
+  Object.values(site.items)
+    .filter((item) => item.type === 'earth-rod')
+    .map((item) => `rod/${item.id}`)
+
+export const rodItem = (thing: ThingId): ItemId => thing.slice('rod/'.length)
+
+export const blades = (site: Site): readonly ThingId[] =>
+  switches(site).flatMap((id) => [`${id}/A`, `${id}/B`, `${id}/C`])
+
+/** The neutral of the low-voltage circuit, or the wire nearest to one: metal that a clamp can bite on. */
+export const lvNeutrals = (site: Site): readonly ThingId[] =>
+  sorted(site.scenario.lv.wires.filter((it) => it.phase === 'N').map((it) => it.id))
+
+/** Where a conductor clamp of a lead can go on. */
+export const clampSeats = (site: Site): readonly ThingId[] => sorted([...conductors(site), ...metalSeats(site)])
+
+/** Where the metal end of a bond can go on. */
+export const metalSeats = (site: Site): readonly ThingId[] => sorted(['arm', ...lvNeutrals(site)])
+
+/** Everything that can be pointed at. */
+export function allThings(site: Site): readonly ThingId[] {
+  return sorted([
+    ...['pole', 'pole-top', 'arm', 'stay', 'cover', 'barrier', 'ground'],
+    ...conductors(site),
+    ...lvWires(site),
+    ...switches(site),
+    ...blades(site),
+    ...feeders(site),
+    ...hazards(site),
+    ...rods(site),
+    ...items(site),
+  ])
+}
+
+export const itemTypes = (isWanted: (id: string) => boolean): ((site: Site) => readonly ItemId[]) => {
+  return (site) =>
+    Object.values(site.items)
+      .filter((item) => isWanted(item.type))
+      .map((item) => item.id)
+}
+
+export const wearables = itemTypes((type) => requireGearType(type).worn !== undefined)
+export const testables = itemTypes((type) => requireGearType(type).test !== undefined)

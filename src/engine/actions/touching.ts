@@ -1,0 +1,43 @@
+/** Contacts of a body while an act lasts, beside those of standing. */
+import type { Contact, Limb, Surface } from '../site/contact'
+import type { ItemId, PersonId, ThingId } from '../site/scenario'
+import type { Site } from '../site/site'
+import type { Order } from './action'
+import { itemIn, thingIn } from './orderValues'
+import { findStick } from './reach'
+
+export interface PersonContact {
+  readonly person: PersonId
+  readonly contact: Contact
+}
+
+export function touch(person: PersonId, limb: Limb, on: Surface, through: readonly ItemId[] = []): PersonContact {
+  return { person, contact: { limb, on, through } }
+}
+
+export function bothHands(person: PersonId, on: Surface, through: readonly ItemId[] = []): readonly PersonContact[] {
+  return [touch(person, 'left-hand', on, through), touch(person, 'right-hand', on, through)]
+}
+
+/** The surface of a thing at the pole top. */
+export function surfaceOf(site: Site, thing: ThingId): Surface {
+  if (site.scenario.lv.wires.some((it) => it.id === thing)) return { kind: 'lv-wire', id: thing }
+  if (thing === 'arm') return { kind: 'metalwork', id: 'arm' }
+  return { kind: 'conductor', id: thing }
+}
+
+/** Both hands on the stick whose head is at the thing of the order. */
+export function stickOnThing(site: Site, order: Order): readonly PersonContact[] {
+  const stick = findStick(site, order.who)
+  return bothHands(order.who, surfaceOf(site, thingIn(order)), stick === undefined ? [] : [stick])
+}
+
+/** Both hands on the stick that carries an end of the lead to or from the thing: it touches both. */
+export function stickOnLead(site: Site, order: Order, end: string): readonly PersonContact[] {
+  const stick = findStick(site, order.who)
+  const through = stick === undefined ? [] : [stick]
+  return [
+    touch(order.who, 'left-hand', surfaceOf(site, thingIn(order)), through),
+    touch(order.who, 'right-hand', { kind: 'lead', item: itemIn(order), end }, through),
+  ]
+}

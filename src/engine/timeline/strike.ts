@@ -1,0 +1,87 @@
+/** The visible livening: when it strikes, what keeps it from striking, what it leaves behind. */
+import { perceive } from '../actions/changes'
+import { findRemovedCause } from '../site/cause'
+import type { Livening, ThingId } from '../site/scenario'
+import type { Site } from '../site/site'
+import { invariant } from '../units/invariant'
+import { carriedCurrent } from './carried'
+import type { Entry, Moment, Timeline } from './timeline'
+import { triggers } from './triggers'
+
+export interface Strike {
+  readonly livening: string
+  /** Second in which it strikes, and the moment that begins then. */
+  readonly at: number
+  readonly moment: number
+}
+
+export interface Events {
+  /** Struck, its effects not yet applied: they are, one second later. */
+  readonly striking: Strike | null
+  readonly struck: Timeline['struck']
+  readonly prevented: Timeline['prevented']
+}
+
+export const nothingYet: Events = { striking: null, struck: null, prevented: null }
+
+/** Second of the fallback: so long after the first permit; undefined before one. */
+export function findFallback(site: Site): number | undefined {
+  const permit = site.marks['permit-taken']
+  const { visible } = site.scenario
+  return visible && permit !== undefined ? permit + visible.fallback : undefined
+}
+
+/** Whether it is due in this moment: its trigger is met or the fallback has come. */
+export function isDue(events: Events, moment: Moment, acts: readonly Entry[]): boolean {
+  const { visible } = moment.site.scenario
+  if (!visible || events.struck || events.prevented) return false
+  const fallback = findFallback(moment.site)
+  if (fallback !== undefined && fallback <= moment.from) return true
+  const trigger = triggers.get(visible.trigger)
+  invariant(trigger, 'a trigger of engine/timeline/triggers', visible.trigger)
+  return trigger(moment, acts)
+}
+
+/** It strikes in this moment, unless somebody has removed its cause. */
+export function strikeNow(events: Events, moment: Moment, index: number): Events {
+  const livening = requireLivening(moment.site, moment.site.scenario.visible?.livening ?? '')
+  const why = findRemovedCause(moment.site, livening)
+  if (why !== undefined) return { ...events, prevented: { livening: livening.id, why } }
+  const strike = { livening: livening.id, at: moment.from, moment: index }
+  return { ...events, striking: strike, struck: strike }
+}
+
+/** The site after it: gear that carried current is marked, everybody has seen and heard. */
+export function afterStrike(site: Site, moment: Moment, strike: Strike): Site {
+  const livening = requireLivening(site, strike.livening)
+  const carried = carriedCurrent(moment.site, livenedThings(moment.site, livening))
+  const items = Object.fromEntries(
+    Object.entries(site.items).map(([id, item]) => [id, carried.includes(id) ? { ...item, faulted: true } : item]),
+  )
+  const record = { id: livening.id, at: strike.at, cleared: true, provedOff: false }
+  const struck: Site = { ...site, items, livening: record, paper: { ...site.paper, safeToWork: false } }
+  return Object.keys(site.persons).reduce(
+    (next, who) =>
+      perceive(
+        next,
+        who,
+        { of: 'pole-top', by: 'look', says: 'livening.flash' },
+        { of: 'pole-top', by: 'hear', says: 'livening.bang' },
+      ),
+    struck,
+  )
+}
+
+/** Conductors of the section that it puts voltage on. */
+export function livenedThings(site: Site, livening: Livening): readonly ThingId[] {
+  const { conductors } = site.scenario
+  if (livening.kind === 'switch-closed') return conductors.map((it) => it.id)
+  const phases = livening.kind === 'clash' ? [livening.phase] : livening.phases
+  return conductors.filter((it) => phases.includes(it.phase)).map((it) => it.id)
+}
+
+function requireLivening(site: Site, id: string): Livening {
+  const livening = site.scenario.livenings.find((it) => it.id === id)
+  invariant(livening, 'a livening of the scenario', id)
+  return livening
+}
