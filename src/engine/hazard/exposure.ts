@@ -27,6 +27,22 @@ export interface Exposure {
   /** The item whose insulation stood the most, and what it did. */
   readonly layer: { readonly item: ItemId; readonly voltage: number; readonly did: 'held' | 'may-fail' | 'failed' } | null
   readonly beyondRange: boolean
+  /** A layer stands more than its class promises and less than its proof: the same exposure with that layer gone. */
+  readonly ifItFails?: Omit<Exposure, 'layer' | 'ifItFails'>
+}
+
+/** The worst of one person on one path over everything that was tried. */
+export interface WorstExposure {
+  readonly person: string
+  readonly path: PathId
+  readonly verdict: LimitVerdict
+  /** Job second of the moment, livening id (`none` = the supply as set). */
+  readonly at: number
+  readonly livening: string
+  /** In the declared corner. */
+  readonly exposure: Exposure
+  /** The value judged over its limit by corner id; `<corner> fails` beside it where a layer may fail. */
+  readonly ratios: Readonly<Record<string, number>>
 }
 
 /** One livening at one moment in one corner. */
@@ -34,13 +50,19 @@ export interface Story {
   readonly kind: 'story'
   readonly livening: string
   readonly corner: string
-  /** Rise of the lead's earth end (V), current in the livened link (A), time to clear (s) and by what. */
+  /** Rise of the lead's earth end (V), current in the livened link (A), longest shot until cleared (s) and by what. */
   readonly siteRise: number
   readonly liveCurrent: number
   readonly duration: number
   readonly clearedBy: 'earth-fault' | 'overcurrent' | 'nothing' | 'not-live'
+  /** Second at which the last source was off for good, or the horizon. */
+  readonly end: number
   readonly exposures: readonly Exposure[]
+  /** Items whose insulation failed in this corner; where it only may fail, the item is not named. */
   readonly failedItems: readonly ItemId[]
+  /** Leads of which a piece melted or a clamp burnt off, and all that carried the fault: to be quarantined. */
+  readonly meltedItems: readonly ItemId[]
+  readonly carriedBy: readonly ItemId[]
 }
 
 export type StoryAnswer = Story | (Unsolvable & { readonly livening: string; readonly corner: string })

@@ -1,0 +1,63 @@
+/**
+ * Feet on the ground: standing 0.3 m apart, a pace 1.0 m, set along the steepest line through where the person is. Each
+ * is a disc with its own spreading and raised by the other; closer to an electrode than both radii a foot stands on it.
+ */
+import type { Complex } from '../../math/complex'
+import { discMutual, discSelf, type GroundPoint } from '../../physics/soil'
+import type { Scenario } from '../../site/scenario'
+import type { Ground } from '../circuit/electrodes'
+import type { Terminal } from '../circuit/phaseView'
+import { steepestDirection } from '../steepest'
+
+export const stanceWidth = { standing: 0.3, pace: 1 } as const
+
+/** Left foot first. */
+export function feetAt(
+  ground: Ground,
+  currents: readonly Complex[],
+  at: GroundPoint,
+  stance: keyof typeof stanceWidth,
+): readonly [GroundPoint, GroundPoint] {
+  const along = steepestDirection(ground.system.slopeAt(at, currents))
+  const half = stanceWidth[stance] / 2
+  return [
+    { x: at.x + half * along.x, y: at.y + half * along.y },
+    { x: at.x - half * along.x, y: at.y - half * along.y },
+  ]
+}
+
+/** A foot as a terminal of the circuit: the ground beside the electrodes, or the electrode that it stands on. */
+export function footTerminal(ground: Ground, footRadius: number, at: GroundPoint): Terminal {
+  const under = ground.electrodes.find((it) => {
+    const dx = it.at.x - at.x
+    const dy = it.at.y - at.y
+    return it.isAtSurface && Math.sqrt(dx * dx + dy * dy) < it.radius + footRadius
+  })
+  return under ? { kind: 'node', node: under.node } : { kind: 'ground', mutual: ground.system.mutualTo(at) }
+}
+
+export interface FootSpreading {
+  readonly self: number
+  /** Ohm between two feet at that distance. */
+  pair(distance: number): number
+}
+
+const spreadingByScenario = new WeakMap<Scenario['soil'], Map<string, number>>()
+
+/** Spreading of feet in the scenario's soil; remembered, because each value is a sum over images. */
+export function footSpreading(scenario: Scenario): FootSpreading {
+  const { soil } = scenario
+  const radius = scenario.contact.footRadius
+  let known = spreadingByScenario.get(soil)
+  if (known === undefined) spreadingByScenario.set(soil, (known = new Map()))
+  const remembered = (name: string, make: () => number): number => {
+    const value = known.get(name) ?? make()
+    known.set(name, value)
+    return value
+  }
+  const origin = { x: 0, y: 0 }
+  return {
+    self: remembered(`self ${radius}`, () => discSelf(soil, radius)),
+    pair: (apart) => remembered(`${radius} ${apart}`, () => discMutual(soil, origin, { x: apart, y: 0 }, radius)),
+  }
+}

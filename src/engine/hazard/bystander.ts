@@ -1,0 +1,220 @@
+/**
+ * The public: along the barrier's outline, and within `publicApproach` of any electrode that the barrier does not
+ * enclose. One foot there, the other a pace further out along the steepest line, without layers; judged by the
+ * prospective voltage of the pace. The lower stay within an arm's reach is the one thing there to touch.
+ */
+import { complex, magnitude, subtract } from '../math/complex'
+import type { Complex } from '../math/complex'
+import { cos, PI, sin } from '../math/portable'
+import { shockZone } from '../physics/body'
+import { isUnsolvable, type Unsolvable } from '../physics/network'
+import { distance, type GroundPoint } from '../site/place'
+import type { Scenario } from '../site/scenario'
+import type { BodyAnswer } from './bodies/bodyAnswer'
+import { footSpreading, footTerminal, stanceWidth } from './bodies/feet'
+import { solveBody, type BodyPorts } from './bodies/solveBody'
+import { heartEquivalent } from '../physics/body'
+import { stayLowerNode } from './circuit/nodes'
+import type { PhaseView, Terminal } from './circuit/phaseView'
+import type { Exposure } from './exposure'
+import { limitOf } from './limits'
+import type { LinePhase, LineStory } from './lineStory'
+import { isInside, outlinePoints } from './outline'
+import { bystanderPace } from './paths/bystanderPace'
+import { bystanderTouch } from './paths/bystanderTouch'
+import { steepestDirection } from './steepest'
+
+const sampleStep = 0.25
+/** How far one reaches over a barrier, metres. */
+const reach = 1
+
+export interface Walk {
+  readonly points: readonly GroundPoint[]
+  readonly outline: readonly GroundPoint[] | null
+}
+
+/** Where the public can stand. */
+export function publicWalk(scenario: Scenario, view: PhaseView, outline: readonly GroundPoint[] | null): Walk {
+  const around = view.ground.electrodes
+    .filter((it) => it.isOnSite)
+    .flatMap((it) => ring(it.at, scenario.publicApproach + it.radius))
+    .filter((point) => outline === null || !isInside(outline, point))
+  return { outline, points: [...(outline === null ? [] : outlinePoints(outline, sampleStep)), ...around] }
+}
+
+function ring(centre: GroundPoint, radius: number): readonly GroundPoint[] {
+  const count = Math.ceil((2 * PI * radius) / sampleStep)
+  return Array.from({ length: count }, (_, i) => {
+    const turn = (2 * PI * i) / count
+    return { x: centre.x + radius * cos(turn), y: centre.y + radius * sin(turn) }
+  })
+}
+
+interface Found {
+  readonly phase: LinePhase
+  readonly feet: readonly [GroundPoint, GroundPoint]
+  readonly voltage: number
+}
+
+export function answerBystander(
+  scenario: Scenario,
+  line: LineStory,
+  outline: readonly GroundPoint[] | null,
+): readonly (BodyAnswer | Unsolvable)[] {
+  const phases = line.phases.filter((it) => it.isLive || line.clearedBy === 'not-live')
+  const paces = phases.map((phase) => worstPace(phase, publicWalk(scenario, phase.view, outline)))
+  const answers = [judge(scenario, line, paces, bystanderPace, paceOf)]
+  const touches = phases.flatMap((phase) => {
+    const found = stayTouch(scenario, phase, publicWalk(scenario, phase.view, outline))
+    return found ? [found] : []
+  })
+  if (touches.length > 0) answers.push(judge(scenario, line, touches, bystanderTouch, touchOf))
+  return answers
+}
+
+function worstPace(phase: LinePhase, walk: Walk): Found {
+  const { view } = phase
+  const { system } = view.ground
+  let worst: Found = { phase, feet: [{ x: 0, y: 0 }, { x: 0, y: 0 }], voltage: 0 }
+  for (const near of walk.points) {
+    const far = paceOutward(view, near, walk)
+    const voltage = magnitude(
+      subtract(system.potentialAt(near, view.electrodeCurrents), system.potentialAt(far, view.electrodeCurrents)),
+    )
+    if (voltage > worst.voltage) worst = { phase, feet: [near, far], voltage }
+  }
+  return worst
+}
+
+/** Down the steepest line; the other way where that would step over the barrier into the site. */
+function paceOutward(view: PhaseView, near: GroundPoint, { outline }: Walk): GroundPoint {
+  const slope = view.ground.system.slopeAt(near, view.electrodeCurrents)
+  const along = steepestDirection(slope)
+  const here = view.ground.system.potentialAt(near, view.electrodeCurrents)
+  const falls = fallAlong(slope, here, along)
+  const step = (sign: number): GroundPoint => ({
+    x: near.x + sign * stanceWidth.pace * along.x,
+    y: near.y + sign * stanceWidth.pace * along.y,
+  })
+  const down = step(falls)
+  return outline !== null && isInside(outline, down) ? step(-falls) : down
+}
+
+/** 1 when the potential falls along the direction, -1 when it rises. */
+function fallAlong(slope: { x: Complex; y: Complex }, here: Complex, along: GroundPoint): 1 | -1 {
+  const re = slope.x.re * along.x + slope.y.re * along.y
+  const im = slope.x.im * along.x + slope.y.im * along.y
+  return re * here.re + im * here.im <= 0 ? 1 : -1
+}
+
+function stayTouch(scenario: Scenario, phase: LinePhase, walk: Walk): Found | undefined {
+  const { anchor } = scenario.stay
+  const { view } = phase
+  if (!view.has(stayLowerNode)) return undefined
+  let worst: Found | undefined
+  for (const point of walk.points) {
+    if (distance(point, anchor) > reach) continue
+    const touched = subtract(view.voltage(stayLowerNode), view.ground.system.potentialAt(point, view.electrodeCurrents))
+    const voltage = magnitude(touched)
+    if (worst === undefined || voltage > worst.voltage) worst = { phase, feet: [point, point], voltage }
+  }
+  return worst
+}
+
+type PortsOf = (scenario: Scenario, found: Found) => BodyPorts | Unsolvable
+
+/** A shot is judged by its highest voltage over the whole shot. */
+function judge(
+  scenario: Scenario,
+  line: LineStory,
+  found: readonly Found[],
+  path: typeof bystanderPace,
+  portsOf: PortsOf,
+): BodyAnswer | Unsolvable {
+  let worst: { it: Found; duration: number; ratio: number } | undefined
+  for (const it of found) {
+    const duration = found.reduce((sum, other) => {
+      return other.phase.shot === it.phase.shot ? sum + other.phase.to - other.phase.from : sum
+    }, 0)
+    const ratio = it.voltage / limitOf(path.limit, scenario, duration).limit
+    if (worst === undefined || ratio > worst.ratio) worst = { it, duration, ratio }
+  }
+  if (worst === undefined || worst.it.voltage < leastVoltage) return { kind: 'body', exposure: null, failedItems: [] }
+  const exposure = exposureOf(scenario, line, worst.it, worst.duration, path, portsOf)
+  return isUnsolvable(exposure) ? exposure : { kind: 'body', exposure, failedItems: [] }
+}
+
+/** Below this nothing is reported, volt. */
+const leastVoltage = 0.01
+
+function exposureOf(
+  scenario: Scenario,
+  line: LineStory,
+  found: Found,
+  duration: number,
+  path: typeof bystanderPace,
+  portsOf: PortsOf,
+): Exposure | Unsolvable {
+  const ports = portsOf(scenario, found)
+  if (isUnsolvable(ports)) return ports
+  const solution = solveBody(ports, ports.limbs.map(() => []), scenario.body, 'bystander')
+  if (isUnsolvable(solution)) return solution
+  const bodyCurrent = magnitude(solution.currents[0]!)
+  const shockPath = path === bystanderPace ? 'foot-foot' : 'left-hand-feet'
+  const heart = heartEquivalent(bodyCurrent, shockPath)
+  const { limit, beyondRange } = limitOf(path.limit, scenario, duration)
+  return {
+    person: 'bystander',
+    path: path.id,
+    shockPath,
+    prospectiveVoltage: found.voltage,
+    bodyVoltage: solution.bodyVoltage,
+    bodyCurrent,
+    heartEquivalent: heart,
+    duration,
+    cleared: line.cleared,
+    zone: shockZone(bodyCurrent, heart, duration),
+    limit,
+    judged: found.voltage,
+    layer: null,
+    beyondRange,
+  }
+}
+
+function paceOf(scenario: Scenario, found: Found): BodyPorts | Unsolvable {
+  const { ground } = found.phase.view
+  const terminals = found.feet.map((foot) => footTerminal(ground, scenario.contact.footRadius, foot))
+  const spreading = footSpreading(scenario)
+  return portsBetween(found.phase.view, ['left-foot', 'right-foot'], terminals, (i, j) => {
+    return i === j ? spreading.self : spreading.pair(stanceWidth.pace)
+  })
+}
+
+/** One hand on the stay, both feet together on the spot. */
+function touchOf(scenario: Scenario, found: Found): BodyPorts | Unsolvable {
+  const { view } = found.phase
+  const foot = footTerminal(view.ground, scenario.contact.footRadius, found.feet[0])
+  const { self } = footSpreading(scenario)
+  return portsBetween(view, ['left-hand', 'left-foot'], [{ kind: 'node', node: stayLowerNode }, foot], (i, j) => {
+    return i === 1 && j === 1 ? self / 2 : 0
+  })
+}
+
+function portsBetween(
+  view: PhaseView,
+  limbs: BodyPorts['limbs'],
+  terminals: readonly Terminal[],
+  direct: (i: number, j: number) => number,
+): BodyPorts | Unsolvable {
+  const transfer: Complex[][] = []
+  for (const [i, seen] of terminals.entries()) {
+    const row: Complex[] = []
+    for (const [j, driven] of terminals.entries()) {
+      const through = view.transfer(seen, driven)
+      if (isUnsolvable(through)) return through
+      row.push({ re: through.re + complex(direct(i, j)).re, im: through.im })
+    }
+    transfer.push(row)
+  }
+  return { limbs, open: terminals.map((it) => view.openVoltage(it)), transfer }
+}

@@ -1,0 +1,60 @@
+/**
+ * The whole circuit of a site at one instant: every part that is there, no part that is not, nobody in it. A feeder is
+ * in it while something joins it to the section and its breaker is closed.
+ */
+import type { Circuit, Element } from '../../physics/network'
+import type { Livening, Scenario, ThingId } from '../../site/scenario'
+import { electrodesElement, type Ground } from './electrodes'
+import type { Fitted } from './fitted'
+import { leads, type LeadWear } from './leads'
+import { liveningFeeder, liveningLinks } from './livening'
+import { lowVoltage } from './lowVoltage'
+import { pole } from './pole'
+import { section } from './section'
+import { stay } from './stay'
+import { requireFeeder, supply } from './supply'
+import { closedBlades, isolationEarths } from './switches'
+
+export interface SiteCircuit extends Circuit {
+  /** Ids of the elements through which the section is live now. */
+  readonly links: readonly string[]
+}
+
+export function buildCircuit(
+  scenario: Scenario,
+  fitted: Fitted,
+  livening: Livening | 'none',
+  ground: Ground,
+  live: readonly ThingId[],
+  wear: LeadWear,
+): SiteCircuit {
+  const links = linksOf(scenario, fitted, livening, live)
+  return {
+    links: links.map((link) => link.id),
+    elements: [
+      ...live.flatMap((feeder) => supply(scenario, requireFeeder(scenario, feeder))),
+      ...links,
+      ...section(scenario),
+      ...isolationEarths(scenario, fitted),
+      ...leads(scenario.frequency, fitted, wear),
+      ...pole(scenario.pole),
+      ...stay(scenario.stay),
+      ...lowVoltage(scenario.lv),
+      electrodesElement(ground),
+    ],
+  }
+}
+
+/** What joins live feeders to the section; one element each, though a livening closes a blade that is closed. */
+function linksOf(
+  scenario: Scenario,
+  fitted: Fitted,
+  livening: Livening | 'none',
+  live: readonly ThingId[],
+): readonly Element[] {
+  const isLive = (feeder: ThingId): boolean => live.includes(feeder)
+  const set = closedBlades(scenario, fitted, isLive)
+  if (livening === 'none') return set
+  const added = liveningLinks(scenario, livening).filter((link) => !set.some((it) => it.id === link.id))
+  return isLive(liveningFeeder(scenario, livening)) ? [...set, ...added] : set
+}

@@ -1,0 +1,92 @@
+/**
+ * Everything in the soil of the site as one resistance matrix: rods by the depth they were driven to, the pole's butt,
+ * the stay's anchor and the distant earth of the low-voltage neutral. The last is stated as a resistance: it enters the
+ * soil solution as one rod of unknown make, so that its distance counts, and its own resistance is then set as stated.
+ */
+import type { Element } from '../../physics/network'
+import { solveElectrodes, type Electrode, type ElectrodeSystem, type GroundPoint } from '../../physics/soil'
+import type { Scenario } from '../../site/scenario'
+import { invariant } from '../../units/invariant'
+import type { Fitted } from './fitted'
+import { cageNode, electrodesId, lowVoltageStarNode, rodNode, stayLowerNode } from './nodes'
+
+export interface SiteElectrode {
+  readonly node: string
+  readonly at: GroundPoint
+  /** Metres at the surface; what a foot stands on when it is closer. */
+  readonly radius: number
+  /** Top at the surface: can be stood on. */
+  readonly isAtSurface: boolean
+  /** Belongs to the place of work: the public can come near it. */
+  readonly isOnSite: boolean
+}
+
+export interface Ground {
+  readonly system: ElectrodeSystem
+  /** In the order of the system's currents. */
+  readonly electrodes: readonly SiteElectrode[]
+  readonly resistance: readonly (readonly number[])[]
+}
+
+const distantRod = { length: 2, radius: 0.008 }
+
+export function groundOf(scenario: Scenario, fitted: Fitted): Ground {
+  const shapes = electrodeShapes(scenario, fitted)
+  const system = solveElectrodes(scenario.soil, shapes)
+  const electrodes = shapes.map((shape): SiteElectrode => ({
+    node: shape.id,
+    at: shape.at,
+    radius: shape.radius,
+    isAtSurface: shape.kind === 'disc' || shape.top === 0,
+    isOnSite: shape.id !== lowVoltageStarNode,
+  }))
+  const stated = scenario.lv.neutralEarth.resistance
+  const resistance = system.resistance.map((row, i) =>
+    row.map((ohm, j) => (i === j && electrodes[i]!.node === lowVoltageStarNode ? stated : ohm)),
+  )
+  return { system, electrodes, resistance }
+}
+
+export function electrodesElement(ground: Ground): Element {
+  return {
+    id: electrodesId,
+    kind: 'electrodes',
+    nodes: ground.electrodes.map((it) => it.node),
+    resistance: ground.resistance,
+  }
+}
+
+/** Which scenario values and fitted things the soil solution depends on, for a cache. */
+export function groundKey(scenario: Scenario, fitted: Fitted): string {
+  return JSON.stringify([scenario.soil, electrodeShapes(scenario, fitted)])
+}
+
+function electrodeShapes(scenario: Scenario, fitted: Fitted): readonly Electrode[] {
+  const { pole, stay, lv } = scenario
+  const shapes: Electrode[] = [
+    {
+      id: cageNode,
+      kind: 'encased',
+      at: { x: 0, y: 0 },
+      top: 0,
+      length: pole.buttLength,
+      radius: pole.diameter / 2,
+      coreRadius: pole.cageRadius,
+      encasementResistivity: pole.concreteResistivity,
+    },
+    {
+      id: stayLowerNode,
+      kind: 'rod',
+      at: stay.anchor,
+      top: stay.anchorDepth,
+      length: stay.anchorLength,
+      radius: stay.anchorRadius,
+    },
+    { id: lowVoltageStarNode, kind: 'rod', at: lv.neutralEarth.at, top: 0, ...distantRod },
+    ...fitted.rods.map(
+      (rod): Electrode => ({ id: rodNode(rod.item), kind: 'rod', at: rod.at, top: 0, length: rod.depth, radius: rod.radius }),
+    ),
+  ]
+  invariant(lv.neutralEarth.resistance > 0, 'an earth of the low-voltage neutral', lv.neutralEarth.resistance)
+  return shapes
+}

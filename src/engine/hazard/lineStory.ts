@@ -1,0 +1,36 @@
+/** What the circuit alone does in a livening, from its start to its end, nobody in it. Seconds, volts, amperes. */
+import type { ItemId, ThingId } from '../site/scenario'
+import type { PhaseView } from './circuit/phaseView'
+
+/** A stretch of time in which the circuit stays as it is. */
+export interface LinePhase {
+  readonly from: number
+  readonly to: number
+  /** Some feeder is on the section. */
+  readonly isLive: boolean
+  /** Counts the shots: phases of one shot follow each other without a dead time. */
+  readonly shot: number
+  readonly view: PhaseView
+}
+
+export interface LineStory {
+  readonly kind: 'line'
+  /** Short name of everything that it depends on. */
+  readonly key: string
+  readonly phases: readonly LinePhase[]
+  /** The longest shot. */
+  readonly duration: number
+  /** When the last of it was over. */
+  readonly end: number
+  readonly cleared: boolean
+  readonly clearedBy: 'earth-fault' | 'overcurrent' | 'nothing' | 'not-live'
+  /** At its start: the highest rod that a lead is clamped to, or the pole's reinforcement where there is none. */
+  readonly siteRise: number
+  /** At its start: the largest current of the links that make it live. */
+  readonly liveCurrent: number
+  readonly feeders: readonly ThingId[]
+  /** Leads, and the rods that they stand on, that carried the fault. */
+  readonly carriers: readonly ItemId[]
+  /** Pieces of lead that melted and clamps that burnt off, by element id. */
+  readonly gone: readonly string[]
+}

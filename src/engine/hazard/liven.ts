@@ -1,0 +1,154 @@
+/**
+ * One livening at one moment in one corner: the circuit's story, and what it does to everybody who touches anything.
+ * A livening whose cause does not stand leaves the supply as it is set.
+ */
+import { isUnsolvable, type Unsolvable } from '../physics/network'
+import type { Body } from '../site/contact'
+import type { Livening, Scenario } from '../site/scenario'
+import type { Site } from '../site/site'
+import { invariant } from '../units/invariant'
+import { answerBody } from './bodies/answerBody'
+import type { BodyAnswer } from './bodies/bodyAnswer'
+import { touchingBody } from './bodies/touch'
+import { answerBystander } from './bystander'
+import { fittedOf, type Fitted } from './circuit/fitted'
+import { clampId, leadPieceId } from './circuit/nodes'
+import { causeOf } from './circuit/sources'
+import { inCorner, type Corner } from './corner'
+import type { Exposure, Story, StoryAnswer } from './exposure'
+import type { LineStory } from './lineStory'
+import { createSweepCache, type SweepCache } from './sweepCache'
+import { tellLine } from './tellLine'
+
+/** What the hazard engine reads of a moment of the run. */
+export interface LiveMoment {
+  readonly site: Site
+  readonly bodies: readonly Body[]
+}
+
+export function liven(moment: LiveMoment, livening: string, corner: Corner, cache = createSweepCache()): StoryAnswer {
+  const line = lineOf(moment.site, livening, corner, cache)
+  if (isUnsolvable(line)) return { ...line, livening, corner: corner.id }
+  const exposures: Exposure[] = []
+  const failedItems = new Set<string>()
+  for (const answer of answersOf(moment, line, corner, cache)) {
+    if (isUnsolvable(answer)) return { ...answer, livening, corner: corner.id }
+    if (answer.exposure !== null) exposures.push(answer.exposure)
+    for (const item of answer.failedItems) failedItems.add(item)
+  }
+  return storyOf(fittedOnce(moment.site), line, livening, corner, exposures, failedItems)
+}
+
+/** The circuit's part alone. @throws on a livening that the scenario does not have */
+export function lineOf(site: Site, livening: string, corner: Corner, cache: SweepCache): LineStory | Unsolvable {
+  const scenario = scenarioInCorner(site.scenario, corner)
+  const fitted = fittedOnce(site)
+  const event = standingLivening(site, livening)
+  const key = cache.shortName(JSON.stringify([physicalKey(scenario, cache), fitted, event === 'none' ? 'none' : event.id]))
+  return tellLine({ scenario, fitted, livening: event, key }, cache)
+}
+
+/** The livening if its cause stands, else `none`. */
+export function standingLivening(site: Site, id: string): Livening | 'none' {
+  if (id === 'none') return 'none'
+  const livening = site.scenario.livenings.find((it) => it.id === id)
+  invariant(livening, 'a livening of the scenario', id)
+  return causeOf(site, livening).stands ? livening : 'none'
+}
+
+/** Everybody's answer, crew in order of id, the public last. */
+export function answersOf(
+  moment: LiveMoment,
+  line: LineStory,
+  corner: Corner,
+  cache: SweepCache,
+): readonly (BodyAnswer | Unsolvable)[] {
+  const { site } = moment
+  const scenario = scenarioInCorner(site.scenario, corner)
+  const bodies = [...moment.bodies].sort((a, b) => (a.person < b.person ? -1 : 1))
+  const crew = bodies.map((body) => {
+    const touching = touchingBody(site, scenario, body)
+    const key = cache.shortName(`${line.key} ${JSON.stringify(touching)}`)
+    return remembered(cache, key, () => [answerBody(scenario, line, touching)])
+  })
+  const publicKey = cache.shortName(`${line.key} public ${JSON.stringify(site.barrier)}`)
+  return [...crew, remembered(cache, publicKey, () => answerBystander(scenario, line, site.barrier))].flat()
+}
+
+type Answers = readonly (BodyAnswer | Unsolvable)[]
+
+function remembered(cache: SweepCache, key: string, make: () => Answers): Answers {
+  const known = cache.answers.get(key)
+  if (known !== undefined) return known
+  const made = make()
+  cache.answers.set(key, made)
+  return made
+}
+
+const fittedBySite = new WeakMap<Site, Fitted>()
+
+/** Sites are immutable, so what is fitted on one is read once. */
+export function fittedOnce(site: Site): Fitted {
+  const known = fittedBySite.get(site)
+  if (known !== undefined) return known
+  const fitted = fittedOf(site)
+  fittedBySite.set(site, fitted)
+  return fitted
+}
+
+const inCornerByScenario = new WeakMap<Scenario, Map<string, Scenario>>()
+
+export function scenarioInCorner(scenario: Scenario, corner: Corner): Scenario {
+  let known = inCornerByScenario.get(scenario)
+  if (known === undefined) inCornerByScenario.set(scenario, (known = new Map()))
+  const name = JSON.stringify(corner)
+  const made = known.get(name) ?? inCorner(scenario, corner)
+  known.set(name, made)
+  return made
+}
+
+const keyByScenario = new WeakMap<Scenario, string>()
+
+/** Everything of a scenario that reaches a current; names, words and the crew do not. */
+function physicalKey(scenario: Scenario, cache: SweepCache): string {
+  const known = keyByScenario.get(scenario)
+  if (known !== undefined) return cache.shortName(known)
+  const { frequency, soil, pole, conductors, section, feeders, lv, stay, switches, livenings } = scenario
+  const { publicApproach, horizon, body, contact } = scenario
+  const network = { frequency, soil, pole, conductors, section, feeders, lv, stay, switches, livenings }
+  const key = JSON.stringify({ ...network, publicApproach, horizon, body, contact })
+  keyByScenario.set(scenario, key)
+  return cache.shortName(key)
+}
+
+function storyOf(
+  fitted: Fitted,
+  line: LineStory,
+  livening: string,
+  corner: Corner,
+  exposures: readonly Exposure[],
+  failedItems: ReadonlySet<string>,
+): Story {
+  const { siteRise, liveCurrent, duration, end, clearedBy } = line
+  return {
+    kind: 'story',
+    livening,
+    corner: corner.id,
+    siteRise,
+    liveCurrent,
+    duration,
+    end,
+    clearedBy,
+    exposures,
+    failedItems: [...failedItems].sort(),
+    meltedItems: fitted.leads
+      .filter((lead) => partsOf(lead).some((id) => line.gone.includes(id)))
+      .map((lead) => lead.item),
+    carriedBy: line.carriers,
+  }
+}
+
+function partsOf(lead: Fitted['leads'][number]): readonly string[] {
+  const pieces = lead.pieces.map((piece) => leadPieceId(lead.item, piece.from, piece.to))
+  return [...pieces, ...lead.clamps.map((clamp) => clampId(lead.item, clamp.end))]
+}
