@@ -26,13 +26,27 @@ export interface Result {
   readonly outcome: 'pass' | 'fail' | 'provisional'
   readonly findings: readonly Finding[]
   /** What the visible livening did, per person and path; empty when none struck. */
-  readonly visible: { readonly livening: string; readonly at: number; readonly exposures: readonly Exposure[]; readonly duration: number; readonly siteRise: number; readonly liveCurrent: number; readonly clearedBy: string } | null
+  readonly visible: {
+    readonly livening: string
+    readonly at: number
+    readonly exposures: readonly Exposure[]
+    readonly duration: number
+    readonly siteRise: number
+    readonly liveCurrent: number
+    readonly clearedBy: string
+  } | null
   /** The worst over all moments and livenings, per person and path, ordered. */
   readonly sweep: readonly WorstExposure[]
   readonly unsolved: readonly (Unsolvable & { readonly at: number; readonly livening: string })[]
   readonly without: readonly WithoutItem[]
   readonly gates: { readonly criticals: number; readonly above: number; readonly marginal: number }
-  readonly marks: readonly { readonly element: string; readonly criticals: number; readonly majors: number; readonly minors: number; readonly state: 'met' | 'not met' | 'not observed' }[]
+  readonly marks: readonly {
+    readonly element: string
+    readonly criticals: number
+    readonly majors: number
+    readonly minors: number
+    readonly state: 'met' | 'not met' | 'not observed'
+  }[]
   readonly swept: { readonly states: number; readonly livenings: number; readonly corners: number }
   readonly notJudged: readonly string[]
 }

@@ -13,6 +13,7 @@ import type { PackIssue, ParameterSpecs } from './language/parameterSpec'
 export const commonParameters: ParameterSpecs = {
   forEach: { kind: 'names', of: 'set', optional: true, says: 'asked once for each member; $each stands for it' },
   appliesIf: { kind: 'predicate', about: ['site'], optional: true, says: 'asked only where this holds at the end' },
+  untilLivening: { kind: 'flag', optional: true, says: 'only what was done before the line came alive' },
   putRight: { kind: 'putRight', optional: true, says: 'acts that mend it, before acts that rely on it' },
   consequenceOf: { kind: 'names', of: 'rule', optional: true, says: 'rules whose finding already says it' },
 }

@@ -14,7 +14,7 @@ import { matchesAny, type Pattern } from './language/pattern'
 import { holds, type PredicateCall } from './language/predicate'
 import type { RawFinding } from './language/raw'
 import { readList, readPatterns, readText } from './language/read'
-import { viewRun, type RunView } from './language/runView'
+import { viewRun, viewUntilLivening, type RunView } from './language/runView'
 
 /** Ordered by job second, then rule, then act. */
 export function findFindings(timeline: Timeline, pack: Pack): readonly Finding[] {
@@ -34,7 +34,8 @@ function findOfRule(view: RunView, rule: PackRule): readonly Found[] {
   const kind = ruleKinds.get(rule.kind)
   invariant(kind !== undefined, 'a rule kind that the pack check has let through', rule.kind)
   if (!applies(view, rule.parameters)) return []
-  const raw = bindAll(view, rule.parameters).flatMap((parameters) => kind.find(view, parameters, books))
+  const asked = rule.parameters['untilLivening'] === true ? viewUntilLivening(view) : view
+  const raw = bindAll(view, rule.parameters).flatMap((parameters) => kind.find(asked, parameters, books))
   const causes = readList(rule.parameters, 'consequenceOf')
   const marked = [...raw].sort((a, b) => a.at - b.at || a.entry - b.entry).map((each) => markRecovery(view, rule, each))
   return keepFirst(marked).map(({ raw: each, recovered }) => ({

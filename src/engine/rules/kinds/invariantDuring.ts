@@ -59,7 +59,7 @@ function listMoments(view: RunView, parameters: Parameters): readonly Moment[] {
 function isBusyWith(view: RunView, during: ReturnType<typeof readPatterns>, moment: Moment): boolean {
   return moment.busy.some((index) => {
     const entry = view.timeline.entries[index]
-    return entry !== undefined && entry.outcome === 'done' && matchesAny(view, during, entry)
+    return entry !== undefined && view.begun.includes(entry) && matchesAny(view, during, entry)
   })
 }
 

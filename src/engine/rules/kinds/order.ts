@@ -4,7 +4,7 @@
  */
 import { type RuleKind } from '../language/kind'
 import { partOf, type Part } from '../language/link'
-import { matches, type Pattern } from '../language/pattern'
+import { findFirst, matches, type Pattern } from '../language/pattern'
 import { aboutEntry, type RawFinding } from '../language/raw'
 import { readPatterns, readText } from '../language/read'
 import type { RunView } from '../language/runView'
@@ -15,6 +15,8 @@ export const order: RuleKind = {
   says: 'acts that follow one another in a given order',
   parameters: {
     steps: { kind: 'patterns', least: 2, says: 'the steps, first to last' },
+    from: { kind: 'patterns', optional: true, says: 'only acts after the first of these' },
+    to: { kind: 'patterns', optional: true, says: 'only acts before the first of these, itself included' },
     same: {
       kind: 'choice',
       of: ['on', 'with', 'who', 'item'],
@@ -25,7 +27,16 @@ export const order: RuleKind = {
   find(view, parameters) {
     const steps = readPatterns(parameters, 'steps')
     const same = readText(parameters, 'same') as Part | undefined
-    return [...groupActs(view, steps, same)].flatMap(([subject, acts]) => findTurned(view, steps, acts, subject))
+    const from = readPatterns(parameters, 'from')
+    const to = readPatterns(parameters, 'to')
+    const first = from.length === 0 ? undefined : findFirst(view, from)
+    if (from.length > 0 && first === undefined) return []
+    const begins = first?.start ?? -Infinity
+    const ends = (to.length === 0 ? undefined : findFirst(view, to, begins))?.start ?? Infinity
+    const stretch = view.done.filter((entry) => entry.start >= begins && entry.start <= ends)
+    return [...groupActs({ ...view, done: stretch }, steps, same)].flatMap(([subject, acts]) =>
+      findTurned(view, steps, acts, subject),
+    )
   },
 }
 

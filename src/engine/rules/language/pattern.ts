@@ -62,5 +62,5 @@ export function findLast(view: RunView, patterns: readonly Pattern[], until = In
 }
 
 export function allMatching(view: RunView, patterns: readonly Pattern[]): readonly Entry[] {
-  return view.done.filter((entry) => matchesAny(view, patterns, entry))
+  return view.begun.filter((entry) => matchesAny(view, patterns, entry))
 }

@@ -6,15 +6,29 @@ import type { Pack } from '../finding'
 export interface RunView {
   readonly timeline: Timeline
   readonly pack: Pack
-  /** Acts that took place, by start and then by place in the list. Refused and withdrawn orders change nothing. */
+  /** Acts carried to their end, by start and then by place in the list. Refused and withdrawn orders change nothing. */
   readonly done: readonly Entry[]
+  /** Those and the acts that a livening broke off: they were going on, though they left nothing behind. */
+  readonly begun: readonly Entry[]
 }
 
 export function viewRun(timeline: Timeline, pack: Pack): RunView {
-  const done = timeline.entries
-    .filter((entry) => entry.outcome === 'done')
+  const begun = timeline.entries
+    .filter((entry) => entry.order.do !== 'withdraw' && (entry.outcome === 'done' || isBrokenOff(entry)))
     .sort((a, b) => a.start - b.start || a.index - b.index)
-  return { timeline, pack, done }
+  return { timeline, pack, begun, done: begun.filter((entry) => entry.outcome === 'done') }
+}
+
+/** The same run as if it had ended when the line came alive: plans change then. */
+export function viewUntilLivening(view: RunView): RunView {
+  const { struck } = view.timeline
+  if (struck === null) return view
+  const early = (entry: Entry): boolean => entry.start < struck.at
+  return { ...view, begun: view.begun.filter(early), done: view.done.filter(early) }
+}
+
+export function isBrokenOff(entry: Entry): boolean {
+  return entry.outcome === 'refused' && entry.refusal?.code.endsWith('/interrupted') === true
 }
 
 export function findRole(view: RunView, person: PersonId): Role | undefined {

@@ -3,7 +3,7 @@ import { groundPointOf, isAloft, isOverdue, requireItem } from '../../site/quest
 import { matchesNames } from '../language/glob'
 import type { SitePredicate } from '../language/predicate'
 import { findItemOf } from '../language/runView'
-import { isInside } from './ground'
+import { isInside } from '../../site/place'
 
 const registerBalanced: SitePredicate = {
   id: 'register-balanced',

@@ -1,5 +1,5 @@
 /** Plane geometry of the site: the barrier's outline, and what lets current into the ground. */
-import { distance, type GroundPoint } from '../../site/place'
+import { distance, isInside, type GroundPoint } from '../../site/place'
 import type { Site } from '../../site/site'
 
 /** Rods in the ground and the pole; the stay anchor only where its insulator is missing is for the hazard engine to say. */
@@ -9,17 +9,6 @@ export function electrodePoints(site: Site): readonly GroundPoint[] {
 
 export function clearanceOfPoint(at: GroundPoint, points: readonly GroundPoint[]): number {
   return points.reduce((least, point) => Math.min(least, distance(at, point)), Infinity)
-}
-
-/** Even-odd rule; a point on the line counts as either. */
-export function isInside(outline: readonly GroundPoint[], at: GroundPoint): boolean {
-  let inside = false
-  outline.forEach((a, i) => {
-    const b = outline[(i + 1) % outline.length] ?? a
-    const crosses = a.y > at.y !== b.y > at.y && at.x < ((b.x - a.x) * (at.y - a.y)) / (b.y - a.y) + a.x
-    if (crosses) inside = !inside
-  })
-  return inside
 }
 
 /** Metres from a point to the nearest side of the outline; negative when the point lies outside it. */

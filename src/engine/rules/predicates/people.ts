@@ -2,9 +2,11 @@
 import { gearOf, groundPointOf, isAloft, isOverdue, requireItem, requirePerson } from '../../site/questions'
 import type { ItemId, PersonId } from '../../site/scenario'
 import type { Site } from '../../site/site'
+import { isInside } from '../../site/place'
 import { invariant } from '../../units/invariant'
 import type { Scope, SitePredicate } from '../language/predicate'
-import { clearanceOfPoint, electrodePoints, isInside } from './ground'
+import { findRole } from '../language/runView'
+import { clearanceOfPoint, electrodePoints } from './ground'
 
 const whom = (scope: Scope): PersonId => {
   invariant(scope.person !== undefined, 'a person to ask about')
@@ -87,6 +89,43 @@ const briefed: SitePredicate = {
   },
 }
 
+const atBriefing: SitePredicate = {
+  id: 'at-briefing',
+  says: 'was at the briefing',
+  about: 'person',
+  takes: {},
+  fails: (scope) =>
+    requirePerson(scope.site, whom(scope)).briefed ? undefined : { why: 'not-briefed', person: whom(scope) },
+}
+
+const belowLv: SitePredicate = {
+  id: 'below-low-voltage',
+  says: 'is on the pole below the low-voltage wires, or on the ground',
+  about: 'person',
+  takes: {},
+  fails(scope) {
+    const { place } = requirePerson(scope.site, whom(scope))
+    return place.kind === 'pole' && place.station === 'above-lv'
+      ? { why: 'above-low-voltage', person: whom(scope) }
+      : undefined
+  },
+}
+
+const namesOther: SitePredicate = {
+  id: 'names-another-role',
+  says: 'the person named in a value of the act is not of this role',
+  about: 'act',
+  takes: {
+    value: { kind: 'names', of: 'any', says: 'the value' },
+    role: { kind: 'names', of: 'role', says: 'the role' },
+  },
+  fails({ view, entry }, given) {
+    const named = entry?.order.values[String(given['value'])]
+    const role = typeof named === 'string' ? findRole(view, named) : undefined
+    return role === given['role'] ? { why: 'wrong-person', person: String(named) } : undefined
+  },
+}
+
 const insideBarrier: SitePredicate = {
   id: 'inside-barrier',
   says: 'stands inside the barrier; up the pole counts as inside',
@@ -121,6 +160,9 @@ const clearOfElectrodes: SitePredicate = {
 export const peoplePredicates = [
   bootsOnAndPassed,
   wears,
+  atBriefing,
+  belowLv,
+  namesOther,
   strapped,
   aloft,
   onMat,

@@ -1,0 +1,33 @@
+/** Whether a run gave a rule anything to look at: an act that one of its patterns means. */
+import type { Timeline } from '../timeline/timeline'
+import type { Pack, PackRule } from './finding'
+import { ruleKinds } from './kinds'
+import { listNames, type Names } from './language/glob'
+import { matchesAny, type Pattern } from './language/pattern'
+import { readPatterns } from './language/read'
+import { viewRun } from './language/runView'
+
+export function isObserved(timeline: Timeline, pack: Pack, rule: PackRule): boolean {
+  const patterns = patternsOf(rule)
+  const view = viewRun(timeline, pack)
+  return view.done.some((entry) => matchesAny(view, patterns, entry))
+}
+
+/** A pattern that means any act observes nothing in particular; `$each` may be any member. */
+function patternsOf(rule: PackRule): readonly Pattern[] {
+  const specs = ruleKinds.get(rule.kind)?.parameters ?? {}
+  const names = Object.keys(specs).filter((name) => specs[name]?.kind === 'patterns' || specs[name]?.kind === 'pattern')
+  return names
+    .flatMap((name) => readPatterns(rule.parameters, name))
+    .filter((pattern) => !listNames(pattern.do ?? '*').includes('*'))
+    .map((pattern) => ({
+      ...pattern,
+      ...(pattern.on === undefined ? {} : { on: anyMember(pattern.on) }),
+      ...(pattern.who === undefined ? {} : { who: anyMember(pattern.who) }),
+      ...(pattern.with === undefined ? {} : { with: anyMember(pattern.with) }),
+    }))
+}
+
+function anyMember(names: Names): readonly string[] {
+  return listNames(names).map((name) => name.replaceAll('$each', '*'))
+}
