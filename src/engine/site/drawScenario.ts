@@ -3,7 +3,7 @@
  * draws from its own named stream, so that one more draw for the gear does not shift the event.
  */
 import { stream, type Stream } from '../math/random'
-import type { ItemId, Scenario, ScenarioBase } from './scenario'
+import type { ItemId, Phase, Scenario, ScenarioBase } from './scenario'
 
 type Purpose = Scenario['purpose']
 type Fault = ScenarioBase['draws']['defects'][number]
@@ -19,9 +19,18 @@ export function drawScenario(base: ScenarioBase, seed: number, purpose: Purpose)
     ...world,
     seed,
     purpose,
+    switches: world.switches.map((it) => withHungBlades(it, fixed?.hungBlades ?? [])),
     items: world.items.map((item) => withFaults(item, faults.filter((it) => it.item === item.id))),
     visible: choice && { ...choice, fallback: draws.fallback },
   }
+}
+
+function withHungBlades(
+  device: Scenario['switches'][number],
+  drawn: readonly { readonly switch: string; readonly phase: Phase }[],
+): Scenario['switches'][number] {
+  const hung = drawn.filter((it) => it.switch === device.id).map((it) => it.phase)
+  return { ...device, hungBlades: [...new Set([...device.hungBlades, ...hung])].sort() }
 }
 
 /** None to `most`, at most one item of a type: the truck always holds a sound one to take instead. */

@@ -156,7 +156,7 @@ export interface ScenarioBase extends Omit<Scenario, "seed" | "purpose" | "visib
     readonly fallback: number
     /** One seed in this many shows no livening in `assess`. */
     readonly quietOneIn: number
-    readonly fixed: readonly { readonly seed: number; readonly purpose: "practise" | "assess"; readonly defects: readonly { readonly item: ItemId; readonly defect: string }[]; readonly visible: TriggerChoice | null }[]
+    readonly fixed: readonly { readonly seed: number; readonly purpose: "practise" | "assess"; readonly defects: readonly { readonly item: ItemId; readonly defect: string }[]; readonly visible: TriggerChoice | null; readonly hungBlades?: readonly { readonly switch: ThingId; readonly phase: Phase }[] }[]
   }
 }
 

@@ -1,6 +1,6 @@
 /** `earths-on/scenario`, version 1: a place and a task with its hidden truth, as a file. */
 import * as v from 'valibot'
-import type { ScenarioBase } from '../../engine'
+import { triggers, type ScenarioBase } from '../../engine'
 import {
   boolean,
   choice,
@@ -21,15 +21,8 @@ import * as part from './parts'
 export const scenarioFormat = 'earths-on/scenario'
 export const scenarioVersion = 1
 
-/** Conditions of the chain at which the visible livening can strike; engine/timeline knows them. */
-const trigger = choice(
-  'first-clamp-going-on',
-  'bond-end-in-hand',
-  'hand-on-conductor',
-  'ground-worker-inside',
-  'cover-coming-off',
-  'last-clamp-on',
-)
+/** Conditions of the chain at which the visible livening can strike. */
+const trigger = choice(...triggers.keys())
 
 const fault = shape({ item: id(), defect: id(), label: optional(part.label) })
 
@@ -44,6 +37,7 @@ const draws = shape({
       purpose: choice('practise', 'assess'),
       defects: list(shape({ item: id(), defect: id() }), 0, 10),
       visible: nullable(shape({ trigger, livening: id() })),
+      hungBlades: optional(list(shape({ switch: id(), phase: choice('A', 'B', 'C') }), 0, 60)),
     }),
     0,
     50,

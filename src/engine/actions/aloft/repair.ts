@@ -1,7 +1,7 @@
 /** The work itself: the conductor is untied, the pin insulator changed, the conductor tied in again. */
 import { requireItem } from '../../site/questions'
 import type { Action } from '../action'
-import { mark, moveItem, tell, unmark } from '../changes'
+import { changeItem, mark, moveItem, tell, unmark } from '../changes'
 import { atHand, handsFree, inReachOfHand, onPole } from '../conditions'
 import { itemIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
@@ -37,7 +37,9 @@ export const swapInsulator: Action = {
   takes: () => 300,
   contacts: (_site, order) => [onConductor(order.who, thingIn(order)).left, onArm(order.who).right],
   apply: (site, order) => {
-    const changed = { ...moveItem(site, itemIn(order), { kind: 'fitted' }), insulator: 'replaced' as const }
+    // What stays in the line is written off the register by being fitted.
+    const fitted = changeItem(moveItem(site, itemIn(order), { kind: 'fitted' }), itemIn(order), { bookedIn: true })
+    const changed = { ...fitted, insulator: 'replaced' as const }
     return tell(changed, order, thingIn(order), { item: requireItem(site, itemIn(order)).id })
   },
 }

@@ -8,7 +8,7 @@ export const inspectPole: Action = {
   id: 'inspect-pole',
   covers: ['A08'],
   things: () => ['pole'],
-  check: all(onGround, nearPole(10)),
+  check: all(onGround, nearPole(2)),
   takes: () => 120,
   apply: (site, order) =>
     perceive(mark(site, 'pole-inspected'), order.who, {

@@ -3,6 +3,7 @@ import { gearOf, numberOf } from '../../site/questions'
 import type { Action } from '../action'
 import { moveItem, tell } from '../changes'
 import { atHand, besidePointOfValue, handsFree, isAtHand } from '../conditions'
+import { secondsToFetch } from '../fetching'
 import { itemIn, numberIn, pointIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { items } from '../things'
@@ -25,7 +26,7 @@ export const driveRod: Action = {
     const length = numberOf(gearOf(site, itemIn(order)).is, 'length')
     return numberIn(order, 'depth') <= length - stickOut ? undefined : refuse(order, 'rod-too-short')
   }),
-  takes: () => 240,
+  takes: (site, order) => 240 + secondsToFetch(site, order.who, itemIn(order)),
   contacts: (_site, order) => bothHands(order.who, { kind: 'rod', item: itemIn(order) }),
   apply: (site, order) => {
     const [item, at, depth] = [itemIn(order), pointIn(order, 'at'), numberIn(order, 'depth')]

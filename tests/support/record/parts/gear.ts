@@ -1,0 +1,52 @@
+/** The tarp: everything is signed out, turned over, read, tested and judged by whoever will use it. */
+import { gearCatalogue } from '../../../../src/engine'
+import type { Choices } from '../choices'
+import type { Recorder } from '../recorder'
+
+/** What the job needs, by the person who inspects it. */
+export function kit({ boots, stick, lead, bond, rod }: Choices): Readonly<Record<string, readonly string[]>> {
+  const worn = (who: 'pic' | 'pw' | 'gw'): readonly string[] => (boots[who] === null ? [] : [boots[who]])
+  return {
+    pw: [
+      ...[lead, bond, stick, 'K-1', 'D-04', 'P-03', 'T-06', 'P-08', 'G-21', 'W-1'],
+      ...['C-15', 'L-51', 'L-52', 'Y-1', 'Z-1', 'I-1'],
+      ...worn('pw'),
+    ],
+    gw: [rod, 'H-1', 'Q-1', 'X-1', 'RK-1', ...worn('gw')],
+    pic: ['N-1', ...worn('pic')],
+    so: ['G-31', 'M-1', 'K-71', 'K-72', 'T-81', 'T-82'],
+  }
+}
+
+export function gear(run: Recorder, choices: Choices): void {
+  const wanted = kit(choices)
+  const rounds = Math.max(...Object.values(wanted).map((it) => it.length))
+  for (let at = 0; at < rounds; at++) {
+    for (const [who, list] of Object.entries(wanted)) {
+      const id = list[at]
+      if (id !== undefined) takeOut(run, who, id)
+    }
+  }
+  for (const id of choices.rejected) inspect(run, 'pw', id)
+  run.wait()
+}
+
+function takeOut(run: Recorder, who: string, id: string): void {
+  run.order(who, 'book-out', { on: id })
+  inspectWith(run, who, id, 'pass')
+}
+
+/** Looked over, found wanting, set aside. */
+function inspect(run: Recorder, who: string, id: string): void {
+  run.order(who, 'book-out', { on: id })
+  inspectWith(run, who, id, 'quarantine')
+}
+
+export function inspectWith(run: Recorder, who: string, id: string, verdict: 'pass' | 'quarantine'): void {
+  const item = run.site().items[id]
+  run.order(who, 'look', { on: id })
+  if (Object.keys(item?.label ?? {}).length > 1) run.order(who, 'read-label', { on: id })
+  const isTested = gearCatalogue.get(item?.type ?? '')?.test !== undefined
+  if (isTested) run.order(who, 'test-item', { on: id })
+  run.order(who, 'judge', { on: id, values: { verdict } })
+}

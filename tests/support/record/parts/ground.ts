@@ -1,0 +1,32 @@
+/** Signs, rescue, boots, barrier, rod and earth end. */
+import type { Choices } from '../choices'
+import { outlineAround } from '../outline'
+import type { Recorder } from '../recorder'
+
+export const rodAt = { x: 2.6, y: -2.35 }
+/** Outside the barrier, near enough for the handline. */
+export const ropeStand = { x: -4.5, y: 5.5 }
+const anchor = { x: 0, y: -5.5 }
+
+export function groundWork(run: Recorder, choices: Choices): void {
+  run.order('gw', 'set-signs', { with: 'X-1' })
+  run.order('gw', 'stage-rescue', { with: 'RK-1', values: { rescuer: 'gw' } })
+  for (const who of ['pic', 'pw', 'gw'] as const) {
+    const boots = choices.boots[who]
+    if (boots !== null) run.order(who, 'wear', { on: boots })
+  }
+  run.order('pw', 'wear', { on: 'Y-1' })
+  run.wait()
+  run.order('gw', 'locate-services', { values: { at: rodAt } })
+  run.order('gw', 'set-barrier', { with: 'Q-1', values: { outline: outlineAround([{ x: 0, y: 0 }, rodAt, anchor], choices.barrier) } })
+  run.wait()
+  run.order('gw', 'walk', { values: { to: rodAt } })
+  run.order('gw', 'drive-rod', { with: choices.rod, values: { at: rodAt, depth: 1.8 } })
+  if (!choices.isConductorEndFirst) earthEnd(run, choices)
+  run.order('gw', 'walk', { values: { to: ropeStand } })
+}
+
+export function earthEnd(run: Recorder, { lead, rod }: Choices): void {
+  run.order('gw', 'clamp-earth-end', { with: lead, on: `rod/${rod}`, values: { turns: 6 } })
+  run.order('gw', 'lay-lead', { with: lead, values: { route: 'clear-of-lv' } })
+}
