@@ -1,17 +1,33 @@
 /** The command line: `cli <verb> …`, one line per verb. Exit 0 fine, 1 the answer is no, 2 the input cannot be used. */
-import { qualify } from './qualify'
+import { UnusableInput } from './input'
 
 type Verb = (parameters: readonly string[]) => number | Promise<number>
 
-const verbs = new Map<string, Verb>([['qualify', qualify]])
+/** Each verb loads only what it needs. */
+const verbs = new Map<string, () => Promise<Verb>>([
+  ['check', async () => (await import('./check')).check],
+  ['expose', async () => (await import('./expose')).expose],
+  ['grade', async () => (await import('./grade')).grade],
+  ['qualify', async () => (await import('./qualify')).qualify],
+  ['schema', async () => (await import('./schema')).schema],
+])
 
 const [name = '', ...parameters] = process.argv.slice(2)
-const verb = verbs.get(name)
-if (verb === undefined) {
-  console.error(
-    `${name === '' ? 'A verb is needed' : `No verb is called ${name}`}. The verbs are: ${[...verbs.keys()].join(', ')}`,
-  )
-  process.exitCode = 2
-} else {
-  process.exitCode = await verb(parameters)
+process.exitCode = await run()
+
+async function run(): Promise<number> {
+  const load = verbs.get(name)
+  if (load === undefined) {
+    const asked = name === '' ? 'A verb is needed' : `No verb is called ${name}`
+    console.error(`${asked}. The verbs are: ${[...verbs.keys()].join(', ')}`)
+    return 2
+  }
+  try {
+    const verb = await load()
+    return await verb(parameters)
+  } catch (error) {
+    if (!(error instanceof UnusableInput)) throw error
+    for (const line of error.lines) console.error(line)
+    return 2
+  }
 }

@@ -14,8 +14,18 @@ export function readRun(text: string, actions: ReadonlyMap<string, Action>, scen
   const head = checkHead(json.value, { format: runFormat, version: runVersion })
   if (!head.ok) return head
   const read = parse(runSchema(actions), head.value)
-  const issues = [...(read.ok ? [] : read.issues), ...(scenario ? strangerIssues(head.value, scenario) : [])]
+  const issues = [...(read.ok ? [] : read.issues), ...timeIssues(head.value), ...(scenario ? strangerIssues(head.value, scenario) : [])]
   return issues.length > 0 ? { ok: false, issues } : read
+}
+
+/** Orders come in order of time: the job clock does not go back. */
+function timeIssues(file: Readonly<Record<string, unknown>>): readonly Issue[] {
+  const lines = Array.isArray(file.actions) ? (file.actions as readonly ({ readonly at?: unknown } | null)[]) : []
+  return lines.flatMap((line, i) => {
+    const before = lines[i - 1]?.at
+    const isBack = typeof before === 'number' && typeof line?.at === 'number' && line.at < before
+    return isBack ? [{ path: `$.actions[${i}].at`, found: foundText(line.at), allowed: `${before} or later` }] : []
+  })
 }
 
 function strangerIssues(file: Readonly<Record<string, unknown>>, scenario: ScenarioBase): readonly Issue[] {

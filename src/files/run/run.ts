@@ -1,12 +1,8 @@
 /** A run as it is kept: what was ordered, on which scenario, under which pack. Nothing derived. */
-import type { Order } from '../../engine'
+import type { Order, Part } from '../../engine'
 
 export const runFormat = 'earths-on/run'
 export const runVersion = 1
-
-/** Where a run may begin; all but the first on a site prepared by a recorded run. */
-export const checkpoints = ['beginning', 'gear', 'isolated', 'below-lv', 'earths-on', 'work-done'] as const
-export type Checkpoint = (typeof checkpoints)[number]
 
 export interface Expectation {
   readonly outcome: 'pass' | 'fail' | 'provisional'
@@ -33,7 +29,7 @@ export interface Run {
   readonly engine: number
   readonly seed: number
   readonly purpose: 'practise' | 'assess'
-  readonly startsAt: Checkpoint
+  readonly startsAt: Part
   /** Digest of the run that prepared the site; only when it does not start at the beginning. */
   readonly preparedBy?: string
   readonly orders: readonly Order[]

@@ -1,9 +1,9 @@
 /** `earths-on/run`, version 1. */
 import * as v from 'valibot'
-import type { Action } from '../../engine'
+import { parts, type Action } from '../../engine'
 import { amperes, choice, id, list, numberChoice, optional, shape, text, whole } from '../shape'
 import { orderSchema } from './orderFields'
-import { checkpoints, runFormat, runVersion, type Run } from './run'
+import { runFormat, runVersion, type Run } from './run'
 
 const digest = (): v.GenericSchema<unknown, string> => {
   const allowed = 'a digest of 64 hexadecimal digits'
@@ -42,7 +42,7 @@ export function runSchema(actions: ReadonlyMap<string, Action>): v.GenericSchema
     engine: whole(1, 1_000_000),
     seed: whole(0, 4_294_967_295),
     purpose: choice('practise', 'assess'),
-    startsAt: choice(...checkpoints),
+    startsAt: choice(...parts),
     preparedBy: optional(digest()),
     orders: { suffix: '', key: 'actions', schema: list(orderSchema(actions), 0, 20_000) },
     expect: optional(expectation),

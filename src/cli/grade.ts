@@ -1,0 +1,53 @@
+/**
+ * `grade <scenario> <run…> [--pack <pack>] [--no-sweep] [--json]`: the result of each run. A table in words, or one
+ * `earths-on/result` a line. Exit 0 only when every run passes.
+ */
+import { Gathered, UnusableInput } from './input'
+import { judge, type Job, type Judged } from './judge'
+import { cleanRunPlace, loadPack, loadRun, loadScenario, packPlace, runPlaces } from './load'
+import { gradeTable } from './gradeTable'
+import { readUsage } from './usage'
+
+const usage = 'grade <scenario> <run…> [--pack <pack>] [--no-sweep] [--json]'
+
+export function grade(parameters: readonly string[]): number {
+  const { options, places } = readUsage(
+    usage,
+    parameters,
+    { json: { type: 'boolean' }, 'no-sweep': { type: 'boolean' }, pack: { type: 'string' } },
+    2,
+  )
+  const jobs = readJobs(places, options.pack, options['no-sweep'] !== true)
+  const judged = jobs.map(requireJudged)
+  const lines = options.json ? judged.map((it) => it.file) : gradeTable(judged)
+  for (const line of lines) console.log(line)
+  return judged.every((it) => it.result.outcome === 'pass') ? 0 : 1
+}
+
+function requireJudged(job: Job): Judged {
+  const judged = judge(job)
+  if (judged === undefined) {
+    throw new UnusableInput([`${job.run.place}: $.startsAt: found ${job.run.run.startsAt}; allowed: a part that runs/clean.json reaches`])
+  }
+  return judged
+}
+
+/** Everything is read before anything is graded. */
+export function readJobs([place = '', ...runs]: readonly string[], pack: string | undefined, sweep: boolean): readonly Job[] {
+  const gathered = new Gathered()
+  const scenario = loadScenario(place, gathered)
+  const loaded = runPlaces(runs).map((run) => loadRun(run, scenario, gathered))
+  const cleanPlace = scenario && loaded.some((it) => it && it.run.startsAt !== 'beginning') ? cleanRunPlace(scenario) : undefined
+  const clean = cleanPlace === undefined ? undefined : loadRun(cleanPlace, scenario, gathered)
+  const packs = new Map<string, ReturnType<typeof loadPack>>()
+  const jobs: Job[] = []
+  for (const run of loaded) {
+    if (scenario === undefined || run === undefined) continue
+    const from = pack ?? packPlace(scenario, run.run.pack)
+    if (!packs.has(from)) packs.set(from, loadPack(from, gathered))
+    const used = packs.get(from)
+    if (used) jobs.push({ scenario, pack: used, run, clean, sweep })
+  }
+  gathered.settle()
+  return jobs
+}

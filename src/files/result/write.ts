@@ -1,0 +1,61 @@
+/** `earths-on/result`, version 1: what grading a run gave, with the unit in each key and the digests of what it rests on. */
+import type { Exposure, Result } from '../../engine'
+import { canonicalText } from '../canonical'
+
+export const resultFormat = 'earths-on/result'
+export const resultVersion = 1
+
+export interface ResultHead {
+  readonly run: string
+  readonly runDigest: string
+  readonly scenarioDigest: string
+  readonly packDigest: string
+  readonly engine: number
+  readonly engineDigest: string
+}
+
+/** One line, canonical: the same result gives the same bytes in node and browser. */
+export function writeResult(head: ResultHead, result: Result): string {
+  return canonicalText({ format: resultFormat, version: resultVersion, ...head, ...resultFile(result) })
+}
+
+function resultFile(result: Result): Readonly<Record<string, unknown>> {
+  const { visible, sweep, without, ...rest } = result
+  return {
+    ...rest,
+    visible: visible && {
+      livening: visible.livening,
+      at: visible.at,
+      clearedBy: visible.clearedBy,
+      durationS: visible.duration,
+      siteRiseV: visible.siteRise,
+      liveCurrentA: visible.liveCurrent,
+      exposures: visible.exposures.map(exposureFile),
+    },
+    sweep: sweep.map(({ exposure, ...worst }) => ({ ...worst, exposure: exposureFile(exposure) })),
+    without: without.map(({ item, persons }) => ({
+      item,
+      persons: persons.map(({ person, withIt, withoutIt }) => ({
+        person,
+        ...(person === bystander ? { withItV: withIt, withoutItV: withoutIt } : { withItA: withIt, withoutItA: withoutIt }),
+      })),
+    })),
+  }
+}
+
+/** A bystander is judged by the voltage of a pace, the crew by the current through the body. */
+const bystander = 'bystander'
+
+function exposureFile(exposure: Exposure): Readonly<Record<string, unknown>> {
+  const { prospectiveVoltage, bodyVoltage, bodyCurrent, heartEquivalent, duration, limit, judged, layer, ...rest } = exposure
+  return {
+    ...rest,
+    prospectiveVoltageV: prospectiveVoltage,
+    bodyVoltageV: bodyVoltage,
+    bodyCurrentA: bodyCurrent,
+    heartEquivalentA: heartEquivalent,
+    durationS: duration,
+    ...(exposure.person === bystander ? { limitV: limit, judgedV: judged } : { limitA: limit, judgedA: judged }),
+    layer: layer && { item: layer.item, voltageV: layer.voltage, did: layer.did },
+  }
+}
