@@ -47,6 +47,8 @@ export interface Belief {
   readonly sheet: JobSheet
   /** Job second. */
   readonly time: number
+  /** Where the truck stands; the tarp lies beside it. */
+  readonly truck: GroundPoint
   readonly persons: readonly PersonBelief[]
   readonly items: readonly ItemBelief[]
   readonly conductors: readonly ConductorBelief[]

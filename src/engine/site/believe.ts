@@ -10,6 +10,7 @@ export function believe(site: Site): Belief {
   return {
     sheet: jobSheet(scenario),
     time: site.time,
+    truck: site.truck,
     persons: Object.values(site.persons).map((person) => {
       const { role, bootSize } = crewMember(site, person.id)
       return { ...person, role, bootSize }
