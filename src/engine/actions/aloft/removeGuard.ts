@@ -1,4 +1,5 @@
 /** Takes the guard off a low-voltage wire, back into the bag. */
+import type { Site } from '../../site/site'
 import type { Action } from '../action'
 import { putInHands, tell } from '../changes'
 import { handsFree, inReachOfHand, onPole } from '../conditions'
@@ -18,7 +19,7 @@ export const removeGuard: Action = {
   contacts: (site, order) => bothHands(order.who, surfaceOf(site, thingIn(order))),
   apply: (site, order) => {
     const off = site.guards.filter((guard) => guard.on === order.on)
-    const bare = { ...site, guards: site.guards.filter((guard) => guard.on !== order.on) }
-    return tell(off.reduce((next, guard) => putInHands(next, guard.item, order.who), bare), order, thingIn(order))
+    const bare: Site = { ...site, guards: site.guards.filter((guard) => guard.on !== order.on) }
+    return tell(off.reduce<Site>((next, guard) => putInHands(next, guard.item, order.who), bare), order, thingIn(order))
   },
 }

@@ -1,5 +1,6 @@
 /** Takes the barrier in. */
 import { itemsOf, requireItem } from '../../site/questions'
+import type { Site } from '../../site/site'
 import type { Action } from '../action'
 import { mark, moveItem, tell } from '../changes'
 import { handsFree, onSite } from '../conditions'
@@ -14,7 +15,7 @@ export const takeInBarrier: Action = {
   takes: () => 180,
   apply: (site, order) => {
     const reels = itemsOf(site, 'barrier-set').filter((id) => requireItem(site, id).where.kind === 'fitted')
-    const in_ = reels.reduce((next, id) => moveItem(next, id, { kind: 'tarp' }), { ...site, barrier: null })
-    return tell(mark(in_, 'barrier-in'), order, 'barrier')
+    const gone: Site = reels.reduce<Site>((next, id) => moveItem(next, id, { kind: 'tarp' }), { ...site, barrier: null })
+    return tell(mark(gone, 'barrier-in'), order, 'barrier')
   },
 }

@@ -30,7 +30,8 @@ export const walk: Action = {
   takes: (site, order) => secondsBetween(groundPointOf(site, order.who), pointOf(site, destination(site, order))),
   apply: (site, order) => {
     const place = destination(site, order)
-    return tell(changePerson(site, order.who, { place }), order, order.on ?? 'ground', pointOf(site, place))
+    const { x, y } = pointOf(site, place)
+    return tell(changePerson(site, order.who, { place }), order, order.on ?? 'ground', { x, y })
   },
 }
 

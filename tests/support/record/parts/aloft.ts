@@ -4,14 +4,16 @@ import type { Recorder } from '../recorder'
 import { earthEnd, rodAt, ropeStand } from './ground'
 
 export const conductors = ['conductor-a', 'conductor-b', 'conductor-c'] as const
-const lvWires = ['lv-a', 'lv-b', 'lv-c', 'lv-n'] as const
+const lvWires = ['lv-a', 'lv-b', 'lv-n', 'lv-c'] as const
 
 export function climbToLowVoltage(run: Recorder): void {
   run.order('pw', 'wear', { on: 'G-21' })
   for (const id of ['T-06', 'P-08', 'L-51', 'L-52', 'Z-1']) run.order('pw', 'take', { on: id })
   run.order('pw', 'walk', { on: 'pole-foot' })
+  run.order('pw', 'match-pole', { on: 'pole' })
   run.order('pw', 'inspect-pole', { on: 'pole' })
   run.order('pw', 'strap-on')
+  run.order('gw', 'watch')
   run.wait()
   run.order('pw', 'climb', { values: { to: 'below-lv' } })
   run.wait()

@@ -32,20 +32,22 @@ export function gear(run: Recorder, choices: Choices): void {
 }
 
 function takeOut(run: Recorder, who: string, id: string): void {
-  run.order(who, 'book-out', { on: id })
+  run.order('gw', 'book-out', { on: id })
+  run.wait('gw')
   inspectWith(run, who, id, 'pass')
 }
 
 /** Looked over, found wanting, set aside. */
 function inspect(run: Recorder, who: string, id: string): void {
-  run.order(who, 'book-out', { on: id })
+  run.order('gw', 'book-out', { on: id })
+  run.wait('gw')
   inspectWith(run, who, id, 'quarantine')
 }
 
 export function inspectWith(run: Recorder, who: string, id: string, verdict: 'pass' | 'quarantine'): void {
   const item = run.site().items[id]
-  run.order(who, 'look', { on: id })
   if (Object.keys(item?.label ?? {}).length > 1) run.order(who, 'read-label', { on: id })
+  run.order(who, 'look', { on: id })
   const isTested = gearCatalogue.get(item?.type ?? '')?.test !== undefined
   if (isTested) run.order(who, 'test-item', { on: id })
   run.order(who, 'judge', { on: id, values: { verdict } })

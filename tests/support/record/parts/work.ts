@@ -7,7 +7,6 @@ import { rodAt } from './ground'
 
 export function declareSafe(run: Recorder): void {
   run.order('pic', 'check-from-ground', { with: 'N-1' })
-  run.order('gw', 'watch')
   run.wait()
   run.order('pic', 'declare-safe')
   run.wait()
@@ -41,6 +40,8 @@ export function takeOff(run: Recorder, choices: Choices): void {
   run.order('pw', 'climb', { values: { to: 'foot' } })
   run.order('pw', 'unstrap')
   run.order('pw', 'walk', { on: 'clear' })
+  run.order('pw', 'take-off', { on: 'G-21' })
+  run.order('pw', 'take-off', { on: 'Y-1' })
   run.wait()
   rodOut(run, choices)
 }
@@ -60,7 +61,8 @@ function rodOut(run: Recorder, { lead, rod }: Choices): void {
   run.order('gw', 'unclamp-earth-end', { with: lead, on: `rod/${rod}` })
   run.order('gw', 'pull-rod', { on: `rod/${rod}` })
   run.order('gw', 'walk', { on: 'clear' })
-  run.order('gw', 'look', { on: 'pole-top' })
+  run.wait()
+  run.order('pic', 'look', { on: 'pole-top' })
   run.wait()
 }
 
@@ -78,15 +80,12 @@ export function handBack(run: Recorder, choices: Choices): void {
 export function bookIn(run: Recorder, choices: Choices, isMeant: (type: string) => boolean): void {
   const own = kit(choices)
   const setAside = Object.values(run.site().items).filter((it) => it.where.kind === 'quarantine' && it.bookedOut).map((it) => it.id)
-  for (const [who, list] of Object.entries(own)) {
-    const extra = who === 'gw' ? setAside.filter((id) => !Object.values(own).flat().includes(id)) : []
-    for (const id of [...list, ...extra]) {
-      const item = run.site().items[id]
-      if (!item || item.bookedIn || !item.bookedOut || !isMeant(item.type)) continue
-      if (item.where.kind === 'fitted' && item.type !== 'sign-set') continue
-      if (run.site().hauled.includes(id) || item.where.kind === 'aloft') continue
-      run.order(who, 'book-in', { on: id })
-    }
+  for (const id of new Set([...Object.values(own).flat(), ...setAside])) {
+    const item = run.site().items[id]
+    if (!item || item.bookedIn || !item.bookedOut || !isMeant(item.type)) continue
+    if (item.where.kind === 'fitted' && item.type !== 'sign-set') continue
+    if (run.site().hauled.includes(id) || item.where.kind === 'aloft') continue
+    run.order('gw', 'book-in', { on: id })
   }
   run.wait()
 }
