@@ -26,7 +26,23 @@ export { openingAt, parts, type Part } from './timeline/checkpoints'
 export type { Entry, Moment, Timeline } from './timeline/timeline'
 export { checkPack } from './rules/checkPack'
 export type { Result, WorstExposure } from './debrief/result'
-export type { Exposure, Story, StoryAnswer } from './hazard/exposure'
+export { cornersOf, declaredCorner, type Corner } from './hazard/corner'
+export type { Exposure, LimitVerdict, Story, StoryAnswer, WorstExposure } from './hazard/exposure'
+export {
+  groundVoltages,
+  solveInstant,
+  type GroundGrid,
+  type Instant,
+  type InstantBranch,
+  type InstantElectrode,
+  type InstantNode,
+} from './hazard/instant'
+export { liven, type LiveMoment } from './hazard/liven'
+export { exposurePaths } from './hazard/paths'
+export { slipsOf, type Slip } from './hazard/slip'
+export { sweep, type Sweep, type SweptMoment, type SweptRun, type UnsolvedState } from './hazard/sweep'
+export { createSweepCache, type SweepCache } from './hazard/sweepCache'
+export { withoutEach, type FittedThing, type WithoutThing } from './hazard/without'
 export type { ItemId, PersonId, Phase, ThingId } from './site/scenario'
 export type { GroundPoint } from './site/place'
 export { actions } from './actions/registry'

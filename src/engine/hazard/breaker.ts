@@ -58,7 +58,14 @@ export function nextOf(breaker: Breaker, now: number, currents: RelayCurrents | 
 /** @param next the second up to which the currents stayed */
 export function advance(breaker: Breaker, now: number, next: number, currents: RelayCurrents | undefined): Breaker {
   if (breaker.recloseAt !== null && breaker.recloseAt <= next) {
-    return { ...breaker, isClosed: true, recloseAt: null, operated: null, opensAt: null, travel: { earthFault: 0, overcurrent: 0 } }
+    return {
+      ...breaker,
+      isClosed: true,
+      recloseAt: null,
+      operated: null,
+      opensAt: null,
+      travel: { earthFault: 0, overcurrent: 0 },
+    }
   }
   if (!breaker.isClosed || currents === undefined) return breaker
   if (breaker.opensAt !== null) return breaker.opensAt <= next ? opened(breaker, next) : breaker

@@ -6,20 +6,19 @@
 import { complex, magnitude, subtract } from '../math/complex'
 import type { Complex } from '../math/complex'
 import { cos, PI, sin } from '../math/portable'
-import { shockZone } from '../physics/body'
+import { heartEquivalent, shockZone } from '../physics/body'
 import { isUnsolvable, type Unsolvable } from '../physics/network'
-import { distance, type GroundPoint } from '../site/place'
+import { distance, isInside, type GroundPoint } from '../site/place'
 import type { Scenario } from '../site/scenario'
 import type { BodyAnswer } from './bodies/bodyAnswer'
 import { footSpreading, footTerminal, stanceWidth } from './bodies/feet'
 import { solveBody, type BodyPorts } from './bodies/solveBody'
-import { heartEquivalent } from '../physics/body'
 import { stayLowerNode } from './circuit/nodes'
 import type { PhaseView, Terminal } from './circuit/phaseView'
 import type { Exposure } from './exposure'
 import { limitOf } from './limits'
 import type { LinePhase, LineStory } from './lineStory'
-import { isInside, outlinePoints } from './outline'
+import { outlinePoints } from './outline'
 import { bystanderPace } from './paths/bystanderPace'
 import { bystanderTouch } from './paths/bystanderTouch'
 import { steepestDirection } from './steepest'
@@ -75,7 +74,14 @@ export function answerBystander(
 function worstPace(phase: LinePhase, walk: Walk): Found {
   const { view } = phase
   const { system } = view.ground
-  let worst: Found = { phase, feet: [{ x: 0, y: 0 }, { x: 0, y: 0 }], voltage: 0 }
+  let worst: Found = {
+    phase,
+    feet: [
+      { x: 0, y: 0 },
+      { x: 0, y: 0 },
+    ],
+    voltage: 0,
+  }
   for (const near of walk.points) {
     const far = paceOutward(view, near, walk)
     const voltage = magnitude(
@@ -157,7 +163,12 @@ function exposureOf(
 ): Exposure | Unsolvable {
   const ports = portsOf(scenario, found)
   if (isUnsolvable(ports)) return ports
-  const solution = solveBody(ports, ports.limbs.map(() => []), scenario.body, 'bystander')
+  const solution = solveBody(
+    ports,
+    ports.limbs.map(() => []),
+    scenario.body,
+    'bystander',
+  )
   if (isUnsolvable(solution)) return solution
   const bodyCurrent = magnitude(solution.currents[0]!)
   const shockPath = path === bystanderPace ? 'foot-foot' : 'left-hand-feet'

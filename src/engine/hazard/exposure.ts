@@ -25,7 +25,11 @@ export interface Exposure {
   readonly limit: number
   readonly judged: number
   /** The item whose insulation stood the most, and what it did. */
-  readonly layer: { readonly item: ItemId; readonly voltage: number; readonly did: 'held' | 'may-fail' | 'failed' } | null
+  readonly layer: {
+    readonly item: ItemId
+    readonly voltage: number
+    readonly did: 'held' | 'may-fail' | 'failed'
+  } | null
   readonly beyondRange: boolean
   /** A layer stands more than its class promises and less than its proof: the same exposure with that layer gone. */
   readonly ifItFails?: Omit<Exposure, 'layer' | 'ifItFails'>

@@ -36,15 +36,32 @@ export function wearOn(fitted: Fitted, wear: Wear, solution: Solution, now: numb
   const gone = new Set(wear.gone)
   for (const part of loadedParts(fitted, wear, solution)) {
     if (endOf(part, now) <= next) gone.add(part.id)
-    else if (part.kind === 'clamp') heat.set(part.id, part.heat + contactHeat(part.resistance, part.current, next - now))
-    else temperature.set(part.id, temperatureAfter(part.lead.material, part.lead.area, part.current, part.from, next - now))
+    else if (part.kind === 'clamp')
+      heat.set(part.id, part.heat + contactHeat(part.resistance, part.current, next - now))
+    else
+      temperature.set(
+        part.id,
+        temperatureAfter(part.lead.material, part.lead.area, part.current, part.from, next - now),
+      )
   }
   return { temperature, heat, gone }
 }
 
 type Part =
-  | { readonly kind: 'piece'; readonly id: string; readonly lead: FittedLead; readonly from: number; readonly current: number }
-  | { readonly kind: 'clamp'; readonly id: string; readonly resistance: number; readonly heat: number; readonly current: number }
+  | {
+      readonly kind: 'piece'
+      readonly id: string
+      readonly lead: FittedLead
+      readonly from: number
+      readonly current: number
+    }
+  | {
+      readonly kind: 'clamp'
+      readonly id: string
+      readonly resistance: number
+      readonly heat: number
+      readonly current: number
+    }
 
 /** Below this nothing warms by a hundredth of a degree within an hour. */
 const leastCurrent = 1
@@ -60,7 +77,13 @@ function loadedParts(fitted: Fitted, wear: Wear, solution: Solution): readonly P
       .filter(({ id }) => !wear.gone.has(id))
     return [
       ...pieces.map(({ id }): Part => {
-        return { kind: 'piece', id, lead, from: wear.temperature.get(id) ?? coldLead, current: magnitude(solution.current(id)) }
+        return {
+          kind: 'piece',
+          id,
+          lead,
+          from: wear.temperature.get(id) ?? coldLead,
+          current: magnitude(solution.current(id)),
+        }
       }),
       ...clamps.map(({ clamp, id }): Part => {
         const heat = Math.min(wear.heat.get(id) ?? 0, contactHeatLimit)
@@ -75,6 +98,12 @@ function endOf(part: Part, now: number): number {
   const wait =
     part.kind === 'clamp'
       ? contactBurnTime(part.resistance, part.current, part.heat)
-      : adiabaticTime(part.lead.material, part.lead.area, part.current, part.from, meltingTemperature(part.lead.material))
+      : adiabaticTime(
+          part.lead.material,
+          part.lead.area,
+          part.current,
+          part.from,
+          meltingTemperature(part.lead.material),
+        )
   return wait === 'never' ? Infinity : roundTo(now + wait, microsecond)
 }

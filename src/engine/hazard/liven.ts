@@ -4,6 +4,7 @@
  */
 import { isUnsolvable, type Unsolvable } from '../physics/network'
 import type { Body } from '../site/contact'
+import { findRemovedCause } from '../site/cause'
 import type { Livening, Scenario } from '../site/scenario'
 import type { Site } from '../site/site'
 import { invariant } from '../units/invariant'
@@ -13,7 +14,6 @@ import { touchingBody } from './bodies/touch'
 import { answerBystander } from './bystander'
 import { fittedOf, type Fitted } from './circuit/fitted'
 import { clampId, leadPieceId } from './circuit/nodes'
-import { causeOf } from './circuit/sources'
 import { inCorner, type Corner } from './corner'
 import type { Exposure, Story, StoryAnswer } from './exposure'
 import type { LineStory } from './lineStory'
@@ -44,7 +44,9 @@ export function lineOf(site: Site, livening: string, corner: Corner, cache: Swee
   const scenario = scenarioInCorner(site.scenario, corner)
   const fitted = fittedOnce(site)
   const event = standingLivening(site, livening)
-  const key = cache.shortName(JSON.stringify([physicalKey(scenario, cache), fitted, event === 'none' ? 'none' : event.id]))
+  const key = cache.shortName(
+    JSON.stringify([cache.scenarioName(scenario), fitted, event === 'none' ? 'none' : event.id]),
+  )
   return tellLine({ scenario, fitted, livening: event, key }, cache)
 }
 
@@ -53,7 +55,7 @@ export function standingLivening(site: Site, id: string): Livening | 'none' {
   if (id === 'none') return 'none'
   const livening = site.scenario.livenings.find((it) => it.id === id)
   invariant(livening, 'a livening of the scenario', id)
-  return causeOf(site, livening).stands ? livening : 'none'
+  return findRemovedCause(site, livening) === undefined ? livening : 'none'
 }
 
 /** Everybody's answer, crew in order of id, the public last. */
@@ -105,20 +107,6 @@ export function scenarioInCorner(scenario: Scenario, corner: Corner): Scenario {
   const made = known.get(name) ?? inCorner(scenario, corner)
   known.set(name, made)
   return made
-}
-
-const keyByScenario = new WeakMap<Scenario, string>()
-
-/** Everything of a scenario that reaches a current; names, words and the crew do not. */
-function physicalKey(scenario: Scenario, cache: SweepCache): string {
-  const known = keyByScenario.get(scenario)
-  if (known !== undefined) return cache.shortName(known)
-  const { frequency, soil, pole, conductors, section, feeders, lv, stay, switches, livenings } = scenario
-  const { publicApproach, horizon, body, contact } = scenario
-  const network = { frequency, soil, pole, conductors, section, feeders, lv, stay, switches, livenings }
-  const key = JSON.stringify({ ...network, publicApproach, horizon, body, contact })
-  keyByScenario.set(scenario, key)
-  return cache.shortName(key)
 }
 
 function storyOf(

@@ -1,4 +1,4 @@
-/** A closed outline on the ground: points along it, and whether a point is inside. Corners in order, either way round. */
+/** Points along a closed outline on the ground; corners in order, either way round. */
 import { distance, type GroundPoint } from '../site/place'
 
 /** Points along the outline, at most `step` metres apart, corners included. */
@@ -11,15 +11,4 @@ export function outlinePoints(outline: readonly GroundPoint[], step: number): re
       y: from.y + ((to.y - from.y) * k) / count,
     }))
   })
-}
-
-/** Even-odd rule; a point on the outline may be either. */
-export function isInside(outline: readonly GroundPoint[], point: GroundPoint): boolean {
-  let inside = false
-  outline.forEach((a, i) => {
-    const b = outline[(i + 1) % outline.length]!
-    const straddles = a.y > point.y !== b.y > point.y
-    if (straddles && point.x < a.x + ((point.y - a.y) * (b.x - a.x)) / (b.y - a.y)) inside = !inside
-  })
-  return inside
 }

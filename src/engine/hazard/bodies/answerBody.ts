@@ -32,7 +32,8 @@ export function answerBody(scenario: Scenario, line: LineStory, body: TouchingBo
   if (isUnsolvable(held)) return held
   const exposure = worstOf(scenario, line, body, held)
   if (exposure === undefined) return { kind: 'body', exposure: null, failedItems: itemsOf(held.failed) }
-  if (!held.mayFail) return { kind: 'body', exposure: { ...exposure, layer: held.layer }, failedItems: itemsOf(held.failed) }
+  if (!held.mayFail)
+    return { kind: 'body', exposure: { ...exposure, layer: held.layer }, failedItems: itemsOf(held.failed) }
   const gone = throughStory(scenario, line, body, true)
   if (isUnsolvable(gone)) return gone
   const ifItFails = worstOf(scenario, line, body, gone) ?? exposure
@@ -137,7 +138,10 @@ function worstOf(
   passage: Passage,
 ): Omit<Exposure, 'layer' | 'ifItFails'> | undefined {
   const levels = passage.states.flatMap((state): Level[] => {
-    const shared = shareCurrent(state.ports.ported.map((it) => it.touch), state.solution.currents)
+    const shared = shareCurrent(
+      state.ports.ported.map((it) => it.touch),
+      state.solution.currents,
+    )
     return shared !== undefined && shared.bodyCurrent >= leastCurrent ? [{ state, shared }] : []
   })
   let worst: { level: Level; duration: number; ratio: number } | undefined

@@ -63,7 +63,8 @@ function sheet(
   is: Parameters,
   conducts: number | undefined,
 ): Layer {
-  if (requireItem(site, id).failed) return { kind: 'resistance', item: id, ohm: numberOr(is['failed'], failedResistance) }
+  if (requireItem(site, id).failed)
+    return { kind: 'resistance', item: id, ohm: numberOr(is['failed'], failedResistance) }
   if (conducts !== undefined) return { kind: 'resistance', item: id, ohm: conducts }
   const { frequency }: Pick<Scenario, 'frequency'> = site.scenario
   const rating = insulationRating(item, classOf(is))

@@ -52,7 +52,11 @@ export function solveBody(
   return bisect(at, largestDifference(ports.open), person)
 }
 
-function bisect(at: (voltage: number) => BodySolution | undefined, most: number, person: string): BodySolution | Unsolvable {
+function bisect(
+  at: (voltage: number) => BodySolution | undefined,
+  most: number,
+  person: string,
+): BodySolution | Unsolvable {
   let low = 0
   let high = 2 * most
   for (let i = 0; i < mostBisections; i++) {
@@ -74,7 +78,11 @@ function isSettled(assumed: number, found: number): boolean {
 function starAt(ports: BodyPorts, outside: readonly Complex[], voltage: number, skin: Skin): BodySolution | undefined {
   const limb = 0.5 * handToHandImpedance(voltage, skin.percentile, skin.skin)
   const own = ports.limbs.map((it) => (isAtTrunk(it) ? 0 : limb))
-  const star = solveStar(ports.open, ports.transfer, outside.map((z, i) => add(z, complex(own[i]!))))
+  const star = solveStar(
+    ports.open,
+    ports.transfer,
+    outside.map((z, i) => add(z, complex(own[i]!))),
+  )
   if (star === undefined) return undefined
   const inside = star.currents.map((current, i) => ({ re: current.re * own[i]!, im: current.im * own[i]! }))
   return { currents: star.currents, bodyVoltage: largestDifference(inside) }

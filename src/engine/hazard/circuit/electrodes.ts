@@ -33,13 +33,15 @@ const distantRod = { length: 2, radius: 0.008 }
 export function groundOf(scenario: Scenario, fitted: Fitted): Ground {
   const shapes = electrodeShapes(scenario, fitted)
   const system = solveElectrodes(scenario.soil, shapes)
-  const electrodes = shapes.map((shape): SiteElectrode => ({
-    node: shape.id,
-    at: shape.at,
-    radius: shape.radius,
-    isAtSurface: shape.kind === 'disc' || shape.top === 0,
-    isOnSite: shape.id !== lowVoltageStarNode,
-  }))
+  const electrodes = shapes.map(
+    (shape): SiteElectrode => ({
+      node: shape.id,
+      at: shape.at,
+      radius: shape.radius,
+      isAtSurface: shape.kind === 'disc' || shape.top === 0,
+      isOnSite: shape.id !== lowVoltageStarNode,
+    }),
+  )
   const stated = scenario.lv.neutralEarth.resistance
   const resistance = system.resistance.map((row, i) =>
     row.map((ohm, j) => (i === j && electrodes[i]!.node === lowVoltageStarNode ? stated : ohm)),
@@ -84,7 +86,14 @@ function electrodeShapes(scenario: Scenario, fitted: Fitted): readonly Electrode
     },
     { id: lowVoltageStarNode, kind: 'rod', at: lv.neutralEarth.at, top: 0, ...distantRod },
     ...fitted.rods.map(
-      (rod): Electrode => ({ id: rodNode(rod.item), kind: 'rod', at: rod.at, top: 0, length: rod.depth, radius: rod.radius }),
+      (rod): Electrode => ({
+        id: rodNode(rod.item),
+        kind: 'rod',
+        at: rod.at,
+        top: 0,
+        length: rod.depth,
+        radius: rod.radius,
+      }),
     ),
   ]
   invariant(lv.neutralEarth.resistance > 0, 'an earth of the low-voltage neutral', lv.neutralEarth.resistance)

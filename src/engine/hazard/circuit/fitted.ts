@@ -24,7 +24,12 @@ export interface FittedLead {
 
 export interface Fitted {
   readonly leads: readonly FittedLead[]
-  readonly rods: readonly { readonly item: ItemId; readonly at: GroundPoint; readonly depth: number; readonly radius: number }[]
+  readonly rods: readonly {
+    readonly item: ItemId
+    readonly at: GroundPoint
+    readonly depth: number
+    readonly radius: number
+  }[]
   readonly switches: readonly {
     readonly id: ThingId
     readonly closed: readonly Phase[]
@@ -79,7 +84,10 @@ function isolationEarth(site: Site, earth: { readonly item: ItemId; readonly res
   const item = site.items[earth.item]
   const is = item ? effectiveParameters(item) : {}
   const added = typeof is['added'] === 'number' ? is['added'] : 0
-  return { resistance: earth.resistance + added, phases: typeof is['phases'] === 'number' ? is['phases'] : phases.length }
+  return {
+    resistance: earth.resistance + added,
+    phases: typeof is['phases'] === 'number' ? is['phases'] : phases.length,
+  }
 }
 
 function leadsOf(site: Site): readonly FittedLead[] {

@@ -31,12 +31,12 @@ export function leads(frequency: number, fitted: Fitted, wear: LeadWear): readon
     const pieces = wholePieces(lead, wear)
     const held = heldEnds(lead, wear)
     return [
-      ...pieces
-        .filter((piece) => held.has(piece.from))
-        .map((piece) => cable(frequency, lead, piece, wear)),
+      ...pieces.filter((piece) => held.has(piece.from)).map((piece) => cable(frequency, lead, piece, wear)),
       ...lead.clamps
         .filter((clamp) => !wear.gone.has(clampId(lead.item, clamp.end)))
-        .map((clamp) => resistor(clampId(lead.item, clamp.end), leadNode(lead.item, clamp.end), clamp.node, clamp.resistance)),
+        .map((clamp) =>
+          resistor(clampId(lead.item, clamp.end), leadNode(lead.item, clamp.end), clamp.node, clamp.resistance),
+        ),
     ]
   })
 }

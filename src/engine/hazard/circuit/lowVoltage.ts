@@ -21,7 +21,13 @@ export function lowVoltage(lv: LowVoltage): readonly Element[] {
     }
     const behind = `lv/emf-${wire.phase}`
     return [
-      { id: behind, kind: 'voltage', from: behind, to: lowVoltageStarNode, voltage: polar(lv.voltage, angleOf[wire.phase]) },
+      {
+        id: behind,
+        kind: 'voltage',
+        from: behind,
+        to: lowVoltageStarNode,
+        voltage: polar(lv.voltage, angleOf[wire.phase]),
+      },
       { id: `${wire.id}/wire`, kind: 'impedance', from: behind, to: wire.id, impedance },
       leak,
     ]

@@ -17,7 +17,10 @@ export function seriesOf(scenario: Scenario, conductors: readonly Conductor[]): 
 }
 
 /** Siemens per metre, to remote earth and between the conductors. */
-export function capacitanceAdmittance(frequency: number, conductors: readonly Conductor[]): readonly (readonly Complex[])[] {
+export function capacitanceAdmittance(
+  frequency: number,
+  conductors: readonly Conductor[],
+): readonly (readonly Complex[])[] {
   const omega = angularFrequency(frequency)
   const farad = capacitanceMatrix(conductors.map((it) => ({ x: it.x, y: it.height, radius: it.radius })))
   return farad.map((row) => row.map((c) => complex(0, omega * c)))

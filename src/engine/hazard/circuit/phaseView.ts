@@ -38,7 +38,12 @@ export interface FactoredStore {
   set(key: string, value: Factored): void
 }
 
-export function viewPhase(circuit: SiteCircuit, ground: Ground, store: FactoredStore, key: string): PhaseView | Unsolvable {
+export function viewPhase(
+  circuit: SiteCircuit,
+  ground: Ground,
+  store: FactoredStore,
+  key: string,
+): PhaseView | Unsolvable {
   const first = factor(circuit)
   if (isUnsolvable(first)) return first
   const solved = first.solve()

@@ -32,16 +32,18 @@ export function section(scenario: Scenario): readonly Element[] {
   const shuntPerMetre = capacitanceAdmittance(scenario.frequency, conductors)
   const pieces = places.slice(1).map((to, i) => ({ from: places[i]!, to, length: to.along - places[i]!.along }))
   return [
-    ...pieces.map(({ from, to, length }): Element => ({
-      id: `section/${from.name}-${to.name}`,
-      kind: 'coupled',
-      branches: conductors.map((it) => ({
-        id: `${it.id}/${from.name}-${to.name}`,
-        from: conductorNode(it.id, from.name),
-        to: conductorNode(it.id, to.name),
-      })),
-      impedance: timesLength(perMetre, length),
-    })),
+    ...pieces.map(
+      ({ from, to, length }): Element => ({
+        id: `section/${from.name}-${to.name}`,
+        kind: 'coupled',
+        branches: conductors.map((it) => ({
+          id: `${it.id}/${from.name}-${to.name}`,
+          from: conductorNode(it.id, from.name),
+          to: conductorNode(it.id, to.name),
+        })),
+        impedance: timesLength(perMetre, length),
+      }),
+    ),
     ...places.map((place, i): Element => {
       const length = (pieces[i - 1]?.length ?? 0) + (pieces[i]?.length ?? 0)
       return {
@@ -58,4 +60,3 @@ export function section(scenario: Scenario): readonly Element[] {
 function timesLength(perMetre: readonly (readonly Complex[])[], length: number): readonly (readonly Complex[])[] {
   return perMetre.map((row) => row.map((value) => scale(value, Math.max(length, 0.01))))
 }
-

@@ -68,7 +68,9 @@ function neutral(feeder: Feeder): readonly Element[] {
 function line(scenario: Scenario, feeder: Feeder): readonly Element[] {
   const { id, length } = feeder
   const ordered = phases.map((phase) => conductorOfPhase(feeder.conductors, phase))
-  const admittance = capacitanceAdmittance(scenario.frequency, ordered).map((row) => row.map((y) => scale(y, length / 2)))
+  const admittance = capacitanceAdmittance(scenario.frequency, ordered).map((row) =>
+    row.map((y) => scale(y, length / 2)),
+  )
   return [
     {
       id: `${id}/line`,

@@ -10,14 +10,23 @@ import { conductorOfPhase } from './supply'
 /** One closed blade: from the feeder's end into the section. */
 export function blade(scenario: Scenario, at: ScenarioSwitch, phase: Phase): Element {
   const conductor = conductorOfPhase(scenario.conductors, phase)
-  return resistor(bladeId(at.id, phase), feederNode(at.feeder, 'end', phase), conductorNode(conductor.id, at.id), jointResistance)
+  return resistor(
+    bladeId(at.id, phase),
+    feederNode(at.feeder, 'end', phase),
+    conductorNode(conductor.id, at.id),
+    jointResistance,
+  )
 }
 
 export function bladeId(at: string, phase: Phase): string {
   return `${at}/blade-${phase}`
 }
 
-export function closedBlades(scenario: Scenario, fitted: Fitted, isLive: (feeder: string) => boolean): readonly Element[] {
+export function closedBlades(
+  scenario: Scenario,
+  fitted: Fitted,
+  isLive: (feeder: string) => boolean,
+): readonly Element[] {
   return scenario.switches.flatMap((at) => {
     if (!isLive(at.feeder)) return []
     const closed = fitted.switches.find((it) => it.id === at.id)?.closed ?? []
@@ -34,7 +43,9 @@ export function isolationEarths(scenario: Scenario, fitted: Fitted): readonly El
       resistor(`${id}/earth`, bar, REMOTE_EARTH, earth.resistance),
       ...scenario.conductors
         .slice(0, earth.phases)
-        .map((it) => resistor(`${id}/earth-lead-${it.phase}`, conductorNode(it.id, id), bar, scenario.contact.clampGood)),
+        .map((it) =>
+          resistor(`${id}/earth-lead-${it.phase}`, conductorNode(it.id, id), bar, scenario.contact.clampGood),
+        ),
     ]
   })
 }

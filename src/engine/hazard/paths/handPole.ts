@@ -6,6 +6,7 @@ export const handPole: ExposurePath = {
   rows: [12],
   limit: 'line-b',
   joins: eitherWay(
-    (a, b) => isHand(a) && (a.on === 'pole' || a.on === 'step-bolt' || a.on === 'metalwork') && isFoot(b) && b.on === 'ground',
+    (a, b) =>
+      isHand(a) && (a.on === 'pole' || a.on === 'step-bolt' || a.on === 'metalwork') && isFoot(b) && b.on === 'ground',
   ),
 }

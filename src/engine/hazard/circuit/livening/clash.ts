@@ -9,7 +9,6 @@ import type { Mechanism } from './mechanism'
 export const clash: Mechanism<'clash'> = {
   kind: 'clash',
   feeder: (_, livening) => livening.feeder,
-  whyNot: () => undefined,
   links: (scenario, livening) => [clashLink(scenario, livening.feeder, livening.phase, livening.impedance)],
 }
 

@@ -5,7 +5,6 @@ import type { Mechanism } from './mechanism'
 export const clashTwo: Mechanism<'clash-two'> = {
   kind: 'clash-two',
   feeder: (_, livening) => livening.feeder,
-  whyNot: () => undefined,
   links: (scenario, livening) =>
     livening.phases.map((phase) => clashLink(scenario, livening.feeder, phase, livening.impedance)),
 }

@@ -1,7 +1,6 @@
 /** The register of mechanisms. */
 import type { Element } from '../../../physics/network'
 import type { Livening, Scenario, ThingId } from '../../../site/scenario'
-import type { Site } from '../../../site/site'
 import { clash } from './clash'
 import { clashTwo } from './clashTwo'
 import { switchClosed } from './switchClosed'
@@ -27,17 +26,5 @@ export function liveningLinks(scenario: Scenario, livening: Livening): readonly 
       return clashTwo.links(scenario, livening)
     case 'switch-closed':
       return switchClosed.links(scenario, livening)
-  }
-}
-
-/** Why the site as it is keeps a livening from happening, as a code, whatever its feeder does. */
-export function whyNotLinked(site: Site, livening: Livening): string | undefined {
-  switch (livening.kind) {
-    case 'clash':
-      return clash.whyNot(site, livening)
-    case 'clash-two':
-      return clashTwo.whyNot(site, livening)
-    case 'switch-closed':
-      return switchClosed.whyNot(site, livening)
   }
 }

@@ -1,7 +1,6 @@
 /** What makes the section live: one file per mechanism, events are scenario data. */
 import type { Element } from '../../../physics/network'
 import type { Livening, Scenario, ThingId } from '../../../site/scenario'
-import type { Site } from '../../../site/site'
 
 export type LiveningOf<Kind extends Livening['kind']> = Extract<Livening, { kind: Kind }>
 
@@ -9,8 +8,6 @@ export interface Mechanism<Kind extends Livening['kind']> {
   readonly kind: Kind
   /** The feeder that it brings onto the section. */
   feeder(scenario: Scenario, livening: LiveningOf<Kind>): ThingId
-  /** Why it cannot happen on this site though the feeder is alive, as a code; undefined when it can. */
-  whyNot(site: Site, livening: LiveningOf<Kind>): string | undefined
   /** The links, from the feeder's end into the section. */
   links(scenario: Scenario, livening: LiveningOf<Kind>): readonly Element[]
 }

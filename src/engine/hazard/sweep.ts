@@ -1,0 +1,182 @@
+/**
+ * Everything that could have happened: at every distinct state of the run (site plus all contacts in force) first the
+ * supply as it is set, then every livening whose cause stands, in every corner. The worst is kept per person and path.
+ * The answer does not depend on the order in which states were solved, nor on what the cache held.
+ */
+import { isUnsolvable, type Unsolvable } from '../physics/network'
+import type { Body } from '../site/contact'
+import { findRemovedCause } from '../site/cause'
+import type { Scenario } from '../site/scenario'
+import type { Site } from '../site/site'
+import { touchingBody } from './bodies/touch'
+import { liveningFeeder } from './circuit/livening'
+import { cornersOf, type Corner } from './corner'
+import type { Exposure, LimitVerdict, WorstExposure } from './exposure'
+import { verdictOf, type CornerRatio } from './limits'
+import { answersOf, fittedOnce, lineOf } from './liven'
+import type { StateAnswer } from './stateAnswer'
+import { createSweepCache, type SweepCache } from './sweepCache'
+
+export interface SweptMoment {
+  readonly from: number
+  readonly site: Site
+  readonly bodies: readonly Body[]
+}
+
+export interface SweptRun {
+  readonly scenario: Scenario
+  /** In order of time. */
+  readonly moments: readonly SweptMoment[]
+}
+
+export type UnsolvedState = Unsolvable & { readonly at: number; readonly livening: string; readonly corner: string }
+
+export interface Sweep {
+  /** Per person and path, persons and paths in order of id. */
+  readonly worst: readonly WorstExposure[]
+  readonly unsolved: readonly UnsolvedState[]
+  /** Distinct states, livenings tried (the supply as set counts as one) and corners. */
+  readonly states: number
+  readonly livenings: number
+  readonly corners: number
+}
+
+export function sweep(
+  run: SweptRun,
+  cache: SweepCache = createSweepCache(),
+  onProgress?: (done: number, total: number) => void,
+): Sweep {
+  const corners = cornersOf(run.scenario)
+  const firstMoments = new Map<string, SweptMoment>()
+  for (const moment of run.moments) {
+    const key = stateKey(moment, cache)
+    if (!firstMoments.has(key)) firstMoments.set(key, moment)
+  }
+  const worst = new Map<string, WorstExposure>()
+  const unsolved: UnsolvedState[] = []
+  let done = 0
+  for (const [key, moment] of firstMoments) {
+    const answer = answerState(key, moment, corners, cache)
+    for (const it of answer.exposures) keepWorse(worst, { ...it, at: moment.from })
+    for (const it of answer.unsolved) unsolved.push({ ...it, at: moment.from })
+    onProgress?.(++done, firstMoments.size)
+  }
+  return {
+    worst: [...worst.keys()].sort().map((name) => worst.get(name)!),
+    unsolved,
+    states: firstMoments.size,
+    livenings: run.scenario.livenings.length + 1,
+    corners: corners.length,
+  }
+}
+
+/** Everything that decides what a state answers. */
+function stateKey(moment: SweptMoment, cache: SweepCache): string {
+  const { site } = moment
+  const { scenario } = site
+  const bodies = [...moment.bodies]
+    .sort((a, b) => (a.person < b.person ? -1 : 1))
+    .map((body) => touchingBody(site, scenario, body))
+  const state = [fittedOnce(site), livenings(site), site.barrier, bodies]
+  return `${cache.scenarioName(scenario)} ${cache.shortName(JSON.stringify(state))}`
+}
+
+/** `none` and whatever has its cause here. */
+function livenings(site: Site): readonly string[] {
+  const { feedersOut } = fittedOnce(site)
+  const standing = site.scenario.livenings.filter((it) => {
+    return findRemovedCause(site, it) === undefined && !feedersOut.includes(liveningFeeder(site.scenario, it))
+  })
+  return ['none', ...standing.map((it) => it.id)]
+}
+
+function answerState(key: string, moment: SweptMoment, corners: readonly Corner[], cache: SweepCache): StateAnswer {
+  const known = cache.states.get(key)
+  if (known !== undefined) return known
+  const answers = livenings(moment.site).map((livening) => answerLivening(moment, livening, corners, cache))
+  const answer = {
+    exposures: answers.flatMap((it) => it.exposures),
+    unsolved: answers.flatMap((it) => it.unsolved),
+  }
+  cache.states.set(key, answer)
+  return answer
+}
+
+interface CornerAnswer {
+  readonly corner: string
+  readonly exposures: readonly Exposure[]
+}
+
+function answerLivening(
+  moment: SweptMoment,
+  livening: string,
+  corners: readonly Corner[],
+  cache: SweepCache,
+): StateAnswer {
+  const solved: CornerAnswer[] = []
+  const unsolved: StateAnswer['unsolved'][number][] = []
+  for (const corner of corners) {
+    const line = lineOf(moment.site, livening, corner, cache)
+    const answers = isUnsolvable(line) ? [line] : answersOf(moment, line, corner, cache)
+    const exposures = answers.flatMap((answer) => {
+      if (!isUnsolvable(answer)) return answer.exposure === null ? [] : [answer.exposure]
+      unsolved.push({ ...answer, livening, corner: corner.id })
+      return []
+    })
+    solved.push({ corner: corner.id, exposures })
+  }
+  return { exposures: joinCorners(livening, solved, unsolved.length > 0), unsolved }
+}
+
+/**
+ * One entry per person and, for the public, per path. The path is that of the declared corner, the judged value of each
+ * corner is that person's. What could not be solved anywhere is neither below nor above.
+ */
+function joinCorners(livening: string, solved: readonly CornerAnswer[], isPartly: boolean): StateAnswer['exposures'] {
+  const declared = solved[0]
+  if (declared === undefined) return []
+  return declared.exposures.map((exposure) => {
+    const corners = solved.map(({ corner, exposures }) => {
+      const same = exposures.find((it) => {
+        return it.person === exposure.person && (it.person !== 'bystander' || it.path === exposure.path)
+      })
+      return { corner, ratio: ratioOf(same) }
+    })
+    const verdict = verdictOf(corners.map((it) => it.ratio))
+    const ratios = corners.flatMap(({ corner, ratio }) => [
+      [corner, ratio.held] as const,
+      ...(ratio.failed === null ? [] : [[`${corner} fails`, ratio.failed] as const]),
+    ])
+    return {
+      person: exposure.person,
+      path: exposure.path,
+      verdict: isPartly ? 'marginal' : verdict,
+      livening,
+      exposure,
+      ratios: Object.fromEntries(ratios),
+    }
+  })
+}
+
+function ratioOf(exposure: Exposure | undefined): CornerRatio {
+  if (exposure === undefined) return { held: 0, failed: null }
+  const { ifItFails } = exposure
+  return { held: exposure.judged / exposure.limit, failed: ifItFails ? ifItFails.judged / ifItFails.limit : null }
+}
+
+const rank: Readonly<Record<LimitVerdict, number>> = { below: 0, marginal: 1, above: 2 }
+
+/** Verdict first, then the largest ratio of any corner; of equals the earliest stays. */
+function keepWorse(worst: Map<string, WorstExposure>, found: WorstExposure): void {
+  const name = `${found.person} ${found.path}`
+  const before = worst.get(name)
+  const isWorse =
+    before === undefined ||
+    rank[found.verdict] > rank[before.verdict] ||
+    (found.verdict === before.verdict && largest(found) > largest(before))
+  if (isWorse) worst.set(name, found)
+}
+
+function largest(exposure: WorstExposure): number {
+  return Math.max(...Object.values(exposure.ratios))
+}
