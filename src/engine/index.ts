@@ -27,7 +27,7 @@ export type { Entry, Moment, Timeline } from './timeline/timeline'
 export { checkPack } from './rules/checkPack'
 export type { Result, WorstExposure } from './debrief/result'
 export { cornersOf, declaredCorner, type Corner } from './hazard/corner'
-export type { Exposure, LimitVerdict, Story, StoryAnswer, WorstExposure } from './hazard/exposure'
+export type { Exposure, LimitVerdict, Story, StoryAnswer } from './hazard/exposure'
 export {
   groundVoltages,
   solveInstant,
@@ -54,5 +54,3 @@ export { extendTimeline, openTimeline, runTimeline, type OpenTimeline } from './
 export { triggers } from './timeline/triggers'
 export { engineDigest } from './version/engineDigest'
 export { engineVersion } from './version/engineVersion'
-export { liven } from './hazard/liven'
-export { cornersOf, declaredCorner, type Corner } from './hazard/corner'
