@@ -148,11 +148,16 @@ export function record<Out>(value: v.GenericSchema<unknown, Out>, allowed: strin
 export function byKind<const S extends Readonly<Record<string, v.GenericSchema<unknown, unknown>>>>(
   shapes: S,
 ): v.GenericSchema<unknown, { [K in keyof S]: S[K] extends v.GenericSchema<unknown, infer Out> ? Out : never }[keyof S]> {
-  const other = shape({ kind: choice(...Object.keys(shapes)) })
+  const other = unknownKind('kind', Object.keys(shapes))
   return oneOf(Object.values(shapes), (input) => {
     const kind = (input as { readonly kind?: unknown } | null)?.kind
     return (typeof kind === 'string' && Object.hasOwn(shapes, kind) ? shapes[kind] : undefined) ?? other
   }) as never
+}
+
+/** For a value whose kind is none of those: that is the one issue, its other keys cannot be judged. */
+export function unknownKind(key: string, kinds: readonly string[]): v.GenericSchema<unknown, never> {
+  return v.looseObject({ [key]: choice(...kinds) }, (issue) => (issue.expected === 'Object' ? 'an object' : `one of ${kinds.join(', ')}`)) as never
 }
 
 const alternativesBySchema = new WeakMap<object, readonly v.GenericSchema<unknown, unknown>[]>()

@@ -4,7 +4,7 @@
  */
 import * as v from 'valibot'
 import type { Action, Order, Value, ValueSpec } from '../../engine'
-import { choice, list, oneOf, optional, point, shape, text, whole, type Field } from '../shape'
+import { choice, list, oneOf, optional, point, shape, text, unknownKind, whole, type Field } from '../shape'
 
 type Fields = Readonly<Record<string, Field<unknown>>>
 
@@ -43,8 +43,7 @@ const unitSuffix = { metre: 'M', millimetre2: 'Mm2', turn: '', none: '' } as con
 export function orderSchema(actions: ReadonlyMap<string, Action>): v.GenericSchema<unknown, Order> {
   const byAction = new Map([...actions].map(([id, action]) => [id, lineSchema(id, valueFields(action))]))
   byAction.set('withdraw', lineSchema('withdraw', { [`${valueName}index`]: { suffix: '', key: 'index', schema: whole(0, lastSecond) } }))
-  // Reached only when `do` is none of them, so it always gives an issue and never an order.
-  const anyAction = shape({ do: choice(...byAction.keys()) }) as v.GenericSchema<unknown, unknown> as v.GenericSchema<unknown, Order>
+  const anyAction = unknownKind('do', [...byAction.keys()])
   return oneOf([...byAction.values()], (input) => {
     const id = (input as { readonly do?: unknown } | null)?.do
     return (typeof id === 'string' ? byAction.get(id) : undefined) ?? anyAction

@@ -31,7 +31,15 @@ const expectation = shape({
   ),
 })
 
+const schemaByActions = new WeakMap<ReadonlyMap<string, Action>, v.GenericSchema<unknown, Run>>()
+
 export function runSchema(actions: ReadonlyMap<string, Action>): v.GenericSchema<unknown, Run> {
+  const known = schemaByActions.get(actions) ?? makeSchema(actions)
+  schemaByActions.set(actions, known)
+  return known
+}
+
+function makeSchema(actions: ReadonlyMap<string, Action>): v.GenericSchema<unknown, Run> {
   const file = shape({
     format: choice(runFormat),
     version: numberChoice(runVersion),

@@ -91,7 +91,7 @@ describe('belief', () => {
   })
 
   it('knows that something came alive, not what', () => {
-    const struck: Site = { ...startSite(scenario), livening: { id: 'clash-b', at: 5, provedOff: false } }
+    const struck: Site = { ...startSite(scenario), livening: { id: 'clash-b', at: 5, cleared: true, provedOff: false } }
     expect(believe(struck).livening).toEqual({ at: 5, provedOff: false })
     expect(readable(struck)).not.toContain('clash')
   })
