@@ -9,7 +9,17 @@ import { checkExpectation } from './checkExpectation'
 import { checkWordsOf } from './checkWords'
 import { fileIn, folderEntries, Gathered, isFolder, readText } from './input'
 import { judge } from './judge'
-import { cleanRunPlace, loadPack, loadRun, loadScenario, packPlace, runPlaces, type LoadedPack, type LoadedRun, type LoadedScenario } from './load'
+import {
+  cleanRunPlace,
+  loadPack,
+  loadRun,
+  loadScenario,
+  packPlace,
+  runPlaces,
+  type LoadedPack,
+  type LoadedRun,
+  type LoadedScenario,
+} from './load'
 import { readFileOf } from './readFileOf'
 import { readUsage } from './usage'
 
@@ -92,10 +102,14 @@ function checkRun(folder: Folder, run: LoadedRun, pack: LoadedPack, sweep: boole
   const { expect } = run.run
   if (expect === undefined) return { place: run.place, faults: ['it does not say what it must give (expect)'] }
   const editions = [
-    ...(run.run.scenarioDigest === folder.scenario.digest ? [] : ['it was recorded on another edition of the scenario']),
+    ...(run.run.scenarioDigest === folder.scenario.digest
+      ? []
+      : ['it was recorded on another edition of the scenario']),
     ...(run.run.packDigest === pack.digest ? [] : ['it was recorded under another edition of the pack']),
   ]
   const judged = judge({ scenario: folder.scenario, pack, run, clean: folder.clean, sweep })
-  const faults = judged ? checkExpectation(expect, judged.result, sweep) : [`the clean run never gets to ${run.run.startsAt}`]
+  const faults = judged
+    ? checkExpectation(expect, judged.result, sweep)
+    : [`the clean run never gets to ${run.run.startsAt}`]
   return { place: run.place, faults: [...editions, ...faults] }
 }

@@ -6,8 +6,13 @@ import type { Expectation, ExpectedExposure } from '../files/run/run'
 const tolerance = 0.05
 
 export function checkExpectation(expect: Expectation, result: Result, isSwept: boolean): readonly string[] {
-  const outcome = isSwept && expect.outcome !== result.outcome ? [`outcome ${result.outcome}, expected ${expect.outcome}`] : []
-  return [...outcome, ...findingFaults(expect, result), ...expect.exposures.flatMap((it) => exposureFaults(it, result, isSwept))]
+  const outcome =
+    isSwept && expect.outcome !== result.outcome ? [`outcome ${result.outcome}, expected ${expect.outcome}`] : []
+  return [
+    ...outcome,
+    ...findingFaults(expect, result),
+    ...expect.exposures.flatMap((it) => exposureFaults(it, result, isSwept)),
+  ]
 }
 
 /** Complete and in order. */
@@ -26,7 +31,9 @@ function exposureFaults(expected: ExpectedExposure, result: Result, isSwept: boo
   const name = `${person}, ${path}, at ${at} s`
   const found = exposuresAt(result, at).filter((it) => it.person === person && it.path === path)
   if (found.length === 0) return isSwept ? [`exposure missing: ${name}`] : []
-  const isMet = found.some((it) => it.zone === zone && Math.abs(it.bodyCurrent - current) <= tolerance * Math.abs(current))
+  const isMet = found.some(
+    (it) => it.zone === zone && Math.abs(it.bodyCurrent - current) <= tolerance * Math.abs(current),
+  )
   if (isMet) return []
   const got = found.map((it) => `${it.bodyCurrent} A ${it.zone}`).join(' or ')
   return [`exposure of ${name}: ${got}, expected ${current} A ${zone}`]

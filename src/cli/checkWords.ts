@@ -23,6 +23,12 @@ function faultsOf(place: string, name: string, words: WordsFile, english: WordsF
   const own =
     name === `text.${words.language}.json`
       ? []
-      : [issueLine(place, { path: '$.language', found: words.language, allowed: 'the language of the name of the file' })]
+      : [
+          issueLine(place, {
+            path: '$.language',
+            found: words.language,
+            allowed: 'the language of the name of the file',
+          }),
+        ]
   return [...own, ...(english ? compareWords(english, words) : []).map((issue) => issueLine(place, issue))]
 }

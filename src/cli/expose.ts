@@ -2,7 +2,15 @@
  * `expose <scenario> <run> --at 12|340s [--json]`: the circuit's answer at one instant of a run, for the supply as it is
  * set and for every livening: per person and path. `12` is the twelfth action, when it begins; `340s` a job second.
  */
-import { declaredCorner, isUnsolvable, liven, type Exposure, type Moment, type StoryAnswer, type Timeline } from '../engine'
+import {
+  declaredCorner,
+  isUnsolvable,
+  liven,
+  type Exposure,
+  type Moment,
+  type StoryAnswer,
+  type Timeline,
+} from '../engine'
 import { amperes, seconds, volts } from '../text'
 import { readJobs } from './grade'
 import { UnusableInput } from './input'
@@ -29,7 +37,9 @@ function secondOf(timeline: Timeline, at: string | undefined): number {
   const isSecond = /^\d+s$/.test(at ?? '')
   const entry = timeline.entries[Number(at) - 1]
   if (at !== undefined && (isSecond || entry)) return isSecond ? Number(at.slice(0, -1)) : entry!.start
-  throw new UnusableInput([`--at: found ${at ?? 'nothing'}; allowed: 1 to ${timeline.entries.length}, or a job second like 340s`])
+  throw new UnusableInput([
+    `--at: found ${at ?? 'nothing'}; allowed: 1 to ${timeline.entries.length}, or a job second like 340s`,
+  ])
 }
 
 /** The stretch that holds the second; after the last one, the last. */

@@ -27,17 +27,24 @@ export function grade(parameters: readonly string[]): number {
 function requireJudged(job: Job): Judged {
   const judged = judge(job)
   if (judged === undefined) {
-    throw new UnusableInput([`${job.run.place}: $.startsAt: found ${job.run.run.startsAt}; allowed: a part that runs/clean.json reaches`])
+    throw new UnusableInput([
+      `${job.run.place}: $.startsAt: found ${job.run.run.startsAt}; allowed: a part that runs/clean.json reaches`,
+    ])
   }
   return judged
 }
 
 /** Everything is read before anything is graded. */
-export function readJobs([place = '', ...runs]: readonly string[], pack: string | undefined, sweep: boolean): readonly Job[] {
+export function readJobs(
+  [place = '', ...runs]: readonly string[],
+  pack: string | undefined,
+  sweep: boolean,
+): readonly Job[] {
   const gathered = new Gathered()
   const scenario = loadScenario(place, gathered)
   const loaded = runPlaces(runs).map((run) => loadRun(run, scenario, gathered))
-  const cleanPlace = scenario && loaded.some((it) => it && it.run.startsAt !== 'beginning') ? cleanRunPlace(scenario) : undefined
+  const cleanPlace =
+    scenario && loaded.some((it) => it && it.run.startsAt !== 'beginning') ? cleanRunPlace(scenario) : undefined
   const clean = cleanPlace === undefined ? undefined : loadRun(cleanPlace, scenario, gathered)
   const packs = new Map<string, ReturnType<typeof loadPack>>()
   const jobs: Job[] = []

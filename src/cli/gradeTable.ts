@@ -8,7 +8,12 @@ const bystander = 'bystander'
 
 export function gradeTable(judged: readonly Judged[]): readonly string[] {
   const head = ['run', 'outcome', 'critical', 'major', 'minor', 'above', 'marginal', 'worst exposure']
-  const rows = judged.map(({ place, result }) => [shortName(place), result.outcome, ...countsOf(result), worstOf(result)])
+  const rows = judged.map(({ place, result }) => [
+    shortName(place),
+    result.outcome,
+    ...countsOf(result),
+    worstOf(result),
+  ])
   return columns([head, ...rows])
 }
 
@@ -31,5 +36,10 @@ function worstOf(result: Result): string {
 
 function columns(rows: readonly (readonly string[])[]): readonly string[] {
   const widths = (rows[0] ?? []).map((_, i) => Math.max(...rows.map((row) => (row[i] ?? '').length)))
-  return rows.map((row) => row.map((cell, i) => cell.padEnd(widths[i] ?? 0)).join('  ').trimEnd())
+  return rows.map((row) =>
+    row
+      .map((cell, i) => cell.padEnd(widths[i] ?? 0))
+      .join('  ')
+      .trimEnd(),
+  )
 }

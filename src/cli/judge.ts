@@ -1,5 +1,14 @@
 /** One run, from its file to its result: the same steps in the main thread and in a worker. */
-import { drawScenario, engineDigest, engineVersion, judgeRun, openingAt, runTimeline, type Result, type Timeline } from '../engine'
+import {
+  drawScenario,
+  engineDigest,
+  engineVersion,
+  judgeRun,
+  openingAt,
+  runTimeline,
+  type Result,
+  type Timeline,
+} from '../engine'
 import { writeResult } from '../files/result/write'
 import type { LoadedPack, LoadedRun, LoadedScenario } from './load'
 

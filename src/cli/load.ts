@@ -33,7 +33,9 @@ export function loadScenario(place: string, gathered: Gathered): LoadedScenario 
   const file = fileIn(place, 'scenario.json')
   let text = ''
   const base = gathered.take(file, () => readScenario((text = readText(file))))
-  return base && { place: file, folder: file === '-' ? undefined : dirname(file), base, digest: digestOf(JSON.parse(text)) }
+  return (
+    base && { place: file, folder: file === '-' ? undefined : dirname(file), base, digest: digestOf(JSON.parse(text)) }
+  )
 }
 
 export function loadPack(place: string, gathered: Gathered): LoadedPack | undefined {
@@ -48,7 +50,11 @@ export function packPlace(scenario: LoadedScenario, id: string): string {
   return join(scenario.folder ?? '.', '..', 'packs', id)
 }
 
-export function loadRun(place: string, scenario: LoadedScenario | undefined, gathered: Gathered): LoadedRun | undefined {
+export function loadRun(
+  place: string,
+  scenario: LoadedScenario | undefined,
+  gathered: Gathered,
+): LoadedRun | undefined {
   let text = ''
   const run = gathered.take(place, () => readRun((text = readText(place)), actions, scenario?.base))
   return run && { place, run, digest: digestOf(JSON.parse(text)) }

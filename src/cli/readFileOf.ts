@@ -25,5 +25,7 @@ export function readFileOf(text: string): Read<unknown> {
   if (!json.ok) return json
   const format = (json.value as { readonly format?: unknown } | null)?.format
   const read = typeof format === 'string' ? readers.get(format) : undefined
-  return read ? read(text) : refuse({ path: '$.format', found: foundText(format), allowed: `one of ${[...readers.keys()].join(', ')}` })
+  return read
+    ? read(text)
+    : refuse({ path: '$.format', found: foundText(format), allowed: `one of ${[...readers.keys()].join(', ')}` })
 }

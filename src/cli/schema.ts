@@ -24,7 +24,9 @@ export function schema(parameters: readonly string[]): number {
   const name = asked.includes('/') ? asked : `earths-on/${asked}`
   const make = schemas.get(name)
   if (make === undefined || places.length > 1) {
-    throw new UnusableInput([`no format is called ${places.join(' ')}; the formats are ${[...schemas.keys()].join(', ')}`])
+    throw new UnusableInput([
+      `no format is called ${places.join(' ')}; the formats are ${[...schemas.keys()].join(', ')}`,
+    ])
   }
   console.log(JSON.stringify(jsonSchemaOf(name, make()), null, 2))
   return 0

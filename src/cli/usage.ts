@@ -10,7 +10,12 @@ export interface Usage<O extends Options> {
 }
 
 /** @throws UnusableInput with the usage line */
-export function readUsage<const O extends Options>(usage: string, parameters: readonly string[], options: O, least: number): Usage<O> {
+export function readUsage<const O extends Options>(
+  usage: string,
+  parameters: readonly string[],
+  options: O,
+  least: number,
+): Usage<O> {
   try {
     const { values, positionals } = parseArgs({ args: [...parameters], options, allowPositionals: true, strict: true })
     if (positionals.length < least) throw new Error(`${least} needed, ${positionals.length} given`)

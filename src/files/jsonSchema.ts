@@ -13,8 +13,8 @@ export function jsonSchemaOf(title: string, schema: AnySchema): JsonSchema {
 /** Checks that a JSON Schema cannot say (near names, ids that exist) are left to reading. */
 function convert(schema: AnySchema): JsonSchema {
   // Alternatives are written out in place; what the converter keeps apart for them is not referred to.
-  const { $schema: _version, $defs: _apart, ...converted } = toJsonSchema(schema as never, config)
-  return converted
+  const converted = Object.entries(toJsonSchema(schema as never, config))
+  return Object.fromEntries(converted.filter(([key]) => key !== '$schema' && key !== '$defs'))
 }
 
 const config: ConversionConfig = {

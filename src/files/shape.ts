@@ -15,12 +15,15 @@ export interface Field<Out> {
 
 type Fields = Readonly<Record<string, Field<unknown> | v.GenericSchema<unknown, unknown>>>
 type OutOf<F> = F extends v.GenericSchema<unknown, infer Out> ? Out : F extends Field<infer Out> ? Out : never
-type OptionalKeys<F extends Fields> = { [K in keyof F]: F[K] extends { readonly isOptional: true } ? K : never }[keyof F]
+type OptionalKeys<F extends Fields> = {
+  [K in keyof F]: F[K] extends { readonly isOptional: true } ? K : never
+}[keyof F]
 type ShapeOut<F extends Fields> = { readonly [K in Exclude<keyof F, OptionalKeys<F>>]: OutOf<F[K]> } & {
   readonly [K in OptionalKeys<F>]?: OutOf<F[K]>
 }
 
-const isField = (field: Field<unknown> | v.GenericSchema<unknown, unknown>): field is Field<unknown> => 'suffix' in field
+const isField = (field: Field<unknown> | v.GenericSchema<unknown, unknown>): field is Field<unknown> =>
+  'suffix' in field
 
 /** Keys of the file for the fields of a shape: name and unit. */
 export function shape<F extends Fields>(fields: F): v.GenericSchema<unknown, ShapeOut<F>> {
@@ -50,10 +53,10 @@ export function shape<F extends Fields>(fields: F): v.GenericSchema<unknown, Sha
   )
   // A list would pass as an object whose keys are numbers.
   const noList = v.custom<never>(() => false, 'an object')
-  return oneOf([built], (input) => (Array.isArray(input) ? noList : built)) as v.GenericSchema<unknown, unknown> as v.GenericSchema<
+  return oneOf([built], (input) => (Array.isArray(input) ? noList : built)) as v.GenericSchema<
     unknown,
-    ShapeOut<F>
-  >
+    unknown
+  > as v.GenericSchema<unknown, ShapeOut<F>>
 }
 
 /** `lengthKm` is told of `lengthM`: a wrong unit is an unknown key with a near name. */
@@ -97,7 +100,9 @@ export const squareMetres = unit('M2')
 export const squareMillimetres = unit('Mm2')
 export const metresPerSecond = unit('MPerS')
 
-export function optional<Out>(field: Field<Out> | v.GenericSchema<unknown, Out>): Field<Out> & { readonly isOptional: true } {
+export function optional<Out>(
+  field: Field<Out> | v.GenericSchema<unknown, Out>,
+): Field<Out> & { readonly isOptional: true } {
   return 'suffix' in field ? { ...field, isOptional: true } : { suffix: '', schema: field, isOptional: true }
 }
 
@@ -130,7 +135,11 @@ export function numberChoice<const T extends readonly number[]>(...of: T): v.Gen
   return v.picklist(of, `one of ${of.join(', ')}`)
 }
 
-export function list<Out>(item: v.GenericSchema<unknown, Out>, least = 0, most = 1000): v.GenericSchema<unknown, readonly Out[]> {
+export function list<Out>(
+  item: v.GenericSchema<unknown, Out>,
+  least = 0,
+  most = 1000,
+): v.GenericSchema<unknown, readonly Out[]> {
   const allowed = `a list of ${least} to ${most}`
   return v.pipe(v.array(item, allowed), v.minLength(least, allowed), v.maxLength(most, allowed))
 }
@@ -140,14 +149,20 @@ export function nullable<Out>(schema: v.GenericSchema<unknown, Out>): v.GenericS
 }
 
 /** Keys that the file chooses itself. */
-export function record<Out>(value: v.GenericSchema<unknown, Out>, allowed: string): v.GenericSchema<unknown, Readonly<Record<string, Out>>> {
+export function record<Out>(
+  value: v.GenericSchema<unknown, Out>,
+  allowed: string,
+): v.GenericSchema<unknown, Readonly<Record<string, Out>>> {
   return v.record(v.pipe(v.string(allowed), v.maxLength(200, 'a key of at most 200 characters')), value, allowed)
 }
 
 /** Exactly one of several shapes, told apart by `kind`. */
 export function byKind<const S extends Readonly<Record<string, v.GenericSchema<unknown, unknown>>>>(
   shapes: S,
-): v.GenericSchema<unknown, { [K in keyof S]: S[K] extends v.GenericSchema<unknown, infer Out> ? Out : never }[keyof S]> {
+): v.GenericSchema<
+  unknown,
+  { [K in keyof S]: S[K] extends v.GenericSchema<unknown, infer Out> ? Out : never }[keyof S]
+> {
   const other = unknownKind('kind', Object.keys(shapes))
   return oneOf(Object.values(shapes), (input) => {
     const kind = (input as { readonly kind?: unknown } | null)?.kind
@@ -157,7 +172,9 @@ export function byKind<const S extends Readonly<Record<string, v.GenericSchema<u
 
 /** For a value whose kind is none of those: that is the one issue, its other keys cannot be judged. */
 export function unknownKind(key: string, kinds: readonly string[]): v.GenericSchema<unknown, never> {
-  return v.looseObject({ [key]: choice(...kinds) }, (issue) => (issue.expected === 'Object' ? 'an object' : `one of ${kinds.join(', ')}`)) as never
+  return v.looseObject({ [key]: choice(...kinds) }, (issue) =>
+    issue.expected === 'Object' ? 'an object' : `one of ${kinds.join(', ')}`,
+  ) as never
 }
 
 const alternativesBySchema = new WeakMap<object, readonly v.GenericSchema<unknown, unknown>[]>()

@@ -16,7 +16,9 @@ describe('the canonical writer', () => {
   })
 
   it('gives a line to each element of a list at the top', () => {
-    expect(fileText({ b: [{ c: 1 }, { c: 2 }], a: 1 })).toBe('{\n  "a": 1,\n  "b": [\n    {"c":1},\n    {"c":2}\n  ]\n}\n')
+    expect(fileText({ b: [{ c: 1 }, { c: 2 }], a: 1 })).toBe(
+      '{\n  "a": 1,\n  "b": [\n    {"c":1},\n    {"c":2}\n  ]\n}\n',
+    )
   })
 })
 

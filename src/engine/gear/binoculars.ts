@@ -6,9 +6,6 @@ export const binoculars: GearType = {
   id: 'binoculars',
   row: 43,
   hands: 0,
-  defects: [
-    defect('binoculars', 'look', 'misted', { clear: false }),
-    harmlessMark('binoculars', 'strap-worn'),
-  ],
+  defects: [defect('binoculars', 'look', 'misted', { clear: false }), harmlessMark('binoculars', 'strap-worn')],
   parameters: { clear: true },
 }

@@ -6,9 +6,6 @@ export const pinInsulator: GearType = {
   id: 'pin-insulator',
   row: 0,
   hands: 0,
-  defects: [
-    defect('pin-insulator', 'look', 'chipped', { whole: false }),
-    harmlessMark('pin-insulator', 'dust'),
-  ],
+  defects: [defect('pin-insulator', 'look', 'chipped', { whole: false }), harmlessMark('pin-insulator', 'dust')],
   parameters: { whole: true, voltage: 11_000 },
 }

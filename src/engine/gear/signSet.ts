@@ -6,9 +6,6 @@ export const signSet: GearType = {
   id: 'sign-set',
   row: 35,
   hands: 1,
-  defects: [
-    defect('sign-set', 'look', 'too-few', { signs: 1 }),
-    harmlessMark('sign-set', 'dirty-sign'),
-  ],
+  defects: [defect('sign-set', 'look', 'too-few', { signs: 1 }), harmlessMark('sign-set', 'dirty-sign')],
   parameters: { signs: 4 },
 }

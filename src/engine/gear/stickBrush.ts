@@ -6,9 +6,6 @@ export const stickBrush: GearType = {
   id: 'stick-brush',
   row: 38,
   hands: 0,
-  defects: [
-    defect('stick-brush', 'look', 'bald', { brushes: false }),
-    harmlessMark('stick-brush', 'dusty'),
-  ],
+  defects: [defect('stick-brush', 'look', 'bald', { brushes: false }), harmlessMark('stick-brush', 'dusty')],
   parameters: { brushes: true },
 }

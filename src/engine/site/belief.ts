@@ -70,4 +70,3 @@ export interface Belief {
   /** That something came alive and when, not what. */
   readonly livening: { readonly at: number; readonly provedOff: boolean } | null
 }
-

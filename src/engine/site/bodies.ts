@@ -16,7 +16,9 @@ export interface ActiveContact {
 type Stance = 'standing' | 'pace'
 
 /** Heights of feet and thigh, metres, at the stations up the pole (common practice, no source). */
-export const posture: Readonly<Record<Exclude<PoleStation, 'foot'>, { readonly feet: number; readonly thigh: number }>> = {
+export const posture: Readonly<
+  Record<Exclude<PoleStation, 'foot'>, { readonly feet: number; readonly thigh: number }>
+> = {
   'below-lv': { feet: 5.2, thigh: 6.1 },
   'above-lv': { feet: 6.8, thigh: 7.7 },
 }

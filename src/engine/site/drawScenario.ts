@@ -20,7 +20,12 @@ export function drawScenario(base: ScenarioBase, seed: number, purpose: Purpose)
     seed,
     purpose,
     switches: world.switches.map((it) => withHungBlades(it, fixed?.hungBlades ?? [])),
-    items: world.items.map((item) => withFaults(item, faults.filter((it) => it.item === item.id))),
+    items: world.items.map((item) =>
+      withFaults(
+        item,
+        faults.filter((it) => it.item === item.id),
+      ),
+    ),
     visible: choice && { ...choice, fallback: draws.fallback },
   }
 }

@@ -51,7 +51,10 @@ export interface Feeder {
   /** Phase to phase, volts. */
   readonly voltage: number
   readonly sourceImpedance: { readonly re: number; readonly im: number }
-  readonly neutral: { readonly kind: 'resistor'; readonly resistance: number } | { readonly kind: 'solid' } | { readonly kind: 'unearthed' }
+  readonly neutral:
+    | { readonly kind: 'resistor'; readonly resistance: number }
+    | { readonly kind: 'solid' }
+    | { readonly kind: 'unearthed' }
   readonly stationEarth: number
   /** From the station to where the feeder meets the section: metres. */
   readonly length: number
@@ -90,7 +93,12 @@ export interface LowVoltage {
   /** Phase to neutral, volts. */
   readonly voltage: number
   readonly sourceImpedance: { readonly re: number; readonly im: number }
-  readonly wires: readonly { readonly id: ThingId; readonly phase: Phase | 'N'; readonly x: number; readonly height: number }[]
+  readonly wires: readonly {
+    readonly id: ThingId
+    readonly phase: Phase | 'N'
+    readonly x: number
+    readonly height: number
+  }[]
   readonly neutralEarth: { readonly resistance: number; readonly at: GroundPoint }
   readonly insulatorLeakage: number
 }
@@ -122,9 +130,21 @@ export interface ScenarioSwitch {
 
 export type Livening =
   /** A live conductor of the crossing circuit falls onto one conductor of the section. */
-  | { readonly id: string; readonly kind: 'clash'; readonly feeder: ThingId; readonly phase: Phase; readonly impedance: number }
+  | {
+      readonly id: string
+      readonly kind: 'clash'
+      readonly feeder: ThingId
+      readonly phase: Phase
+      readonly impedance: number
+    }
   /** Two conductors of the crossing circuit fall onto two of the section. */
-  | { readonly id: string; readonly kind: 'clash-two'; readonly feeder: ThingId; readonly phases: readonly [Phase, Phase]; readonly impedance: number }
+  | {
+      readonly id: string
+      readonly kind: 'clash-two'
+      readonly feeder: ThingId
+      readonly phases: readonly [Phase, Phase]
+      readonly impedance: number
+    }
   /** A switch of the section is closed, all three blades. */
   | { readonly id: string; readonly kind: 'switch-closed'; readonly switch: ThingId }
 
@@ -148,15 +168,25 @@ export interface SiteHazard {
   readonly at: GroundPoint
 }
 
-export interface ScenarioBase extends Omit<Scenario, "seed" | "purpose" | "visible"> {
+export interface ScenarioBase extends Omit<Scenario, 'seed' | 'purpose' | 'visible'> {
   /** What the seed draws from. */
   readonly draws: {
-    readonly defects: readonly { readonly item: ItemId; readonly defect: string; readonly label?: Readonly<Record<string, string | number>> }[]
+    readonly defects: readonly {
+      readonly item: ItemId
+      readonly defect: string
+      readonly label?: Readonly<Record<string, string | number>>
+    }[]
     readonly most: number
     readonly fallback: number
     /** One seed in this many shows no livening in `assess`. */
     readonly quietOneIn: number
-    readonly fixed: readonly { readonly seed: number; readonly purpose: "practise" | "assess"; readonly defects: readonly { readonly item: ItemId; readonly defect: string }[]; readonly visible: TriggerChoice | null; readonly hungBlades?: readonly { readonly switch: ThingId; readonly phase: Phase }[] }[]
+    readonly fixed: readonly {
+      readonly seed: number
+      readonly purpose: 'practise' | 'assess'
+      readonly defects: readonly { readonly item: ItemId; readonly defect: string }[]
+      readonly visible: TriggerChoice | null
+      readonly hungBlades?: readonly { readonly switch: ThingId; readonly phase: Phase }[]
+    }[]
   }
 }
 

@@ -32,7 +32,14 @@ export interface Item {
   readonly faulted: boolean
   /** Insulation that failed under voltage: stays failed. Hidden. */
   readonly failed: boolean
-  readonly where: { readonly kind: 'truck' } | { readonly kind: 'tarp' } | { readonly kind: 'person'; readonly person: PersonId } | { readonly kind: 'fitted' } | { readonly kind: 'handline' } | { readonly kind: 'aloft' } | { readonly kind: 'quarantine' }
+  readonly where:
+    | { readonly kind: 'truck' }
+    | { readonly kind: 'tarp' }
+    | { readonly kind: 'person'; readonly person: PersonId }
+    | { readonly kind: 'fitted' }
+    | { readonly kind: 'handline' }
+    | { readonly kind: 'aloft' }
+    | { readonly kind: 'quarantine' }
   readonly bookedOut: boolean
   readonly bookedIn: boolean
   readonly verdict: Verdict | null
@@ -51,9 +58,21 @@ export interface Clamp {
   readonly tugged: boolean
 }
 
-export interface FittedRod { readonly item: ItemId; readonly at: GroundPoint; readonly depth: number }
-export interface FittedCover { readonly item: ItemId; readonly from: number; readonly to: number; readonly checked: boolean }
-export interface FittedGuard { readonly item: ItemId; readonly on: ThingId }
+export interface FittedRod {
+  readonly item: ItemId
+  readonly at: GroundPoint
+  readonly depth: number
+}
+export interface FittedCover {
+  readonly item: ItemId
+  readonly from: number
+  readonly to: number
+  readonly checked: boolean
+}
+export interface FittedGuard {
+  readonly item: ItemId
+  readonly on: ThingId
+}
 
 export interface SwitchState {
   readonly handle: 'open' | 'closed'

@@ -57,7 +57,10 @@ function byId<T extends { readonly id: string }>(things: readonly T[]): Readonly
 function startPerson(person: ScenarioPerson): Person {
   return {
     id: person.id,
-    place: 'switch' in person.startsAt ? { kind: 'switch', id: person.startsAt.switch } : { kind: 'ground', at: person.startsAt },
+    place:
+      'switch' in person.startsAt
+        ? { kind: 'switch', id: person.startsAt.switch }
+        : { kind: 'ground', at: person.startsAt },
     holds: [],
     wears: [],
     strapped: false,

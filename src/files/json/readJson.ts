@@ -21,7 +21,11 @@ export function readJson(text: string, limit = sizeLimit): Read<unknown> {
   // A parser that calls itself for each level would run out of stack before it could complain.
   const deep = firstTooDeep(text)
   if (deep !== undefined) {
-    return refuse({ path: '$', found: `nested deeper than ${depthLimit} at character ${deep}`, allowed: `at most ${depthLimit} levels` })
+    return refuse({
+      path: '$',
+      found: `nested deeper than ${depthLimit} at character ${deep}`,
+      allowed: `at most ${depthLimit} levels`,
+    })
   }
   const issues = faultsOf(text)
   if (issues.length > 0) return { ok: false, issues: issues.slice(0, issueLimit) }
@@ -65,17 +69,28 @@ function faultsOf(text: string): readonly Issue[] {
       onObjectProperty: (key, _offset, _length, line, _character, pathOf) => {
         const here = keys.at(-1)
         const path = (): string => jsonPath([...pathOf(), key])
-        if (reservedKeys.includes(key)) issues.push({ path: path(), found: `the key "${key}"`, allowed: 'any other key' })
-        if (here?.has(key)) issues.push({ path: path(), found: `"${key}" again, line ${line + 1}`, allowed: 'each key once' })
+        if (reservedKeys.includes(key))
+          issues.push({ path: path(), found: `the key "${key}"`, allowed: 'any other key' })
+        if (here?.has(key))
+          issues.push({ path: path(), found: `"${key}" again, line ${line + 1}`, allowed: 'each key once' })
         here?.add(key)
       },
       onLiteralValue: (value: unknown, offset, length, _line, _character, pathOf) => {
         if (typeof value !== 'number' || Number.isFinite(value)) return
-        issues.push({ path: jsonPath(pathOf()), found: foundText(text.slice(offset, offset + length)), allowed: 'a finite number' })
+        issues.push({
+          path: jsonPath(pathOf()),
+          found: foundText(text.slice(offset, offset + length)),
+          allowed: 'a finite number',
+        })
       },
       onError: (code: ParseErrorCode, offset, length, line, character) => {
-        const found = offset >= text.length ? 'the end of the text' : foundText(text.slice(offset, offset + Math.max(length, 1)))
-        issues.push({ path: '$', found: `${found} at line ${line + 1}, column ${character + 1}`, allowed: allowedFor(code) })
+        const found =
+          offset >= text.length ? 'the end of the text' : foundText(text.slice(offset, offset + Math.max(length, 1)))
+        issues.push({
+          path: '$',
+          found: `${found} at line ${line + 1}, column ${character + 1}`,
+          allowed: allowedFor(code),
+        })
       },
     },
     { disallowComments: true, allowTrailingComma: false },
@@ -84,6 +99,8 @@ function faultsOf(text: string): readonly Issue[] {
 }
 
 function allowedFor(code: ParseErrorCode): string {
-  const words = printParseErrorCode(code).replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
+  const words = printParseErrorCode(code)
+    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .toLowerCase()
   return `JSON without this fault: ${words}`
 }

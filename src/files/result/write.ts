@@ -37,7 +37,9 @@ function resultFile(result: Result): Readonly<Record<string, unknown>> {
       item,
       persons: persons.map(({ person, withIt, withoutIt }) => ({
         person,
-        ...(person === bystander ? { withItV: withIt, withoutItV: withoutIt } : { withItA: withIt, withoutItA: withoutIt }),
+        ...(person === bystander
+          ? { withItV: withIt, withoutItV: withoutIt }
+          : { withItA: withIt, withoutItA: withoutIt }),
       })),
     })),
   }
@@ -47,7 +49,8 @@ function resultFile(result: Result): Readonly<Record<string, unknown>> {
 const bystander = 'bystander'
 
 function exposureFile(exposure: Exposure): Readonly<Record<string, unknown>> {
-  const { prospectiveVoltage, bodyVoltage, bodyCurrent, heartEquivalent, duration, limit, judged, layer, ...rest } = exposure
+  const { prospectiveVoltage, bodyVoltage, bodyCurrent, heartEquivalent, duration, limit, judged, layer, ...rest } =
+    exposure
   return {
     ...rest,
     prospectiveVoltageV: prospectiveVoltage,

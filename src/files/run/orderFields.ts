@@ -42,7 +42,10 @@ const unitSuffix = { metre: 'M', millimetre2: 'Mm2', turn: '', none: '' } as con
 /** Schema of one line of a run, given the actions there are. */
 export function orderSchema(actions: ReadonlyMap<string, Action>): v.GenericSchema<unknown, Order> {
   const byAction = new Map([...actions].map(([id, action]) => [id, lineSchema(id, valueFields(action))]))
-  byAction.set('withdraw', lineSchema('withdraw', { [`${valueName}index`]: { suffix: '', key: 'index', schema: whole(0, lastSecond) } }))
+  byAction.set(
+    'withdraw',
+    lineSchema('withdraw', { [`${valueName}index`]: { suffix: '', key: 'index', schema: whole(0, lastSecond) } }),
+  )
   const anyAction = unknownKind('do', [...byAction.keys()])
   return oneOf([...byAction.values()], (input) => {
     const id = (input as { readonly do?: unknown } | null)?.do
@@ -80,7 +83,9 @@ function lineSchema(id: string, values: Fields): v.GenericSchema<unknown, Order>
 
 function orderOf(line: Readonly<Record<string, unknown>>): Order {
   const entries = Object.entries(line)
-  const values = entries.filter(([name]) => name.startsWith(valueName)).map(([name, value]) => [name.slice(valueName.length), value])
+  const values = entries
+    .filter(([name]) => name.startsWith(valueName))
+    .map(([name, value]) => [name.slice(valueName.length), value])
   const head = entries.filter(([name]) => !name.startsWith(valueName))
   return { ...Object.fromEntries(head), values: Object.fromEntries(values) as Order['values'] } as Order
 }
@@ -97,7 +102,8 @@ export function orderLine(order: Order, actions: ReadonlyMap<string, Action>): R
 }
 
 function writtenValue(value: Value): unknown {
-  if (Array.isArray(value)) return (value as readonly (string | { readonly x: number; readonly y: number })[]).map(writtenPoint)
+  if (Array.isArray(value))
+    return (value as readonly (string | { readonly x: number; readonly y: number })[]).map(writtenPoint)
   return typeof value === 'object' ? writtenPoint(value as { readonly x: number; readonly y: number }) : value
 }
 

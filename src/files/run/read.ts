@@ -14,7 +14,11 @@ export function readRun(text: string, actions: ReadonlyMap<string, Action>, scen
   const head = checkHead(json.value, { format: runFormat, version: runVersion })
   if (!head.ok) return head
   const read = parse(runSchema(actions), head.value)
-  const issues = [...(read.ok ? [] : read.issues), ...timeIssues(head.value), ...(scenario ? strangerIssues(head.value, scenario) : [])]
+  const issues = [
+    ...(read.ok ? [] : read.issues),
+    ...timeIssues(head.value),
+    ...(scenario ? strangerIssues(head.value, scenario) : []),
+  ]
   return issues.length > 0 ? { ok: false, issues } : read
 }
 

@@ -98,7 +98,12 @@ export const lv = shape({
   voltage: volts(50, 1000),
   sourceImpedance: impedance,
   wires: list(
-    shape({ id: id(), phase: choice('A', 'B', 'C', 'N'), x: { suffix: 'M', schema: number(-5, 5) }, height: metres(2, 30) }),
+    shape({
+      id: id(),
+      phase: choice('A', 'B', 'C', 'N'),
+      x: { suffix: 'M', schema: number(-5, 5) },
+      height: metres(2, 30),
+    }),
     2,
     8,
   ),
@@ -177,7 +182,13 @@ const pair = v.strictTuple([phase(), phase()], 'a list of exactly 2 phases') as 
 
 export const livening = byKind({
   clash: shape({ id: id(), kind: choice('clash'), feeder: id(), phase: phase(), impedance: ohms(0.001, 10_000) }),
-  'clash-two': shape({ id: id(), kind: choice('clash-two'), feeder: id(), phases: pair, impedance: ohms(0.001, 10_000) }),
+  'clash-two': shape({
+    id: id(),
+    kind: choice('clash-two'),
+    feeder: id(),
+    phases: pair,
+    impedance: ohms(0.001, 10_000),
+  }),
   'switch-closed': shape({ id: id(), kind: choice('switch-closed'), switch: id() }),
 })
 

@@ -31,7 +31,9 @@ function duplicateIssues(file: Json): readonly Issue[] {
     ids.flatMap((id, i) => {
       const isAgain = typeof id === 'string' && seen.has(id)
       seen.add(id)
-      return isAgain ? [{ path: `${path}[${i}].id`, found: foundText(id), allowed: 'an id that nothing else here has' }] : []
+      return isAgain
+        ? [{ path: `${path}[${i}].id`, found: foundText(id), allowed: 'an id that nothing else here has' }]
+        : []
     }),
   )
 }
@@ -67,7 +69,13 @@ function missing(path: string, id: unknown, among: readonly unknown[], what: str
 function gearIssues(file: Json): readonly Issue[] {
   return listAt(file, 'items').flatMap((item, i) => [
     ...(typeof item.type === 'string' && !gearCatalogue.has(item.type)
-      ? [{ path: `$.items[${i}].type`, found: foundText(item.type), allowed: `one of ${[...gearCatalogue.keys()].join(', ')}` }]
+      ? [
+          {
+            path: `$.items[${i}].type`,
+            found: foundText(item.type),
+            allowed: `one of ${[...gearCatalogue.keys()].join(', ')}`,
+          },
+        ]
       : []),
     ...(Array.isArray(item.defects) ? item.defects : []).flatMap((defect: unknown, k) =>
       unknownDefect(`$.items[${i}].defects[${k}]`, item.type, defect),
@@ -86,16 +94,30 @@ function drawIssues(file: Json): readonly Issue[] {
   const items = listAt(file, 'items')
   const checkFault = (path: string, fault: Json): readonly Issue[] => {
     const item = items.find((it) => it.id === fault.item)
-    if (item === undefined) return missing(`${path}.item`, fault.item, items.map((it) => it.id), 'item')
+    if (item === undefined)
+      return missing(
+        `${path}.item`,
+        fault.item,
+        items.map((it) => it.id),
+        'item',
+      )
     return unknownDefect(`${path}.defect`, item.type, fault.defect)
   }
   const fixed = listAt(draws, 'fixed')
   const drawable = listAt(draws, 'defects')
   return [
-    ...drawable.flatMap((it, i) => [...checkFault(`$.draws.defects[${i}]`, it), ...labelNeeded(`$.draws.defects[${i}]`, it, items)]),
+    ...drawable.flatMap((it, i) => [
+      ...checkFault(`$.draws.defects[${i}]`, it),
+      ...labelNeeded(`$.draws.defects[${i}]`, it, items),
+    ]),
     ...fixed.flatMap((draw, i) => [
       ...listAt(draw, 'defects').flatMap((it, k) => checkFault(`$.draws.fixed[${i}].defects[${k}]`, it)),
-      ...missing(`$.draws.fixed[${i}].visible.livening`, asObject(draw.visible).livening, idsAt(file, 'livenings'), 'livening'),
+      ...missing(
+        `$.draws.fixed[${i}].visible.livening`,
+        asObject(draw.visible).livening,
+        idsAt(file, 'livenings'),
+        'livening',
+      ),
     ]),
   ]
 }

@@ -77,8 +77,10 @@ const file = shape({
 
 export const scenarioSchema: v.GenericSchema<unknown, ScenarioBase> = v.pipe(
   file,
-  v.transform(({ format: _format, version: _version, triggers, ...rest }): ScenarioBase => ({
-    ...rest,
-    triggers: triggers.flatMap(({ trigger, livenings }) => livenings.map((livening) => ({ trigger, livening }))),
-  })),
+  v.transform(
+    ({ format: _format, version: _version, triggers, ...rest }): ScenarioBase => ({
+      ...rest,
+      triggers: triggers.flatMap(({ trigger, livenings }) => livenings.map((livening) => ({ trigger, livening }))),
+    }),
+  ),
 ) as v.GenericSchema<unknown, ScenarioBase>

@@ -40,7 +40,8 @@ export function compareWords(reference: WordsFile, other: WordsFile): readonly I
     const path = `$.words[${JSON.stringify(key)}]`
     const [here, there] = [reference.words[key], other.words[key]]
     if (there === undefined) return [{ path, found: 'nothing', allowed: `the sentence in ${other.language}` }]
-    if (here === undefined) return [{ path, found: `a key that ${reference.language} does not have`, allowed: 'the same keys' }]
+    if (here === undefined)
+      return [{ path, found: `a key that ${reference.language} does not have`, allowed: 'the same keys' }]
     const [wanted, got] = [placeholders(here), placeholders(there)]
     return wanted === got ? [] : [{ path, found: got || 'no placeholder', allowed: wanted || 'no placeholder' }]
   })

@@ -21,7 +21,8 @@ describe.each(types)('$id', (type) => {
     const marks = type.defects.filter((it) => Object.keys(it.changes).length === 0)
     expect(marks.length).toBeGreaterThan(0)
     expect(marks.length).toBeLessThan(type.defects.length)
-    for (const { evidence } of type.defects) expect(words[evidence]).not.toMatch(/\b(defect|defective|fails?|unsafe|safe|harmless|danger|ok|reject|usable)\b/i)
+    for (const { evidence } of type.defects)
+      expect(words[evidence]).not.toMatch(/\b(defect|defective|fails?|unsafe|safe|harmless|danger|ok|reject|usable)\b/i)
   })
 
   it('is found by a test only when there is one', () => {
@@ -39,7 +40,11 @@ describe.each(types)('$id', (type) => {
 /** Classes and sections that the trade uses for this job; common practice, no source. */
 describe('the trade', () => {
   it('keeps boots, cover and guards of class 1, gloves of class 0 below the low voltage', () => {
-    expect(['boots', 'pole-cover', 'lv-guard'].map((id) => gearCatalogue.get(id)?.parameters.class)).toEqual(['1', '1', '1'])
+    expect(['boots', 'pole-cover', 'lv-guard'].map((id) => gearCatalogue.get(id)?.parameters.class)).toEqual([
+      '1',
+      '1',
+      '1',
+    ])
     expect(gearCatalogue.get('lv-gloves')?.parameters.class).toBe('0')
   })
 

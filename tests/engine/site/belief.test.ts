@@ -3,7 +3,16 @@
  * that can have it, changes nothing that a view can read, until the act that would find it.
  */
 import { describe, expect, it } from 'vitest'
-import { affordances, believe, gearCatalogue, runTimeline, startSite, type Order, type Scenario, type Site } from '../../../src/engine'
+import {
+  affordances,
+  believe,
+  gearCatalogue,
+  runTimeline,
+  startSite,
+  type Order,
+  type Scenario,
+  type Site,
+} from '../../../src/engine'
 import { marrowBend } from '../../support/marrowBend'
 
 type FoundBy = 'look' | 'label' | 'test'
@@ -12,19 +21,29 @@ const scenario: Scenario = { ...marrowBend(), visible: null }
 const finding: Readonly<Record<FoundBy, string>> = { look: 'look', label: 'read-label', test: 'test-item' }
 
 /** Labels that read otherwise: what a fault of the label would have printed on it. */
-function faultyLabel(now: Readonly<Record<string, unknown>>, changes: Readonly<Record<string, unknown>>): Readonly<Record<string, string | number>> {
+function faultyLabel(
+  now: Readonly<Record<string, unknown>>,
+  changes: Readonly<Record<string, unknown>>,
+): Readonly<Record<string, string | number>> {
   const printed = Object.entries(changes).filter(([name, value]) => typeof value !== 'boolean' && value !== now[name])
   return printed.length > 0 ? (Object.fromEntries(printed) as Record<string, string | number>) : { due: '2001-01-01' }
 }
 
-function flipped(item: string, defect: { readonly id: string; readonly foundBy: FoundBy; readonly changes: Readonly<Record<string, unknown>> }): Scenario {
+function flipped(
+  item: string,
+  defect: { readonly id: string; readonly foundBy: FoundBy; readonly changes: Readonly<Record<string, unknown>> },
+): Scenario {
   return {
     ...scenario,
     items: scenario.items.map((it) => {
       if (it.id !== item) return it
       const isThere = it.defects.includes(defect.id)
       const defects = isThere ? it.defects.filter((id) => id !== defect.id) : [...it.defects, defect.id]
-      return { ...it, defects, label: defect.foundBy === 'label' ? { ...it.label, ...faultyLabel(it.label, defect.changes) } : it.label }
+      return {
+        ...it,
+        defects,
+        label: defect.foundBy === 'label' ? { ...it.label, ...faultyLabel(it.label, defect.changes) } : it.label,
+      }
     }),
   }
 }
@@ -46,7 +65,9 @@ function siteAfter(of: Scenario, item: string, acts: readonly string[]): Site {
 /** All that a view can read: the belief, and what each thing affords to each person. */
 const readable = (site: Site): string => JSON.stringify(believe(site))
 
-const cases = scenario.items.flatMap((item) => gearCatalogue.get(item.type)!.defects.map((defect) => ({ item: item.id, defect })))
+const cases = scenario.items.flatMap((item) =>
+  gearCatalogue.get(item.type)!.defects.map((defect) => ({ item: item.id, defect })),
+)
 
 describe('belief', () => {
   it('is asked about every defect of every item', () => {
@@ -60,7 +81,9 @@ describe('belief', () => {
       const other = flipped(item, defect)
       expect(readable(startSite(other)), name).toBe(readable(startSite(scenario)))
       const type = gearCatalogue.get(scenario.items.find((it) => it.id === item)!.type)!
-      const others = (Object.keys(finding) as FoundBy[]).filter((by) => by !== defect.foundBy && (by !== 'test' || type.test))
+      const others = (Object.keys(finding) as FoundBy[]).filter(
+        (by) => by !== defect.foundBy && (by !== 'test' || type.test),
+      )
       const blind = others.map((by) => finding[by])
       expect(readable(siteAfter(other, item, blind)), name).toBe(readable(siteAfter(scenario, item, blind)))
       const seeing = [...blind, finding[defect.foundBy]]
@@ -73,7 +96,8 @@ describe('belief', () => {
       const site = siteAfter(of, item, [])
       return JSON.stringify(Object.keys(site.persons).map((person) => affordances(site, person, item)))
     }
-    for (const { item, defect } of cases) expect(offered(flipped(item, defect), item), `${item} ${defect.id}`).toBe(offered(scenario, item))
+    for (const { item, defect } of cases)
+      expect(offered(flipped(item, defect), item), `${item} ${defect.id}`).toBe(offered(scenario, item))
   }, 120_000)
 
   it('hides which blade hangs, which hazards are real, what will come alive and with which seed', () => {
@@ -98,7 +122,9 @@ describe('belief', () => {
 
   it('does not hold what an item carried or whether it failed', () => {
     const start = startSite(scenario)
-    const items = Object.fromEntries(Object.entries(start.items).map(([id, it]) => [id, { ...it, faulted: true, failed: true }]))
+    const items = Object.fromEntries(
+      Object.entries(start.items).map(([id, it]) => [id, { ...it, faulted: true, failed: true }]),
+    )
     expect(readable({ ...start, items })).toBe(readable(start))
   })
 })

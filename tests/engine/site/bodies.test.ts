@@ -35,7 +35,9 @@ describe('bodiesAt', () => {
   it('puts the cover between thigh and pole where it reaches, and only there', () => {
     const up = withPerson(start, 'pw', { place: { kind: 'pole', station: 'above-lv' } })
     const thigh = (from: number, to: number) =>
-      bodyOf({ ...up, cover: { item: 'C-15', from, to, checked: true } }, 'pw').contacts.find((it) => it.limb === 'thigh')?.through
+      bodyOf({ ...up, cover: { item: 'C-15', from, to, checked: true } }, 'pw').contacts.find(
+        (it) => it.limb === 'thigh',
+      )?.through
     expect(thigh(7.2, 9)).toEqual(['C-15'])
     expect(thigh(7.8, 9)).toEqual([])
     expect(thigh(7.1, 7.6)).toEqual([])
@@ -47,13 +49,17 @@ describe('bodiesAt', () => {
     const { contacts } = bodyOf(site, 'pw', [{ person: 'pw', contact: act }])
     expect(contacts.find((it) => it.limb === 'left-hand')?.through).toEqual(['W-1', 'S-11'])
     const foot = { limb: 'left-foot', on: { kind: 'step-bolt', height: 3 }, through: [] } as const
-    expect(bodyOf(site, 'pw', [{ person: 'pw', contact: foot }]).contacts.filter((it) => it.limb === 'left-foot')).toHaveLength(1)
+    expect(
+      bodyOf(site, 'pw', [{ person: 'pw', contact: foot }]).contacts.filter((it) => it.limb === 'left-foot'),
+    ).toHaveLength(1)
   })
 
   it('counts the guard of that wire, not of another', () => {
     const site = { ...start, guards: [{ item: 'L-51', on: 'lv-b' }] }
     const touch = (id: string) =>
-      bodyOf(site, 'pw', [{ person: 'pw', contact: { limb: 'right-hand', on: { kind: 'lv-wire', id }, through: [] } }]).contacts.at(-1)
+      bodyOf(site, 'pw', [
+        { person: 'pw', contact: { limb: 'right-hand', on: { kind: 'lv-wire', id }, through: [] } },
+      ]).contacts.at(-1)
     expect(touch('lv-b')?.through).toEqual(['L-51'])
     expect(touch('lv-n')?.through).toEqual([])
   })

@@ -61,7 +61,10 @@ describe('drawScenario', () => {
       const site = startSite(drawScenario(base, seed, 'practise'))
       for (const type of gearCatalogue.keys()) {
         const all = Object.values(site.items).filter((item) => item.type === type)
-        expect(all.some((item) => !isUnsound(site, item.id)), `${seed} ${type}`).toBe(true)
+        expect(
+          all.some((item) => !isUnsound(site, item.id)),
+          `${seed} ${type}`,
+        ).toBe(true)
       }
     }
   })

@@ -31,7 +31,11 @@ describe('readJson', () => {
         return false
       }
     }
-    const damage = fc.tuple(fc.jsonValue({ maxDepth: 4 }), fc.nat(), fc.constantFrom('', '"', '{', ']', ',', '\\', '\u0000', 'e', '-', '\u00a0', '/*', '0'))
+    const damage = fc.tuple(
+      fc.jsonValue({ maxDepth: 4 }),
+      fc.nat(),
+      fc.constantFrom('', '"', '{', ']', ',', '\\', '\u0000', 'e', '-', '\u00a0', '/*', '0'),
+    )
     fc.assert(
       fc.property(damage, ([value, where, put]) => {
         const text = JSON.stringify(value)
@@ -64,7 +68,9 @@ describe('readJson', () => {
     for (const text of ['['.repeat(100_000), '['.repeat(100_000) + ']'.repeat(100_000), '{"a":'.repeat(100_000)]) {
       expect(readJson(text)).toEqual({
         ok: false,
-        issues: [{ path: '$', found: expect.stringContaining('nested deeper'), allowed: `at most ${depthLimit} levels` }],
+        issues: [
+          { path: '$', found: expect.stringContaining('nested deeper'), allowed: `at most ${depthLimit} levels` },
+        ],
       })
     }
     const fits = '['.repeat(depthLimit) + ']'.repeat(depthLimit)
@@ -77,10 +83,22 @@ describe('readJson', () => {
     expect(pathsOf(`"${'x'.repeat(sizeLimit)}"`)).toEqual(['$'])
   })
 
-  it.each(['', ' ', '{"a":1', '[1,2', '{"a":1} {}', '{"a":1,}', '[1,]', '// c\n1', '{a:1}', "['x']", '01', 'NaN', '\ufeff1', '"\t"'])(
-    'refuses %j',
-    (text) => {
-      expect(readJson(text).ok).toBe(false)
-    },
-  )
+  it.each([
+    '',
+    ' ',
+    '{"a":1',
+    '[1,2',
+    '{"a":1} {}',
+    '{"a":1,}',
+    '[1,]',
+    '// c\n1',
+    '{a:1}',
+    "['x']",
+    '01',
+    'NaN',
+    '\ufeff1',
+    '"\t"',
+  ])('refuses %j', (text) => {
+    expect(readJson(text).ok).toBe(false)
+  })
 })

@@ -18,7 +18,9 @@ describe('rule packs', () => {
   })
 
   it('refuse unknown kinds, elements, severities, keys and an id used twice', () => {
-    const spoilt = (change: (rule: Record<string, unknown>, pack: { rules: Record<string, unknown>[] }) => void): readonly string[] => {
+    const spoilt = (
+      change: (rule: Record<string, unknown>, pack: { rules: Record<string, unknown>[] }) => void,
+    ): readonly string[] => {
       const pack = first()
       change(pack.rules[0]!, pack)
       return issuesOf(pack).map((it) => it.path)
@@ -32,6 +34,8 @@ describe('rule packs', () => {
   })
 
   it('refuse a newer version by name', () => {
-    expect(issuesOf({ ...first(), version: 2 })).toMatchObject([{ path: '$.version', found: 'earths-on/rule-pack version 2' }])
+    expect(issuesOf({ ...first(), version: 2 })).toMatchObject([
+      { path: '$.version', found: 'earths-on/rule-pack version 2' },
+    ])
   })
 })

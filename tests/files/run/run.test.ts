@@ -52,9 +52,12 @@ const anyOrder = fc.constantFrom(...actions.values()).chain((action) =>
         who: fc.constantFrom('pic', 'pw', 'gw', 'so'),
         with: fc.constantFrom('S-11', 'E-07'),
         on: fc.constantFrom('conductor-b', 'rod/R-1', 'switch-27/A'),
-        values: fc.record(Object.fromEntries(Object.entries(action.values ?? {}).map(([name, spec]) => [name, valueOf(spec)])), {
-          requiredKeys: Object.keys(action.values ?? {}).filter((name) => !action.optional?.includes(name)),
-        }),
+        values: fc.record(
+          Object.fromEntries(Object.entries(action.values ?? {}).map(([name, spec]) => [name, valueOf(spec)])),
+          {
+            requiredKeys: Object.keys(action.values ?? {}).filter((name) => !action.optional?.includes(name)),
+          },
+        ),
       },
       { requiredKeys: ['at', 'who', 'values'] },
     )
@@ -78,7 +81,11 @@ describe('a run', () => {
   it('keeps what it expects, with the unit in the key', () => {
     const expected: Run = {
       ...run([]),
-      expect: { outcome: 'fail', findings: [['sources-named', 12]], exposures: [{ person: 'pw', path: 'hand-thigh', at: 9, zone: 'AC-4.3', current: 1.5 }] },
+      expect: {
+        outcome: 'fail',
+        findings: [['sources-named', 12]],
+        exposures: [{ person: 'pw', path: 'hand-thigh', at: 9, zone: 'AC-4.3', current: 1.5 }],
+      },
     }
     const text = writeRun(expected, actions)
     expect(text).toContain('"currentA":1.5')
@@ -93,7 +100,9 @@ describe('a run', () => {
 })
 
 describe('a bad run', () => {
-  const good = JSON.parse(writeRun(run([{ at: 3, who: 'so', do: 'look', on: 'switch-27/A', values: {} }]), actions)) as Record<string, unknown>
+  const good = JSON.parse(
+    writeRun(run([{ at: 3, who: 'so', do: 'look', on: 'switch-27/A', values: {} }]), actions),
+  ) as Record<string, unknown>
 
   it('gives all issues at once', () => {
     const lines = [
@@ -124,7 +133,10 @@ describe('a bad run', () => {
   })
 
   it('is refused when it is of a newer version, another format or another scenario', () => {
-    expect(issuesOf(JSON.stringify({ ...good, version: 9 }))[0]).toMatchObject({ path: '$.version', found: 'earths-on/run version 9' })
+    expect(issuesOf(JSON.stringify({ ...good, version: 9 }))[0]).toMatchObject({
+      path: '$.version',
+      found: 'earths-on/run version 9',
+    })
     expect(issuesOf(JSON.stringify({ ...good, format: 'earths-on/scenario' }))[0]?.path).toBe('$.format')
     expect(issuesOf(JSON.stringify({ ...good, scenario: 'elsewhere' }))[0]?.path).toBe('$.scenario')
   })

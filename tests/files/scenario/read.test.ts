@@ -86,8 +86,12 @@ describe('readScenario', () => {
 
   it('refuses lists where objects belong, and objects where lists belong', () => {
     expect(changed((file: Record<string, unknown>) => void (file.weather = [])).length).toBeGreaterThan(0)
-    expect(changed((file: { items: { label: unknown }[] }) => void (file.items[0]!.label = [1])).length).toBeGreaterThan(0)
-    expect(changed((file: { items: { label: unknown }[] }) => void (file.items[0]!.label = [])).length).toBeGreaterThan(0)
+    expect(
+      changed((file: { items: { label: unknown }[] }) => void (file.items[0]!.label = [1])).length,
+    ).toBeGreaterThan(0)
+    expect(changed((file: { items: { label: unknown }[] }) => void (file.items[0]!.label = [])).length).toBeGreaterThan(
+      0,
+    )
     expect(changed((file: Record<string, unknown>) => void (file.items = {})).length).toBeGreaterThan(0)
   })
 
@@ -115,7 +119,8 @@ describe('readScenario', () => {
         ;(node as Record<string, unknown>)[key] = null
         if (issuesOf(root).length === 0) spoilt.push(`${path}.${key}`)
         ;(node as Record<string, unknown>)[key] = held
-        if (typeof held === 'object' && held !== null && !/feeders|items|hazards|livenings|draws/.test(key)) walk(held as Json, `${path}.${key}`, root)
+        if (typeof held === 'object' && held !== null && !/feeders|items|hazards|livenings|draws/.test(key))
+          walk(held as Json, `${path}.${key}`, root)
       }
     }
     const root = good()

@@ -17,7 +17,13 @@ describe('words', () => {
     const site = startSite(scenario)
     const needed = [
       ...Object.keys(site.persons).map((id) => `person.${id}`),
-      ...[...scenario.conductors, ...scenario.lv.wires, ...scenario.feeders, ...scenario.switches, ...scenario.hazards].map((it) => `thing.${it.id}`),
+      ...[
+        ...scenario.conductors,
+        ...scenario.lv.wires,
+        ...scenario.feeders,
+        ...scenario.switches,
+        ...scenario.hazards,
+      ].map((it) => `thing.${it.id}`),
       ...scenario.switches.flatMap((it) => ['A', 'B', 'C'].map((phase) => `thing.${it.id}/${phase}`)),
       ...scenario.livenings.map((it) => `livening.${it.id}`),
     ]
@@ -36,10 +42,11 @@ describe('words', () => {
     ])
   })
 
-  it.each([{}, { format: 'earths-on/words', version: 1, language: 'English', words: { a: 1 } }, { format: 'earths-on/words', version: 2 }])(
-    'refuses %j',
-    (file) => {
-      expect(readWords(JSON.stringify(file)).ok).toBe(false)
-    },
-  )
+  it.each([
+    {},
+    { format: 'earths-on/words', version: 1, language: 'English', words: { a: 1 } },
+    { format: 'earths-on/words', version: 2 },
+  ])('refuses %j', (file) => {
+    expect(readWords(JSON.stringify(file)).ok).toBe(false)
+  })
 })
