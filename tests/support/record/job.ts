@@ -6,6 +6,7 @@ import { brief } from './parts/brief'
 import { gear } from './parts/gear'
 import { groundWork } from './parts/ground'
 import { isolate, switchBack } from './parts/isolation'
+import { fresh, replaceGear, respond } from './parts/response'
 import { bookIn, declareSafe, handBack, repair, takeOff } from './parts/work'
 import { record, type Recorder } from './recorder'
 
@@ -16,6 +17,24 @@ export function wholeJob(scenario: Scenario, changes: Partial<Choices> = {}): Re
   declareSafe(run)
   repair(run)
   finish(run, choices)
+  return run
+}
+
+/** The same, with the line coming alive at the first touch of the conductor: answered, mended, finished. */
+export function livenedJob(scenario: Scenario, changes: Partial<Choices> = {}): Recorder {
+  const choices = { ...clean, ...changes }
+  const run = record(scenario)
+  prepare(run, choices)
+  declareSafe(run)
+  run.order('pic', 'read-weather')
+  run.wait()
+  run.tryOrder('pw', 'untie', { on: 'conductor-b' })
+  run.wait()
+  respond(run)
+  replaceGear(run, choices)
+  declareSafe(run)
+  repair(run)
+  finish(run, fresh(choices))
   return run
 }
 

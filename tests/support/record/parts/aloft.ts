@@ -42,13 +42,17 @@ export function proveDead(run: Recorder): void {
   run.order('pw', 'prove', { with: 'D-04', on: 'P-03' })
 }
 
+export function sayDeadAndBrush(run: Recorder): void {
+  for (const on of conductors) run.order('pw', 'say-dead', { on })
+  for (const on of conductors) run.order('pw', 'brush', { with: 'K-1', on })
+  run.wait()
+}
+
 export function earth(run: Recorder, choices: Choices): void {
   const { lead } = choices
   sendUp(run, choices.stick, 'D-04', 'P-03', 'K-1', lead)
   proveDead(run)
-  for (const on of conductors) run.order('pw', 'say-dead', { on })
-  for (const on of conductors) run.order('pw', 'brush', { with: 'K-1', on })
-  run.wait()
+  sayDeadAndBrush(run)
   if (choices.holdsLead !== 'no') run.order('gw', 'walk', { values: { to: { x: 1.5, y: -1 } } })
   if (choices.holdsLead === 'before') run.order('gw', 'hold-lead', { with: lead })
   if (choices.holdsLead !== 'while') standClear(run, choices)
@@ -80,11 +84,9 @@ export function clampAll(run: Recorder, { lead, holdsLead }: Choices): void {
 }
 
 export function coverAndBond(run: Recorder, choices: Choices): void {
-  run.order('pw', 'climb', { values: { to: 'above-lv' } })
-  run.wait()
+  passLowVoltage(run)
   sendUp(run, 'W-1', ...(choices.isCovered ? ['C-15'] : []), choices.bond, 'I-1')
-  run.order('pw', 'take-off', { on: 'G-21' })
-  run.order('pw', 'wear', { on: 'W-1' })
+  leatherOn(run)
   if (choices.isCovered) {
     run.order('pw', 'fit-cover', { with: 'C-15', values: { from: 7.2, to: 8.3 } })
     run.order('pw', 'look', { on: 'cover' })
@@ -92,6 +94,16 @@ export function coverAndBond(run: Recorder, choices: Choices): void {
   bondOn(run, choices)
   run.order('pw', 'dress-leads')
   run.wait()
+}
+
+export function passLowVoltage(run: Recorder): void {
+  run.order('pw', 'climb', { values: { to: 'above-lv' } })
+  run.wait()
+}
+
+export function leatherOn(run: Recorder): void {
+  run.order('pw', 'take-off', { on: 'G-21' })
+  run.order('pw', 'wear', { on: 'W-1' })
 }
 
 export function bondOn(run: Recorder, { bond }: Choices): void {

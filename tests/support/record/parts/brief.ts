@@ -33,6 +33,7 @@ function plan({ lead, bond, rod }: Choices): readonly string[] {
   return [
     `drive-rod:${rod}:ground`,
     `clamp-earth-end:${lead}:rod/${rod}`,
+    ...['conductor-a', 'conductor-b', 'conductor-c'].map((on) => `test:D-04:${on}`),
     `clamp:${lead}:conductor-a`,
     `clamp:${lead}:conductor-b`,
     `clamp:${lead}:conductor-c`,

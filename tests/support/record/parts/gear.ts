@@ -19,29 +19,17 @@ export function kit({ boots, stick, lead, bond, rod }: Choices): Readonly<Record
 }
 
 export function gear(run: Recorder, choices: Choices): void {
-  const wanted = kit(choices)
-  const rounds = Math.max(...Object.values(wanted).map((it) => it.length))
-  for (let at = 0; at < rounds; at++) {
-    for (const [who, list] of Object.entries(wanted)) {
-      const id = list[at]
-      if (id !== undefined) takeOut(run, who, id)
-    }
-  }
-  for (const id of choices.rejected) inspect(run, 'pw', id)
+  for (const id of choices.rejected) takeOut(run, 'pw', id, 'quarantine')
+  for (const [who, list] of Object.entries(kit(choices))) for (const id of list) takeOut(run, who, id, 'pass')
   run.wait()
 }
 
-function takeOut(run: Recorder, who: string, id: string): void {
+/** One item after the other, so that none is left half looked at. */
+export function takeOut(run: Recorder, who: string, id: string, verdict: 'pass' | 'quarantine'): void {
   run.order('gw', 'book-out', { on: id })
   run.wait('gw')
-  inspectWith(run, who, id, 'pass')
-}
-
-/** Looked over, found wanting, set aside. */
-function inspect(run: Recorder, who: string, id: string): void {
-  run.order('gw', 'book-out', { on: id })
-  run.wait('gw')
-  inspectWith(run, who, id, 'quarantine')
+  inspectWith(run, who, id, verdict)
+  run.wait(who)
 }
 
 export function inspectWith(run: Recorder, who: string, id: string, verdict: 'pass' | 'quarantine'): void {

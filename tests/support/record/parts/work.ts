@@ -14,6 +14,7 @@ export function declareSafe(run: Recorder): void {
 
 export function repair(run: Recorder): void {
   run.order('pic', 'read-weather')
+  run.wait()
   run.order('pw', 'untie', { on: 'conductor-b' })
   run.order('pw', 'swap-insulator', { with: 'I-1', on: 'conductor-b' })
   run.order('pw', 'retie', { on: 'conductor-b' })
@@ -51,7 +52,7 @@ export function bondOff(run: Recorder, { bond }: Choices): void {
   run.order('pw', 'unbond-metal', { with: bond, on: 'arm' })
 }
 
-function clampsOff(run: Recorder, { lead, leavesLeadAloft }: Choices): void {
+export function clampsOff(run: Recorder, { lead, leavesLeadAloft }: Choices): void {
   for (const on of [...conductors].reverse()) run.order('pw', 'unclamp', { with: lead, on })
   if (!leavesLeadAloft) run.order('pw', 'lower', { on: lead })
 }
