@@ -1,0 +1,53 @@
+/** The one table of keys. Letters act only outside of fields where something is written. */
+export type Intent =
+  | 'choosePerson'
+  | 'markPerson'
+  | 'everyone'
+  | 'move'
+  | 'act'
+  | 'sheet'
+  | 'fold'
+  | 'again'
+  | 'look'
+  | 'label'
+  | 'test'
+  | 'pass'
+  | 'quarantine'
+  | 'bookOut'
+  | 'goOn'
+  | 'nextCard'
+  | 'withdraw'
+  | 'undo'
+  | 'place'
+
+export interface KeyEntry {
+  readonly intent: Intent
+  readonly keys: readonly string[]
+  readonly shown: string
+}
+
+export const keyTable: readonly KeyEntry[] = [
+  { intent: 'choosePerson', keys: ['1', '2', '3', '4'], shown: '1 2 3 4' },
+  { intent: 'markPerson', keys: ['!', '@', '#', '$'], shown: 'Shift 1 2 3 4' },
+  { intent: 'everyone', keys: ['e'], shown: 'E' },
+  { intent: 'move', keys: ['ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowRight', 'Home', 'End'], shown: '↑ ↓ ← →' },
+  { intent: 'act', keys: ['Enter'], shown: 'Enter' },
+  { intent: 'sheet', keys: ['s'], shown: 'S' },
+  { intent: 'fold', keys: ['Escape'], shown: 'Esc' },
+  { intent: 'again', keys: ['a'], shown: 'A' },
+  { intent: 'look', keys: ['l'], shown: 'L' },
+  { intent: 'label', keys: ['r'], shown: 'R' },
+  { intent: 'test', keys: ['t'], shown: 'T' },
+  { intent: 'pass', keys: ['p'], shown: 'P' },
+  { intent: 'quarantine', keys: ['q'], shown: 'Q' },
+  { intent: 'bookOut', keys: ['b'], shown: 'B' },
+  { intent: 'goOn', keys: ['g'], shown: 'G' },
+  { intent: 'nextCard', keys: ['n'], shown: 'N' },
+  { intent: 'withdraw', keys: ['w'], shown: 'W' },
+  { intent: 'undo', keys: ['u'], shown: 'U' },
+  { intent: 'place', keys: [], shown: 'Alt 1 to 5' },
+]
+
+export function findIntent(key: string): Intent | undefined {
+  return keyTable.find((entry) => entry.keys.includes(key.length === 1 ? key.toLowerCase() : key))?.intent
+}

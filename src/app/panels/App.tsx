@@ -1,0 +1,72 @@
+/** The sheet: index strip, banner, the place that is open, title block. */
+import { type ReactNode, useEffect } from 'react'
+import { useStore } from 'zustand'
+import { say } from '../../text'
+import { download } from '../storage/download'
+import { exportRun } from '../stores/exportRun'
+import { jobStore } from '../stores/jobStore'
+import { type PlaceName, goTo, places, viewStore } from '../stores/viewStore'
+import { AssessPlace } from './assess/AssessPlace'
+import { DebriefPlace } from './debrief/DebriefPlace'
+import { DepotPlace } from './depot/DepotPlace'
+import { GearPlace } from './gear/GearPlace'
+import { JobSheetPlace } from './jobSheet/JobSheetPlace'
+import { Dialogs } from './shell/Dialogs'
+import { IndexStrip } from './shell/IndexStrip'
+import { TitleBlock } from './shell/TitleBlock'
+import { SitePlace } from './site/SitePlace'
+
+export function App() {
+  const place = useStore(viewStore, (view) => view.place)
+  const head = useStore(jobStore, (job) => job.head)
+  usePlaceKeys()
+  return (
+    <>
+      <div className="app">
+        <IndexStrip />
+        <Banner />
+        {placeOf(head ? place : 'depot', head?.purpose === 'assess')}
+        <TitleBlock />
+      </div>
+      <Dialogs />
+    </>
+  )
+}
+
+function placeOf(place: PlaceName, isAssessed: boolean): ReactNode {
+  if (place === 'job-sheet') return <JobSheetPlace />
+  if (place === 'gear') return <GearPlace />
+  if (place === 'site') return <SitePlace />
+  if (place === 'debrief') return isAssessed ? <AssessPlace /> : <DebriefPlace />
+  return <DepotPlace />
+}
+
+/** A browser that keeps nothing: the run goes on in memory, and can be taken out. */
+function Banner() {
+  const isKept = useStore(jobStore, (job) => job.isKept)
+  const isOpen = useStore(jobStore, (job) => job.head !== null)
+  if (isKept || !isOpen) return <div />
+  return (
+    <div className="banner" role="alert">
+      {say('banner.notKept')}
+      <button type="button" className="btn" onClick={() => download('run.json', exportRun())}>
+        {say('banner.export')}
+      </button>
+    </div>
+  )
+}
+
+function usePlaceKeys(): void {
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      const digit = /^Digit([1-5])$/.exec(event.code)
+      if (!event.altKey || !digit) return
+      const place = places[Number(digit[1]) - 1]
+      if (!place || (place !== 'depot' && !jobStore.getState().head)) return
+      event.preventDefault()
+      goTo(place)
+    }
+    window.addEventListener('keydown', onKey)
+    return () => window.removeEventListener('keydown', onKey)
+  }, [])
+}

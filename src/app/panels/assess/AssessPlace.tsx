@@ -1,0 +1,4 @@
+/** The assessor's side. */
+export function AssessPlace() {
+  return <main />
+}

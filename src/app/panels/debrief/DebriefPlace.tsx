@@ -1,0 +1,4 @@
+/** The debrief. */
+export function DebriefPlace() {
+  return <main />
+}

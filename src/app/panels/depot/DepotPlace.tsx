@@ -1,0 +1,133 @@
+/** The Depot: who, why, which folder; opening, bringing in and taking out runs; the caution. */
+import { useState } from 'react'
+import { useStore } from 'zustand'
+import { say } from '../../../text'
+import { scenarioIds } from '../../storage/library'
+import { headFor } from '../../stores/headFor'
+import { type Purpose, jobStore } from '../../stores/jobStore'
+import { openJob } from '../../stores/openJob'
+import { addPerson, choosePerson, settingsStore } from '../../stores/settingsStore'
+import { goTo } from '../../stores/viewStore'
+import { AssessSetUp } from '../assess/AssessSetUp'
+import { speakerOf } from '../useSpeaker'
+import { Locality } from './Locality'
+import { RunsBox } from './RunsBox'
+import { ScenarioFacts } from './ScenarioFacts'
+import { PartChoice, SeedEntry } from './SeedEntry'
+
+export function DepotPlace() {
+  const [scenario, setScenario] = useState(scenarioIds[0] ?? '')
+  const [purpose, setPurpose] = useState<Purpose>('practise')
+  const [seed, setSeed] = useState('1')
+  const [part, setPart] = useState('beginning')
+  const speaker = speakerOf(scenario, '')
+  return (
+    <main className="cols depot">
+      <section className="stack scroll" aria-label={say('depot.whoWhy')}>
+        <People />
+        <h2 className="sec gap">{say('depot.purpose')}</h2>
+        <div role="radiogroup" aria-label={say('depot.purpose')}>
+          <Choice name={say('purpose.practise')} note={say('depot.practiseNote')} isChosen={purpose === 'practise'} onChoose={() => setPurpose('practise')} />
+          <Choice name={say('purpose.assess')} note={say('depot.assessNote')} isChosen={purpose === 'assess'} onChoose={() => setPurpose('assess')} />
+        </div>
+        {purpose === 'practise' && <PartChoice part={part} onChoose={setPart} />}
+        <p className="cautiontext">{say('app.caution.full')}</p>
+      </section>
+      <section className="stack scroll" aria-label={say('depot.scenarios')}>
+        <h2 className="sec">{say('depot.scenarios')}</h2>
+        <div role="radiogroup" aria-label={say('depot.scenarios')}>
+          {scenarioIds.map((id) => (
+            <Choice
+              key={id}
+              name={speakerOf(id, '').say('scenario.name')}
+              note={speakerOf(id, '').say('scenario.summary')}
+              isChosen={id === scenario}
+              onChoose={() => setScenario(id)}
+            />
+          ))}
+        </div>
+        <RunsBox />
+      </section>
+      <section className="stack scroll" aria-label={speaker.say('scenario.name')}>
+        {purpose === 'assess' ? (
+          <AssessSetUp scenario={scenario} />
+        ) : (
+          <>
+            <h1 className="title">{speaker.say('scenario.name')}</h1>
+            <Locality />
+            <ScenarioFacts scenario={scenario} />
+            <div className="foot">
+              <SeedEntry seed={seed} onChange={setSeed} />
+              <button
+                type="button"
+                className="btn go grow"
+                disabled={!/^\d{1,9}$/.test(seed)}
+                onClick={() => openJob(headFor(scenario, Number(seed), 'practise', { startsAt: part }))}
+              >
+                {say('depot.open')}
+              </button>
+            </div>
+            <Resume />
+          </>
+        )}
+      </section>
+    </main>
+  )
+}
+
+function Resume() {
+  const head = useStore(jobStore, (job) => job.head)
+  if (!head) return null
+  return (
+    <div className="foot">
+      <button type="button" className="btn grow" onClick={() => goTo('site')}>
+        {say('depot.back', { title: head.title, seed: head.purpose === 'assess' ? say('block.sealed') : head.seed })}
+      </button>
+    </div>
+  )
+}
+
+export function Choice({ name, note, isChosen, onChoose }: { name: string; note: string; isChosen: boolean; onChoose: () => void }) {
+  return (
+    <button type="button" className="pick" role="radio" aria-checked={isChosen} onClick={onChoose}>
+      <span className="dot" />
+      <span>
+        {name}
+        <br />
+        <span className="q">{note}</span>
+      </span>
+    </button>
+  )
+}
+
+function People() {
+  const people = useStore(settingsStore, (settings) => settings.people)
+  const chosen = useStore(settingsStore, (settings) => settings.person)
+  const [name, setName] = useState('')
+  return (
+    <>
+      <h2 className="sec">{say('depot.who')}</h2>
+      <div role="radiogroup" aria-label={say('depot.who')}>
+        {people.map((person) => (
+          <button key={person.id} type="button" className="pick" role="radio" aria-checked={person.id === chosen} onClick={() => choosePerson(person.id)}>
+            <span className="dot" />
+            {person.name}
+          </button>
+        ))}
+      </div>
+      <form
+        className="addperson"
+        onSubmit={(event) => {
+          event.preventDefault()
+          if (name.trim() !== '') addPerson(name.trim())
+          setName('')
+        }}
+      >
+        <input className="entry" aria-label={say('depot.name')} placeholder={say('depot.name')} value={name} maxLength={60} onChange={(event) => setName(event.target.value)} />
+        <button type="submit" className="btn">
+          {say('depot.add')}
+        </button>
+      </form>
+    </>
+  )
+}

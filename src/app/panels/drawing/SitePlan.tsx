@@ -1,0 +1,251 @@
+/** The site from above, north up. */
+import type { ReactNode } from 'react'
+import { Hatch, Lead, Wire } from './lines'
+import { Flag, North, ScaleBar } from './marks'
+import { type Point, type Scale, makeScale, pathOf, tenth } from './pen'
+import { PersonPlan } from './PersonPlan'
+import type { SiteView } from './siteView'
+
+export interface PlanFrame {
+  readonly width: number
+  readonly height: number
+  readonly perMetre: number
+  /** Pixels of the pole from the upper left corner. */
+  readonly origin: Point
+}
+
+export interface SitePlanProps {
+  readonly site: SiteView
+  readonly frame: PlanFrame
+  readonly selectedPersons: readonly string[]
+  /** Ground potential, drawn under everything. */
+  readonly ground?: ReactNode
+  readonly children?: (scale: Scale) => ReactNode
+  readonly onPoint?: (at: { x: number; y: number }) => void
+  readonly title: string
+  readonly hasFlow?: boolean
+}
+
+const road = { from: 12.6, to: 15.4 }
+const fence = -16
+
+export function SitePlan({ site, frame, selectedPersons, ground, children, onPoint, title, hasFlow = false }: SitePlanProps) {
+  const { width, height, perMetre, origin } = frame
+  const scale = makeScale(perMetre, origin[0], origin[1])
+  const { x: X, y: Y } = scale
+  return (
+    <svg
+      viewBox={`0 0 ${width} ${height}`}
+      width={width}
+      height={height}
+      role="img"
+      aria-label={title}
+      className={onPoint ? 'hit' : undefined}
+      onClick={
+        onPoint &&
+        ((event) => {
+          const box = event.currentTarget.getBoundingClientRect()
+          const px = ((event.clientX - box.left) / box.width) * width
+          const py = ((event.clientY - box.top) / box.height) * height
+          onPoint({ x: (px - origin[0]) / perMetre, y: (origin[1] - py) / perMetre })
+        })
+      }
+    >
+      <defs>
+        <Hatch id="road" colour="var(--rule)" gap={7} angle={-45} />
+        <clipPath id="planEdge">
+          <rect width={width} height={height} />
+        </clipPath>
+      </defs>
+      <g clipPath="url(#planEdge)">
+        {ground}
+        <Grid frame={frame} scale={scale} />
+        <rect x="0" y={Y(road.to)} width={width} height={tenth((road.to - road.from) * perMetre)} style={{ fill: 'url(#road)' }} />
+        <path d={`M0 ${Y(road.to)}H${width}M0 ${Y(road.from)}H${width}`} className="d-thin" />
+        <text x="10" y={Y((road.from + road.to) / 2) + 4.5} className="t-i halo">
+          Road
+        </text>
+        <Fence y={Y(fence)} width={width} />
+        <Lines site={site} scale={scale} width={width} height={height} />
+        <Barrier outline={site.barrier} scale={scale} />
+        <Stay site={site} scale={scale} />
+        <Leads site={site} scale={scale} hasFlow={hasFlow} />
+        <Pole scale={scale} />
+        {site.truck && <Truck x={X(site.truck.x)} y={Y(site.truck.y)} scale={perMetre} />}
+        {site.rods.map((rod) => (
+          <g key={rod.id}>
+            <circle cx={X(rod.x)} cy={Y(rod.y)} r="8" className="d-edge" style={{ fill: 'var(--field)' }} />
+            <circle cx={X(rod.x)} cy={Y(rod.y)} r="3.5" style={{ fill: 'var(--m-copper)', stroke: 'var(--ink)', strokeWidth: 1 }} />
+          </g>
+        ))}
+        {children?.(scale)}
+        <People site={site} scale={scale} frame={frame} selected={selectedPersons} />
+        <ScaleBar x={width - 5 * perMetre - 30} y={height - 14} perMetre={perMetre} marks={[0, 1, 2, 5]} />
+        <North x={width - 20} y={24} />
+      </g>
+    </svg>
+  )
+}
+
+function Grid({ frame, scale }: { frame: PlanFrame; scale: Scale }) {
+  const lines: string[] = []
+  const { width, height, perMetre, origin } = frame
+  for (let m = Math.ceil(-origin[0] / perMetre / 5) * 5; scale.x(m) < width; m += 5) lines.push(`M${scale.x(m)} 0V${height}`)
+  for (let m = Math.floor(origin[1] / perMetre / 5) * 5; scale.y(m) < height; m -= 5) lines.push(`M0 ${scale.y(m)}H${width}`)
+  return <path d={lines.join('')} className="d-grid" />
+}
+
+function Fence({ y, width }: { y: number; width: number }) {
+  let crosses = ''
+  for (let x = 8; x < width; x += 26) crosses += `M${x - 3} ${y - 3}l6 6m0 -6l-6 6`
+  return (
+    <g>
+      <path d={`M0 ${y}H${width}${crosses}`} className="d-thin" />
+      <text x="10" y={y - 7} className="t-i halo">
+        Wire fence
+      </text>
+    </g>
+  )
+}
+
+/** Conductors are spread to at least 11 px, so that their states can be told apart. */
+function Lines({ site, scale, width, height }: { site: SiteView; scale: Scale; width: number; height: number }) {
+  const spread = spreadOf(site, scale)
+  const crossing = site.crossingAlong * scale.perMetre + scale.x(0) < width ? scale.x(site.crossingAlong) : null
+  return (
+    <g>
+      <path
+        d={site.lv.map((wire) => `M0 ${tenth(scale.y(0) - wire.across * scale.perMetre * spread * 0.9)}H${width}`).join('')}
+        className="d-live"
+        style={{ strokeWidth: 1, strokeDasharray: '2 3' }}
+      />
+      {site.wires.map((wire) => (
+        <Wire
+          key={wire.id}
+          state={wire.state}
+          points={[
+            [0, tenth(scale.y(0) - wire.across * scale.perMetre * spread)],
+            [width, tenth(scale.y(0) - wire.across * scale.perMetre * spread)],
+          ]}
+        />
+      ))}
+      {crossing !== null &&
+        [-8, 0, 8].map((shift) => (
+          <Wire
+            key={shift}
+            state="live"
+            step={46}
+            points={[
+              [crossing + shift + 14, 0],
+              [crossing + shift - 14, height],
+            ]}
+          />
+        ))}
+      {site.wires.map((wire) => (
+        <Flag
+          key={wire.id}
+          x={20 + flagShift(wire.letter)}
+          y={tenth(scale.y(0) - wire.across * scale.perMetre * spread)}
+          letter={wire.letter}
+          state={wire.state}
+        />
+      ))}
+    </g>
+  )
+}
+
+/** Flags of neighbouring wires stand beside each other when the wires are close. */
+const flagShift = (letter: string) => (letter === 'B' ? 32 : 0)
+
+export function spreadOf(site: SiteView, scale: Scale): number {
+  const outer = Math.max(...site.wires.map((wire) => Math.abs(wire.across)), 0.1)
+  return Math.max(1, 15 / (outer * scale.perMetre))
+}
+
+function Barrier({ outline, scale }: { outline: SiteView['barrier']; scale: Scale }) {
+  if (!outline || outline.length < 2) return null
+  const points = outline.map((p): Point => [scale.x(p.x), scale.y(p.y)])
+  return (
+    <g>
+      <path d={pathOf(points, true)} style={{ fill: 'none', stroke: 'var(--paper)', strokeWidth: 6 }} />
+      <path d={pathOf(points, true)} className="d-edge" style={{ strokeDasharray: '18 5' }} />
+      {points.map(([x, y], i) => (
+        <rect key={i} x={tenth(x - 3)} y={tenth(y - 3)} width="6" height="6" className="d-edge" style={{ fill: 'var(--field)' }} />
+      ))}
+    </g>
+  )
+}
+
+function Stay({ site, scale }: { site: SiteView; scale: Scale }) {
+  const x = scale.x(site.stay.x)
+  const y = scale.y(site.stay.y)
+  return (
+    <g>
+      <path d={`M${scale.x(0)} ${scale.y(0)}L${x} ${y}M${x - 7} ${y}h14M${x} ${y - 7}v14`} className="d-edge" />
+      <circle cx={x} cy={y} r="5" className="d-edge" style={{ fill: 'var(--m-steel)' }} />
+      <text x={x + 11} y={y + 4.5} className="halo">
+        stay anchor
+      </text>
+    </g>
+  )
+}
+
+function Leads({ site, scale, hasFlow }: { site: SiteView; scale: Scale; hasFlow: boolean }) {
+  return site.leads
+    .filter((lead) => !lead.isBond && lead.on[0]?.startsWith('rod'))
+    .map((lead) => {
+      const rod = site.rods.find((each) => `rod/${each.id}` === lead.on[0])
+      if (!rod) return null
+      const start: Point = [scale.x(rod.x), scale.y(rod.y)]
+      const end: Point = [scale.x(0), scale.y(0)]
+      const bend: Point = [start[0] + (end[0] - start[0]) * 0.5 + 4, start[1] + (end[1] - start[1]) * 0.5 + 5]
+      return <Lead key={lead.id} path={pathOf([start, bend, end])} {...(hasFlow ? { flow: 7 } : {})} />
+    })
+}
+
+function Pole({ scale }: { scale: Scale }) {
+  const x = scale.x(0)
+  const y = scale.y(0)
+  return (
+    <g>
+      <rect x={x - 4} y={y - 19} width="8" height="38" className="d-edge" style={{ fill: 'var(--m-steel)' }} />
+      <circle cx={x} cy={y} r="5.5" className="d-wire" style={{ fill: 'var(--m-concrete)' }} />
+    </g>
+  )
+}
+
+function Truck({ x, y, scale }: { x: number; y: number; scale: number }) {
+  const long = 6.5 * scale
+  const wide = 2.3 * scale
+  return (
+    <g transform={`translate(${x} ${y})`}>
+      <rect x={tenth(-long / 2)} y={tenth(-wide / 2)} width={tenth(long)} height={tenth(wide)} className="d-edge" style={{ fill: 'var(--field)' }} />
+      <path d={`M${tenth(long / 4)} ${tenth(-wide / 2)}v${tenth(wide)}`} className="d-edge" />
+      <text x={tenth(-long / 8)} y="4.5" className="mid">
+        truck
+      </text>
+    </g>
+  )
+}
+
+function People({ site, scale, frame, selected }: { site: SiteView; scale: Scale; frame: PlanFrame; selected: readonly string[] }) {
+  const near = site.people.filter((person) => !person.isFar)
+  return near.map((person, i) => {
+    const isAloft = person.height > 0.5
+    const crowd = near.slice(0, i).filter((other) => (other.at.x - person.at.x) ** 2 + (other.at.y - person.at.y) ** 2 < 1).length
+    const x = scale.x(person.at.x) + (isAloft ? -9 : crowd * 16)
+    const y = scale.y(person.at.y) + (isAloft ? 3 : crowd * 6)
+    const toLeft = x > frame.width * 0.72 || isAloft
+    return (
+      <PersonPlan
+        key={person.id}
+        x={x}
+        y={y}
+        facing={(Math.atan2(-person.at.x, -person.at.y) * 180) / Math.PI}
+        letters={person.letters}
+        isSelected={selected.includes(person.id)}
+        flag={[toLeft ? -22 : 22, isAloft ? 34 : -16 - crowd * 22]}
+      />
+    )
+  })
+}

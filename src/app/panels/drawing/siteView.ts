@@ -1,0 +1,50 @@
+/**
+ * What the plan and the elevation draw: the crew's picture of the site, reduced to lengths and states. Made from belief
+ * by viewOfSite.ts. x east along the line, y north across it, metres.
+ */
+import type { WireState } from './marks'
+import type { PostureName } from './Figure'
+
+export interface WireView {
+  readonly id: string
+  readonly letter: string
+  /** North of the pole axis. */
+  readonly across: number
+  readonly height: number
+  readonly state: WireState
+}
+
+export interface PersonView {
+  readonly id: string
+  readonly letters: string
+  readonly at: { readonly x: number; readonly y: number }
+  /** Height of the feet; 0 on the ground. */
+  readonly height: number
+  readonly posture: PostureName
+  readonly hasBoots: boolean
+  readonly isFar: boolean
+}
+
+export interface LeadView {
+  readonly id: string
+  /** `rod` or the conductors, arm, wires it is clamped on, in order of its ends. */
+  readonly on: readonly string[]
+  readonly isBond: boolean
+  readonly isHanging: boolean
+}
+
+export interface SiteView {
+  readonly wires: readonly WireView[]
+  readonly lv: readonly { readonly id: string; readonly across: number; readonly height: number; readonly isGuarded: boolean }[]
+  readonly pole: { readonly number: string; readonly height: number; readonly butt: number; readonly arm: number; readonly lv: number; readonly boltsTo: number }
+  readonly stay: { readonly x: number; readonly y: number }
+  readonly crossingAlong: number
+  readonly rods: readonly { readonly id: string; readonly x: number; readonly y: number; readonly depth: number; readonly hasLead: boolean }[]
+  readonly leads: readonly LeadView[]
+  readonly cover: { readonly from: number; readonly to: number } | null
+  readonly barrier: readonly { readonly x: number; readonly y: number }[] | null
+  readonly truck: { readonly x: number; readonly y: number } | null
+  readonly hasRope: boolean
+  readonly people: readonly PersonView[]
+  readonly isInsulatorNew: boolean
+}

@@ -1,0 +1,118 @@
+/** The item in the hands: its drawing, its label once it has been turned up, what looks and tests told, two equal buttons. */
+import type { Belief, Evidence, ItemBelief } from '../../../engine'
+import { type Speaker, say, timeOfDay } from '../../../text'
+import { lettersOf } from '../site/LogColumn'
+import { giveNamed } from '../site/giving'
+import { chooseThing } from '../../stores/viewStore'
+import { GearDrawing } from './GearDrawing'
+import { turnOver } from './turnOver'
+
+interface ItemSheetProps {
+  readonly item: ItemBelief
+  readonly belief: Belief
+  readonly speaker: Speaker
+}
+
+export function ItemSheet({ item, belief, speaker }: ItemSheetProps) {
+  const act = (run: () => void) => () => {
+    chooseThing(item.id)
+    run()
+  }
+  return (
+    <>
+      <div className="itemhead">
+        <h2 className="head">
+          <span className="n">{item.id}</span> {speaker.say(`gear.${item.type}`)}
+        </h2>
+        <div className="seg">
+          <button type="button" className="btn" onClick={act(() => turnOver('look'))}>
+            {say('gear.look')} <kbd>L</kbd>
+          </button>
+          <button type="button" className="btn" onClick={act(() => turnOver('read-label'))}>
+            {say('gear.labelButton')} <kbd>R</kbd>
+          </button>
+          <button type="button" className="btn" onClick={act(() => turnOver('test-item'))}>
+            {say('gear.test')} <kbd>T</kbd>
+          </button>
+        </div>
+      </div>
+      <div className="itembody">
+        <GearDrawing type={item.type} name={speaker.say(`gear.${item.type}`)} />
+        <Tag item={item} speaker={speaker} />
+      </div>
+      <div className="itemfoot">
+        <Told item={item} belief={belief} speaker={speaker} />
+        <div className="stack">
+          <p className="note">{say('gear.date', { date: belief.sheet.date })}</p>
+          {!item.bookedOut && (
+            <button type="button" className="btn" onClick={act(() => giveNamed('book-out'))}>
+              {say('gear.bookOut')} <kbd>B</kbd>
+            </button>
+          )}
+          <div className="judge">
+            <button type="button" className="btn" onClick={act(() => giveNamed('judge', { verdict: 'quarantine' }))}>
+              {say('gear.toQuarantine')} <kbd>Q</kbd>
+            </button>
+            <button type="button" className="btn" onClick={act(() => giveNamed('judge', { verdict: 'pass' }))}>
+              {say('gear.toPass')} <kbd>P</kbd>
+            </button>
+          </div>
+          <p className="note">{say('gear.quarantineNote')}</p>
+        </div>
+      </div>
+    </>
+  )
+}
+
+function Tag({ item, speaker }: { item: ItemBelief; speaker: Speaker }) {
+  return (
+    <div className="tag">
+      <div className="hole" />
+      <p className="n tagid">{item.id}</p>
+      {item.label === null ? (
+        <p className="q">{say('gear.unread')}</p>
+      ) : (
+        <ul>
+          {Object.entries(item.label).map(([name, value]) => (
+            <li key={name}>{speaker.say(`label.${name}`, { value })}</li>
+          ))}
+        </ul>
+      )}
+    </div>
+  )
+}
+
+function Told({ item, belief, speaker }: ItemSheetProps) {
+  const lines = item.evidence.filter((it) => it.by !== 'do')
+  return (
+    <div className="scroll">
+      <table>
+        <thead>
+          <tr>
+            <th>{say('gear.time')}</th>
+            <th>{say('gear.by')}</th>
+            <th>{say('gear.found')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {lines.length === 0 && (
+            <tr>
+              <td colSpan={3} className="q">
+                {say('gear.nothingYet')}
+              </td>
+            </tr>
+          )}
+          {lines.map((line, i) => (
+            <tr key={i}>
+              <td className="n stamp">{timeOfDay(belief.sheet.startsAt + line.at).slice(0, 5)}</td>
+              <td>{lettersOf(belief, line.who)}</td>
+              <td>{toldWords(line, speaker)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}
+
+const toldWords = (line: Evidence, speaker: Speaker): string => speaker.say(line.says, line.values)

@@ -1,0 +1,50 @@
+/** The job sheet: order, diagram, soil, protection, weather, crew; and the briefing, which is done here. */
+import { useMemo } from 'react'
+import { say } from '../../../text'
+import { type Handlers, digitOf, useKeys } from '../../input/useKeys'
+import { goOn, undo, withdraw } from '../../stores/orders'
+import { choosePersons } from '../../stores/viewStore'
+import { crewInOrder } from '../site/CrewStrip'
+import { useBelief } from '../useBelief'
+import { useSpeaker } from '../useSpeaker'
+import { Briefing } from './Briefing'
+import { HazardPlan } from './HazardPlan'
+import { OrderColumn } from './OrderColumn'
+import { PlanCards } from './PlanCards'
+import { SingleLine } from './SingleLine'
+
+export function JobSheetPlace() {
+  const belief = useBelief()
+  const speaker = useSpeaker()
+  const handlers = useMemo((): Handlers => {
+    const crew = crewInOrder(belief).map((person) => person.id)
+    return {
+      choosePerson: (key) => {
+        const id = crew[digitOf(key)]
+        if (id) choosePersons([id])
+      },
+      everyone: () => choosePersons(crew),
+      goOn: () => void goOn(),
+      withdraw,
+      ...(belief.sheet.purpose === 'practise' ? { undo } : {}),
+    }
+  }, [belief])
+  useKeys(handlers)
+  return (
+    <main className="cols jobsheet">
+      <h1 className="vh">{say('app.job-sheet')}</h1>
+      <section className="stack scroll" aria-label={say('job.order')}>
+        <OrderColumn belief={belief} speaker={speaker} />
+      </section>
+      <section className="stack scroll" aria-label={say('job.drawings')}>
+        <h2 className="sec">{say('sld.title')}</h2>
+        <SingleLine belief={belief} speaker={speaker} />
+        <HazardPlan belief={belief} speaker={speaker} />
+      </section>
+      <section className="stack scroll" aria-label={say('job.briefing')}>
+        <Briefing belief={belief} speaker={speaker} />
+        <PlanCards belief={belief} speaker={speaker} />
+      </section>
+    </main>
+  )
+}

@@ -1,0 +1,97 @@
+/** Caution, settings and the table of keys, each a modal slip. */
+import { type ReactNode, useEffect, useRef } from 'react'
+import { useStore } from 'zustand'
+import { say } from '../../../text'
+import { keyTable } from '../../input/keyTable'
+import { readCaution, setTheme, settingsStore } from '../../stores/settingsStore'
+import { themes } from '../../stores/theme'
+import { showDialog, viewStore } from '../../stores/viewStore'
+
+export function Dialogs() {
+  const dialog = useStore(viewStore, (view) => view.dialog)
+  const hasRead = useStore(settingsStore, (settings) => settings.hasReadCaution)
+  if (!hasRead || dialog === 'caution') return <Caution />
+  if (dialog === 'settings') return <SettingsSlip />
+  if (dialog === 'keys') return <Keys />
+  return null
+}
+
+function Slip({ title, onClose, children }: { title: string; onClose: () => void; children: ReactNode }) {
+  const ref = useRef<HTMLDialogElement>(null)
+  useEffect(() => {
+    const dialog = ref.current
+    if (dialog && !dialog.open) dialog.showModal()
+    return () => dialog?.close()
+  }, [])
+  return (
+    <dialog ref={ref} aria-label={title} onCancel={onClose}>
+      <h2 className="head">{title}</h2>
+      {children}
+    </dialog>
+  )
+}
+
+function Caution() {
+  const close = () => {
+    readCaution()
+    showDialog(null)
+  }
+  return (
+    <Slip title={say('caution.title')} onClose={close}>
+      <p>{say('app.caution.full')}</p>
+      <p className="gap">{say('caution.pack')}</p>
+      <p className="gap">{say('caution.physics')}</p>
+      <div className="foot">
+        <button type="button" className="btn go" onClick={close} autoFocus>
+          {say('caution.read')}
+        </button>
+      </div>
+    </Slip>
+  )
+}
+
+function SettingsSlip() {
+  const theme = useStore(settingsStore, (settings) => settings.theme)
+  return (
+    <Slip title={say('app.settings')} onClose={() => showDialog(null)}>
+      <h3 className="sec gap">{say('settings.theme')}</h3>
+      <div className="seg" role="radiogroup" aria-label={say('settings.theme')}>
+        {themes.map((each) => (
+          <button key={each} type="button" role="radio" aria-checked={each === theme} className="btn" onClick={() => setTheme(each)}>
+            {say(`settings.theme.${each}`)}
+          </button>
+        ))}
+      </div>
+      <p className="note gap">{say('settings.motion')}</p>
+      <CloseFoot />
+    </Slip>
+  )
+}
+
+function Keys() {
+  return (
+    <Slip title={say('app.keys')} onClose={() => showDialog(null)}>
+      <table>
+        <tbody>
+          {keyTable.map((entry) => (
+            <tr key={entry.intent}>
+              <td className="n">{entry.shown}</td>
+              <td>{say(`key.${entry.intent}`)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <CloseFoot />
+    </Slip>
+  )
+}
+
+function CloseFoot() {
+  return (
+    <div className="foot">
+      <button type="button" className="btn" onClick={() => showDialog(null)}>
+        {say('app.close')}
+      </button>
+    </div>
+  )
+}

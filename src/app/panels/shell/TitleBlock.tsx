@@ -1,0 +1,48 @@
+/** Foot of every sheet, on screen and on paper. */
+import { useStore } from 'zustand'
+import { say } from '../../../text'
+import { engineVersion } from '../../../engine'
+import { jobStore } from '../../stores/jobStore'
+import { places, showDialog, viewStore } from '../../stores/viewStore'
+
+export function TitleBlock() {
+  const place = useStore(viewStore, (view) => view.place)
+  const head = useStore(jobStore, (job) => job.head)
+  return (
+    <footer className="tblock">
+      <Field label={say('block.scenario')} value={head?.title ?? say('block.none')} />
+      <Field
+        label={say('block.seed')}
+        value={head ? (head.purpose === 'assess' ? say('block.sealed') : String(head.seed)) : '–'}
+        isFigure
+      />
+      <Field label={say('block.pack')} value={head ? head.packName : '–'} />
+      <Field label={say('block.purpose')} value={head ? say(`purpose.${head.purpose}`) : say('block.notStarted')} />
+      <Field label={say('block.units')} value={say('block.unitsValue')} isOptional />
+      <button type="button" className="caution" onClick={() => showDialog('caution')}>
+        {say('app.caution')}
+      </button>
+      <Field label={say('block.version')} value={String(engineVersion)} isFigure isOptional />
+      <Field
+        label={say('block.sheet')}
+        value={say('block.sheetOf', { number: places.indexOf(place) + 1, total: places.length })}
+      />
+    </footer>
+  )
+}
+
+interface FieldProps {
+  readonly label: string
+  readonly value: string
+  readonly isFigure?: boolean
+  readonly isOptional?: boolean
+}
+
+function Field({ label, value, isFigure = false, isOptional = false }: FieldProps) {
+  return (
+    <div className={isOptional ? 'opt' : undefined}>
+      <span className="k">{label}</span>
+      <span className={isFigure ? 'n' : undefined}>{value}</span>
+    </div>
+  )
+}

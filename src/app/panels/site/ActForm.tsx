@@ -1,0 +1,84 @@
+/** An act that needs figures, opened in place: Enter goes to the next empty field, and gives the order when all are filled. */
+import { useEffect, useRef, useState } from 'react'
+import type { Value } from '../../../engine'
+import { type Speaker, say } from '../../../text'
+import type { Afford, Field } from '../../stores/affords'
+import { type Entry, FieldEntry, valueOf } from './FieldEntry'
+
+export interface ActFormProps {
+  readonly afford: Afford
+  readonly title: string
+  readonly speaker: Speaker
+  readonly onGive: (values: Readonly<Record<string, Value>>) => void
+}
+
+type Entries = Readonly<Record<string, Entry>>
+
+export function ActForm({ afford, title, speaker, onGive }: ActFormProps) {
+  const [entries, setEntries] = useState<Entries>({})
+  const form = useRef<HTMLFormElement>(null)
+  const { fields } = afford
+
+  useEffect(() => {
+    form.current?.querySelector<HTMLElement>('input, .pick')?.focus()
+  }, [])
+
+  const giveOrFocus = (now: Entries) => {
+    const missing = fields.findIndex((field) => valueOf(field, now[field.name] ?? {}) === undefined)
+    if (missing === -1) return onGive(valuesOf(fields, now))
+    const place = form.current?.querySelectorAll<HTMLElement>('[data-field]')[missing]
+    const empty = [...(place?.querySelectorAll<HTMLInputElement>('input') ?? [])].find((input) => input.value === '')
+    ;(empty ?? place?.querySelector<HTMLElement>('.pick'))?.focus()
+  }
+
+  return (
+    <form
+      ref={form}
+      className="act open"
+      aria-label={title}
+      onSubmit={(event) => {
+        event.preventDefault()
+        giveOrFocus(entries)
+      }}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter' && event.target instanceof HTMLInputElement) {
+          event.preventDefault()
+          event.stopPropagation()
+          giveOrFocus(entries)
+        }
+      }}
+    >
+      <b className="nm">{title}</b>
+      {fields.map((field) => (
+        <div key={field.name} data-field={field.name}>
+          <FieldEntry
+            act={afford.act}
+            field={field}
+            entry={entries[field.name] ?? {}}
+            speaker={speaker}
+            onChange={(entry) => setEntries({ ...entries, [field.name]: entry })}
+            onChosen={(entry) => {
+              const now = { ...entries, [field.name]: entry }
+              setEntries(now)
+              giveOrFocus(now)
+            }}
+          />
+        </div>
+      ))}
+      <div className="foot">
+        <button type="submit" className="btn go">
+          {say('site.give')}
+        </button>
+      </div>
+    </form>
+  )
+}
+
+function valuesOf(fields: readonly Field[], entries: Entries): Readonly<Record<string, Value>> {
+  return Object.fromEntries(
+    fields.flatMap((field) => {
+      const value = valueOf(field, entries[field.name] ?? {})
+      return value === undefined ? [] : [[field.name, value]]
+    }),
+  )
+}

@@ -1,0 +1,95 @@
+/** Who is where, with what in the hands, wearing what, busy with what. Pressing marks who gets the next order. */
+import { useStore } from 'zustand'
+import type { Belief, PersonBelief } from '../../../engine'
+import { type Speaker, plain, say, timeOfDay } from '../../../text'
+import { type Doing, jobStore } from '../../stores/jobStore'
+import { choosePersons, togglePerson, viewStore } from '../../stores/viewStore'
+import { Figure } from '../drawing/Figure'
+import { hasBoots, postureOf } from '../drawing/viewOfSite'
+import { useBelief } from '../useBelief'
+import { useSpeaker } from '../useSpeaker'
+
+export function CrewStrip() {
+  const belief = useBelief()
+  const speaker = useSpeaker()
+  const chosen = useStore(viewStore, (view) => view.persons)
+  const busy = useStore(jobStore, (job) => job.busy)
+  return (
+    <div className="crew" role="group" aria-label={say('site.crew')}>
+      {crewInOrder(belief).map((person, i) => (
+        <button
+          key={person.id}
+          type="button"
+          aria-pressed={chosen.includes(person.id)}
+          aria-keyshortcuts={String(i + 1)}
+          onClick={(event) => {
+            if (event.shiftKey || event.ctrlKey || event.metaKey) togglePerson(person.id)
+            else choosePersons([person.id])
+          }}
+        >
+          <Portrait person={person} belief={belief} />
+          <span>
+            <span className="nm">
+              {speaker.say(`person.${person.id}`)}
+              {person.role === 'person-in-charge' && <span className="q"> ({say('site.you')})</span>}
+            </span>
+            <br />
+            {whereabouts(person, speaker)}
+            <br />
+            <span className="q">{carried(person, speaker)}</span>
+            <Busy doing={busy.find((it) => it.who === person.id)} belief={belief} speaker={speaker} />
+          </span>
+        </button>
+      ))}
+    </div>
+  )
+}
+
+const roles = ['person-in-charge', 'pole-worker', 'ground-worker', 'switching-operator']
+
+export const crewInOrder = (belief: Belief): readonly PersonBelief[] =>
+  [...belief.persons].sort((a, b) => roles.indexOf(a.role) - roles.indexOf(b.role))
+
+function Portrait({ person, belief }: { person: PersonBelief; belief: Belief }) {
+  const posture = postureOf(belief, person)
+  const isAloft = posture !== 'standing' && posture !== 'watching'
+  return (
+    <svg width="34" height="56" viewBox="0 0 34 56" aria-hidden="true">
+      <Figure x={isAloft ? 6 : 17} y={54} size={isAloft ? 25 : 29} posture={posture} hasBoots={hasBoots(belief, person)} />
+    </svg>
+  )
+}
+
+function whereabouts({ place, strapped, onMat }: PersonBelief, speaker: Speaker): string {
+  if (place.kind === 'switch') return speaker.say(onMat ? 'where.switch-mat' : 'where.switch', { switch: place.id })
+  if (place.kind === 'pole') return speaker.say(`where.${place.station}${strapped ? '-strapped' : ''}`)
+  const { x, y } = place.at
+  const side = (value: number, plus: string, minus: string) =>
+    Math.abs(value) < 0.05 ? '' : `${plain(Math.abs(value), 1)}\u00a0m ${value > 0 ? plus : minus}`
+  return speaker.say('where.ground', {
+    place: [side(x, say('where.east'), say('where.west')), side(y, say('where.north'), say('where.south'))]
+      .filter(Boolean)
+      .join(', '),
+  })
+}
+
+function carried({ holds, wears }: PersonBelief, speaker: Speaker): string {
+  const hands = holds.length === 0 ? say('site.handsEmpty') : holds.join(', ')
+  const worn = wears.length === 0 ? '' : ` ${speaker.say('site.wears', { items: wears.join(', ') })}`
+  return `${say('site.hands', { items: hands })}${worn}`
+}
+
+function Busy({ doing, belief, speaker }: { doing: Doing | undefined; belief: Belief; speaker: Speaker }) {
+  if (!doing) return null
+  return (
+    <>
+      <br />
+      <span className="busy">
+        {speaker.say('site.busyUntil', {
+          act: speaker.say(`action.${doing.act}`),
+          time: timeOfDay(belief.sheet.startsAt + doing.end),
+        })}
+      </span>
+    </>
+  )
+}

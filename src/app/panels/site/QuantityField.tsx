@@ -1,0 +1,112 @@
+/**
+ * A figure with its steppers and, where length or turn matters, a ruler: typing, minus, plus, arrow keys and dragging
+ * along the ruler change the same value. It starts empty: nothing that is graded comes filled in.
+ */
+import { useRef } from 'react'
+import { say } from '../../../text'
+
+export interface QuantityFieldProps {
+  readonly label: string
+  readonly unit: string
+  readonly low: number
+  readonly high: number
+  readonly step: number
+  /** As written; may be unfinished. */
+  readonly value: string
+  readonly onChange: (value: string) => void
+  readonly isFirst?: boolean
+}
+
+export function QuantityField({ label, unit, low, high, step, value, onChange, isFirst = false }: QuantityFieldProps) {
+  const number = Number(value.replace(',', '.'))
+  const move = (by: number) => {
+    const start = value === '' || Number.isNaN(number) ? low : number + by
+    onChange(tidy(Math.min(high, Math.max(low, Math.round(start / step) * step))))
+  }
+  return (
+    <div>
+      <div className="qlab">
+        <span>{label}</span>
+        <span>{say('quantity.range', { low: tidy(low), high: tidy(high), unit })}</span>
+      </div>
+      <div className="qty">
+        <button type="button" tabIndex={-1} aria-label={say('quantity.less', { label })} onClick={() => move(-step)}>
+          −
+        </button>
+        <input
+          inputMode="decimal"
+          aria-label={`${label}, ${unit}`}
+          value={value}
+          data-first={isFirst || undefined}
+          onChange={(event) => onChange(event.target.value)}
+          onKeyDown={(event) => {
+            if (event.key !== 'ArrowUp' && event.key !== 'ArrowDown') return
+            event.preventDefault()
+            move(event.key === 'ArrowUp' ? step : -step)
+          }}
+        />
+        <button type="button" tabIndex={-1} aria-label={say('quantity.more', { label })} onClick={() => move(step)}>
+          +
+        </button>
+      </div>
+      <Ruler low={low} high={high} step={step} value={number} isSet={value !== '' && !Number.isNaN(number)} onSet={onChange} />
+    </div>
+  )
+}
+
+export const tidy = (value: number): string => String(Number(value.toFixed(3)))
+
+interface RulerProps {
+  readonly low: number
+  readonly high: number
+  readonly step: number
+  readonly value: number
+  readonly isSet: boolean
+  readonly onSet: (value: string) => void
+}
+
+const wide = 240
+
+/** A drafting scale; the pointer drags along it. */
+function Ruler({ low, high, step, value, isSet, onSet }: RulerProps) {
+  const ref = useRef<SVGSVGElement>(null)
+  const span = high - low
+  const ticks = Math.min(40, Math.round(span / step))
+  const toX = (figure: number) => 6 + ((figure - low) / span) * (wide - 12)
+  const drag = (clientX: number) => {
+    const box = ref.current?.getBoundingClientRect()
+    if (!box) return
+    const share = ((clientX - box.left) / box.width) * wide
+    const figure = low + ((share - 6) / (wide - 12)) * span
+    onSet(tidy(Math.min(high, Math.max(low, Math.round(figure / step) * step))))
+  }
+  return (
+    <svg
+      ref={ref}
+      viewBox={`0 0 ${wide} 44`}
+      width="100%"
+      height="44"
+      preserveAspectRatio="none"
+      className="hit ruler"
+      aria-hidden="true"
+      onPointerDown={(event) => {
+        event.currentTarget.setPointerCapture(event.pointerId)
+        drag(event.clientX)
+      }}
+      onPointerMove={(event) => event.buttons > 0 && drag(event.clientX)}
+    >
+      <path d={`M6 14H${wide - 6}`} className="d-edge" />
+      {Array.from({ length: ticks + 1 }, (_, i) => (
+        <path key={i} d={`M${6 + (i * (wide - 12)) / ticks} 14v${i % 5 === 0 ? 8 : 5}`} className="d-thin" />
+      ))}
+      {[0, 0.25, 0.5, 0.75, 1].map((share) => (
+        <text key={share} x={6 + share * (wide - 12)} y="36" className={share === 0 ? 't-q' : share === 1 ? 't-q end' : 't-q mid'}>
+          {tidy(low + share * span)}
+        </text>
+      ))}
+      {isSet && value >= low && value <= high && (
+        <path d={`M${toX(value)} 15l-6 -10h12Z`} style={{ fill: 'var(--accent)' }} />
+      )}
+    </svg>
+  )
+}

@@ -1,0 +1,83 @@
+/** The Site: crew above; list, drawings with the action slip, and the log with the clock beside each other. */
+import { useMemo } from 'react'
+import { useStore } from 'zustand'
+import { say } from '../../../text'
+import { type Handlers, digitOf, useKeys } from '../../input/useKeys'
+import { jobStore } from '../../stores/jobStore'
+import { goOn, undo, withdraw } from '../../stores/orders'
+import { choosePersons, togglePerson } from '../../stores/viewStore'
+import { useBelief } from '../useBelief'
+import { ActionSlip } from './ActionSlip'
+import { CrewStrip, crewInOrder } from './CrewStrip'
+import { Drawings } from './Drawings'
+import { EventSheet } from './EventSheet'
+import { LogColumn } from './LogColumn'
+import { SiteTree } from './SiteTree'
+import { actOnThing, again, focusActs, focusTree, giveNamed } from './giving'
+import { nextCard } from './nextCard'
+
+export function SitePlace() {
+  const event = useStore(jobStore, (job) => job.event)
+  useSiteKeys()
+  return (
+    <main className="stack site">
+      <h1 className="vh">{say('app.site')}</h1>
+      <CrewStrip />
+      <div className="cols sitecols grow">
+        <section className="stack" aria-label={say('site.list')}>
+          <h2 className="sec">
+            {say('site.list')}
+            <span className="q">{say('site.asKnown')}</span>
+          </h2>
+          <div className="scroll grow">
+            <SiteTree onAct={actOnThing} />
+          </div>
+        </section>
+        <section className="stack drawings" aria-label={say('site.drawings')}>
+          {event ? (
+            <EventSheet />
+          ) : (
+            <>
+              <Drawings />
+              <ActionSlip />
+            </>
+          )}
+        </section>
+        <LogColumn />
+      </div>
+    </main>
+  )
+}
+
+function useSiteKeys(): void {
+  const belief = useBelief()
+  const purpose = belief.sheet.purpose
+  const handlers = useMemo((): Handlers => {
+    const crew = crewInOrder(belief).map((person) => person.id)
+    return {
+      choosePerson: (key) => {
+        const id = crew[digitOf(key)]
+        if (id) choosePersons([id])
+        focusTree()
+      },
+      markPerson: (key) => {
+        const id = crew[digitOf(key)]
+        if (id) togglePerson(id)
+      },
+      everyone: () => choosePersons(crew),
+      sheet: focusActs,
+      again,
+      look: () => giveNamed('look'),
+      label: () => giveNamed('read-label'),
+      test: () => giveNamed('test-item'),
+      pass: () => giveNamed('judge', { verdict: 'pass' }),
+      quarantine: () => giveNamed('judge', { verdict: 'quarantine' }),
+      goOn: () => void goOn(),
+      withdraw,
+      nextCard,
+      ...(purpose === 'practise' ? { undo } : {}),
+    }
+  }, [belief, purpose])
+  useKeys(handlers)
+}
+

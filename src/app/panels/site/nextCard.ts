@@ -1,0 +1,19 @@
+/** Next on my plan: selects person, thing and item of the next card; the act itself is still made. */
+import { jobStore } from '../../stores/jobStore'
+import { chooseThing, choosePersons, viewStore } from '../../stores/viewStore'
+import { focusTree } from './giving'
+
+/** A card is `who:do:with:on` as written on the Job sheet; parts may be empty. */
+export function nextCard(): void {
+  const { belief } = jobStore.getState()
+  const cards = belief?.written.plan
+  if (!belief || typeof cards !== 'object') return
+  const { card } = viewStore.getState()
+  const [act = '', item = '', on = ''] = (cards[card % Math.max(1, cards.length)] ?? '').split(':')
+  void act
+  const holder = belief.persons.find((person) => person.holds.includes(item))
+  if (holder) choosePersons([holder.id])
+  chooseThing(on || item || null)
+  viewStore.setState({ card: card + 1 })
+  focusTree()
+}

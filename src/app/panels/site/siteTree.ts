@@ -1,0 +1,135 @@
+/** The site list: everything that can be pointed at, as an ordered tree, with what the crew knows of each. */
+import type { Belief, ConductorBelief, Evidence, ItemBelief } from '../../../engine'
+import { type Speaker, plain, say, timeOfDay } from '../../../text'
+
+export interface TreeNode {
+  /** Unique in the tree; a thing may hang in two places. */
+  readonly key: string
+  readonly level: number
+  readonly name: string
+  readonly status: string
+  /** What orders name; null: acts on nothing in particular; undefined: only a heading. */
+  readonly thing: string | null | undefined
+  readonly children: readonly TreeNode[]
+}
+
+export function siteTree(belief: Belief, chosen: readonly string[], speaker: Speaker): readonly TreeNode[] {
+  const build = makeBuilder(belief, speaker)
+  return [
+    build.crew(),
+    ...chosen.flatMap((id) => build.carried(id)),
+    build.pole(),
+    build.aloft(),
+    build.ground(),
+    build.network(),
+    build.store('tarp'),
+    build.store('truck'),
+    build.store('quarantine'),
+  ].filter((node) => node !== null)
+}
+
+/** Nodes as they are shown, folded ones closed. */
+export function visibleNodes(nodes: readonly TreeNode[], folded: readonly string[]): readonly TreeNode[] {
+  return nodes.flatMap((node) => [node, ...(folded.includes(node.key) ? [] : visibleNodes(node.children, folded))])
+}
+
+function makeBuilder(belief: Belief, speaker: Speaker) {
+  const { sheet } = belief
+  const clock = (second: number) => timeOfDay(sheet.startsAt + second)
+  const node = (
+    level: number,
+    key: string,
+    name: string,
+    status: string,
+    thing: string | null | undefined,
+    children: readonly TreeNode[] = [],
+  ): TreeNode => ({ key, level, name, status, thing, children })
+  const named = (level: number, thing: string, status: string, children: readonly TreeNode[] = []) =>
+    node(level, thing, speaker.say(`thing.${thing}`), status, thing, children)
+  const item = (level: number, { id, type, verdict }: ItemBelief, prefix: string) =>
+    node(level, `${prefix}/${id}`, `${id} ${speaker.say(`gear.${type}`)}`, verdict ? speaker.say(`verdict.${verdict}`) : '', id)
+
+  const told = (evidence: Evidence | null) =>
+    evidence ? `${speaker.say(evidence.says, evidence.values)} ${clock(evidence.at).slice(0, 5)}` : ''
+
+  const conductor = (it: ConductorBelief) => {
+    const clamps = belief.clamps.filter((clamp) => clamp.on === it.id)
+    const status =
+      clamps.length > 0
+        ? clamps.map((clamp) => `${clamp.lead} ${speaker.say(`end.${clamp.end}`)}`).join(', ')
+        : it.lastTest
+          ? told(it.lastTest)
+          : say('state.treatAsLive')
+    return named(3, it.id, it.isBrushed ? `${status}, ${say('state.brushed')}` : status)
+  }
+
+  const crew = () =>
+    node(1, 'crew', say('tree.crew'), speaker.say(`permit.${belief.paper.permit}`), null)
+
+  const carried = (id: string): TreeNode[] => {
+    const person = belief.persons.find((it) => it.id === id)
+    if (!person) return []
+    const items = [...person.holds, ...person.wears].flatMap((each) => belief.items.filter((it) => it.id === each))
+    if (items.length === 0) return []
+    return [
+      node(1, `with/${id}`, speaker.say('tree.with', { who: id }), String(items.length), undefined, items.map((it) => item(2, it, `with/${id}`))),
+    ]
+  }
+
+  const pole = () => {
+    const bonds = belief.clamps.filter((clamp) => clamp.on === 'arm').map((clamp) => clamp.lead)
+    return named(1, 'pole', speaker.say(`pole.${sheet.pole.kind}`), [
+      named(2, 'pole-foot', ''),
+      named(2, 'pole-top', ''),
+      named(2, 'arm', bonds.join(', '), belief.conductors.map(conductor)),
+      node(2, 'lv', say('tree.lv'), say('state.live'), undefined,
+        belief.wires.map((wire) => named(3, wire.id, wire.guard ? say('state.guarded', { item: wire.guard }) : told(wire.lastTest) || say('state.treatAsLive'))),
+      ),
+      named(2, 'cover', belief.cover ? say('state.cover', { item: belief.cover.item, from: belief.cover.from, to: belief.cover.to }) : say('state.none')),
+      named(2, 'stay', ''),
+    ])
+  }
+
+  const aloft = () => {
+    const items = belief.items.filter((it) => it.where.kind === 'aloft')
+    return items.length === 0
+      ? null
+      : node(1, 'aloft', say('tree.aloft'), String(items.length), undefined, items.map((it) => item(2, it, 'aloft')))
+  }
+
+  const rodStatus = (id: string) => {
+    const rod = belief.rods.find((each) => each.item === id)
+    if (!rod) return say('state.notIn')
+    const leads = belief.clamps.filter((clamp) => clamp.on === `rod/${id}`).map((clamp) => clamp.lead)
+    return [say('state.rod', { depth: rod.depth }), ...leads].join(', ')
+  }
+
+  const ground = () =>
+    named(1, 'ground', belief.barrier ? say('state.barrier') : say('state.noBarrier'), [
+      ...belief.items.filter((it) => it.type === 'earth-rod').map((it) => named(2, `rod/${it.id}`, rodStatus(it.id))),
+      named(2, 'barrier', belief.barrier ? say('state.corners', { corners: belief.barrier.length }) : say('state.none')),
+      named(2, 'clear', ''),
+      named(2, 'truck', belief.marks['truck-parked'] === undefined ? '' : say('state.parked')),
+    ])
+
+  const network = () =>
+    node(1, 'network', say('tree.network'), '', undefined, [
+      ...belief.switches.map((it) =>
+        named(2, it.id, [speaker.say(`handle.${it.handle}`), it.lock && say('state.locked', { item: it.lock }), it.tag && say('state.tagged', { item: it.tag })].filter(Boolean).join(', '),
+          (['A', 'B', 'C'] as const).map((phase) => node(3, `${it.id}/${phase}`, say('tree.blade', { phase }), told(it.blades[phase]), `${it.id}/${phase}`)),
+        ),
+      ),
+      ...sheet.feeders.map((feeder) =>
+        named(2, feeder.id, belief.feedersOut.includes(feeder.id) ? say('state.out') : belief.paper.recloseBlocked[feeder.id] ? say('state.recloseBlocked') : ''),
+      ),
+    ])
+
+  const store = (kind: 'tarp' | 'truck' | 'quarantine') => {
+    const items = belief.items.filter((it) => it.where.kind === kind)
+    return items.length === 0
+      ? null
+      : node(1, `store/${kind}`, say(`tree.${kind}`), plain(items.length, 0), undefined, items.map((it) => item(2, it, kind)))
+  }
+
+  return { crew, carried, pole, aloft, ground, network, store }
+}

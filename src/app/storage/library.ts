@@ -1,0 +1,54 @@
+/**
+ * Scenarios, packs and their words that came with this build, read by the same readers as any file from outside.
+ */
+import type { Pack, ScenarioBase } from '../../engine'
+import { readPack } from '../../files/rulePack/read'
+import { readScenario } from '../../files/scenario/read'
+import type { Words } from '../../text'
+
+const scenarioTexts = import.meta.glob<string>('../../../scenarios/*/scenario.json', { query: '?raw', import: 'default', eager: true })
+const scenarioWords = import.meta.glob<string>('../../../scenarios/*/text.en.json', { query: '?raw', import: 'default', eager: true })
+const cleanRuns = import.meta.glob<string>('../../../scenarios/*/runs/clean.json', { query: '?raw', import: 'default', eager: true })
+const packTexts = import.meta.glob<string>('../../../scenarios/packs/*/pack.json', { query: '?raw', import: 'default', eager: true })
+const packWords = import.meta.glob<string>('../../../scenarios/packs/*/text.en.json', { query: '?raw', import: 'default', eager: true })
+
+/** Name of the folder that a file lies in, `depth` folders up. */
+const folderOf = (path: string, depth: number) => path.split('/').at(-1 - depth) ?? ''
+
+const byFolder = (texts: Record<string, string>, depth: number): ReadonlyMap<string, string> =>
+  new Map(Object.entries(texts).map(([path, text]) => [folderOf(path, depth), text]))
+
+const scenarios = byFolder(scenarioTexts, 1)
+const packs = byFolder(packTexts, 1)
+const wordsOfScenario = byFolder(scenarioWords, 1)
+const wordsOfPack = byFolder(packWords, 1)
+const clean = byFolder(cleanRuns, 2)
+
+export const scenarioIds = [...scenarios.keys()].sort()
+export const packIds = [...packs.keys()].sort()
+
+export function requireScenario(id: string): ScenarioBase {
+  const read = readScenario(scenarios.get(id) ?? '')
+  if (!read.ok) throw new Error(`scenario ${id}: ${read.issues.map((it) => `${it.path} ${it.found}`).join('; ')}`)
+  return read.value
+}
+
+export function requirePack(id: string): Pack {
+  const read = readPack(packs.get(id) ?? '')
+  if (!read.ok) throw new Error(`pack ${id}: ${read.issues.map((it) => `${it.path} ${it.found}`).join('; ')}`)
+  return read.value
+}
+
+export const scenarioText = (id: string): string => scenarios.get(id) ?? ''
+export const packText = (id: string): string => packs.get(id) ?? ''
+export const cleanRunText = (id: string): string | undefined => clean.get(id)
+
+export const scenarioWordsOf = (id: string): Words => wordsIn(wordsOfScenario.get(id))
+export const packWordsOf = (id: string): Words => wordsIn(wordsOfPack.get(id))
+
+/** Words that came with the build were checked by its tests. */
+function wordsIn(text: string | undefined): Words {
+  if (!text) return {}
+  const read = JSON.parse(text) as { words?: Words }
+  return read.words ?? (read as unknown as Words)
+}

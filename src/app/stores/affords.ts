@@ -1,0 +1,153 @@
+/**
+ * What a thing affords to a person now: every act that can be named on it, the impossible ones with the world's reason.
+ * The truth is asked here and only refusals come out.
+ */
+import { type Action, type Order, type Refusal, type Site, type Value, type ValueSpec, actions } from '../../engine'
+import { requireHeld, siteNow } from './held'
+import type { Notice } from './jobStore'
+
+export interface Field {
+  readonly name: string
+  readonly kind: 'number' | 'one' | 'many' | 'point' | 'outline' | 'text' | 'cards'
+  readonly unit: string
+  readonly low: number
+  readonly high: number
+  readonly step: number
+  readonly choices: readonly string[]
+}
+
+export interface Afford {
+  /** Unique among those of one thing. */
+  readonly key: string
+  readonly act: string
+  readonly on: string | null
+  readonly item: string | null
+  readonly refusal: Notice | null
+  readonly fields: readonly Field[]
+  /** The item in the hand is the verb. */
+  readonly isByHand: boolean
+}
+
+/** Acts that name no thing hang where a person would look for them. */
+const homes: Readonly<Record<string, string>> = {
+  climb: 'pole',
+  'inspect-pole': 'pole',
+  'match-pole': 'pole',
+  'strap-on': 'pole',
+  unstrap: 'pole',
+  'locate-services': 'ground',
+  walk: 'ground',
+  'park-truck': 'truck',
+  'take-in-barrier': 'barrier',
+  'remove-cover': 'cover',
+  'check-from-ground': 'pole-top',
+}
+
+/** @param thing null: acts on nothing in particular */
+export function affordsOf(who: string, thing: string | null): readonly Afford[] {
+  const site = siteNow(requireHeld())
+  return [...actions.values()].flatMap((action) => {
+    const isOnThing = thing !== null && (action.things?.(site).includes(thing) ?? false)
+    const isUsed = thing !== null && isItemFor(action, site, thing)
+    const isAtHome = (homes[action.id] ?? null) === thing && isFreeOfThing(action)
+    if (!isOnThing && !isUsed && !isAtHome) return []
+    const items = isUsed ? [thing] : itemsFor(action, site, who)
+    const on = isOnThing ? thing : null
+    // An item that is pointed at cannot also be where it is used.
+    if (isUsed && action.things && !isOnThing) return []
+    return items.map((item) => afford(action, site, who, on, item))
+  })
+}
+
+const isFreeOfThing = (action: Action): boolean =>
+  (!action.things || (action.optional?.includes('on') ?? false)) && (!action.withTypes || homes[action.id] !== undefined)
+
+const isItemFor = (action: Action, site: Site, id: string): boolean =>
+  action.withTypes?.includes(site.items[id]?.type ?? '') ?? false
+
+/** Items of the wanted types that are in the hands or hang up there; one empty place when there is none. */
+function itemsFor(action: Action, site: Site, who: string): readonly (string | null)[] {
+  const types = action.withTypes
+  if (!types) return [null]
+  const person = site.persons[who]
+  const carried = [...(person?.holds ?? [])].reverse().concat(person?.wears ?? [])
+  const near = Object.values(site.items).filter((item) => item.where.kind === 'aloft' || item.where.kind === 'fitted')
+  const found = [...carried, ...near.map((item) => item.id), ...site.hauled].filter((id) => isItemFor(action, site, id))
+  const unique = [...new Set(found)]
+  return unique.length > 0 ? unique : [Object.keys(site.items).find((id) => isItemFor(action, site, id)) ?? null]
+}
+
+function afford(action: Action, site: Site, who: string, on: string | null, item: string | null): Afford {
+  const fields = fieldsOf(action, site, on)
+  const base = {
+    at: site.time,
+    who,
+    do: action.id,
+    ...(item === null ? {} : { with: item }),
+    ...(on === null ? {} : { on }),
+  }
+  const refusal = firstRefusal(action, site, samplesOf(fields, site, who).map((values) => ({ ...base, values })))
+  return {
+    key: `${action.id}:${item ?? ''}`,
+    act: action.id,
+    on,
+    item,
+    refusal: refusal ? { who, ...refusal } : null,
+    fields,
+    isByHand: action.byHand === true,
+  }
+}
+
+/** Impossible only if it is so with every value that was tried. */
+function firstRefusal(action: Action, site: Site, orders: readonly Order[]): Refusal | undefined {
+  let first: Refusal | undefined
+  for (const order of orders) {
+    const refusal = action.check(site, order)
+    if (!refusal) return undefined
+    first ??= refusal
+  }
+  return first
+}
+
+/** Where somebody walks to is a point or a name: with the name given, nothing is left to fill in. */
+function fieldsOf(action: Action, site: Site, on: string | null): readonly Field[] {
+  const isEither = action.optional?.includes('on') ?? false
+  return Object.entries(action.values ?? {})
+    .filter(([name]) => !(on !== null && isEither && action.optional?.includes(name)))
+    .map(([name, spec]) => toField(name, spec, site))
+}
+
+function toField(name: string, spec: ValueSpec, site: Site): Field {
+  const none = { name, unit: '', low: 0, high: 0, step: 1, choices: [] as readonly string[] }
+  if (spec.kind === 'number') return { ...none, ...spec }
+  if (spec.kind === 'choice') return { ...none, kind: spec.many ? 'many' : 'one', choices: spec.of(site) }
+  return { ...none, kind: spec.kind }
+}
+
+/** A few sets of values inside the possible: the least, the most, each choice. */
+function samplesOf(fields: readonly Field[], site: Site, who: string): readonly Readonly<Record<string, Value>>[] {
+  const place = site.persons[who]?.place
+  const here = place?.kind === 'ground' ? place.at : { x: 0.3, y: 0.3 }
+  const most = Math.max(2, ...fields.map((field) => field.choices.length))
+  return Array.from({ length: most }, (_, i) =>
+    Object.fromEntries(fields.map((field): [string, Value] => [field.name, sampleOf(field, i, here)])),
+  )
+}
+
+function sampleOf(field: Field, i: number, here: { x: number; y: number }): Value {
+  if (field.kind === 'number') return i % 2 === 0 ? field.low : field.high
+  if (field.kind === 'one') return field.choices[i % Math.max(1, field.choices.length)] ?? ''
+  if (field.kind === 'point') return here
+  if (field.kind === 'outline')
+    return [here, { x: here.x + 1, y: here.y }, { x: here.x + 1, y: here.y + 1 }]
+  return field.kind === 'text' ? '' : []
+}
+
+/** The act that the hand would do: of what was taken last, if the world allows it. */
+export function findHandAct(who: string, thing: string | null): Afford | undefined {
+  const holds = siteNow(requireHeld()).persons[who]?.holds ?? []
+  const rank = (it: Afford) => (it.item === null ? -1 : holds.indexOf(it.item))
+  return affordsOf(who, thing)
+    .filter((it) => it.isByHand && it.refusal === null)
+    .sort((a, b) => rank(b) - rank(a))[0]
+}

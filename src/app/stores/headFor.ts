@@ -1,0 +1,19 @@
+/** The head of a job from what was chosen at the Depot. */
+import { english, makeSpeaker } from '../../text'
+import { packIds, packWordsOf, scenarioWordsOf } from '../storage/library'
+import type { JobHead, Purpose } from './jobStore'
+import { findName, settingsStore } from './settingsStore'
+
+export function headFor(scenario: string, seed: number, purpose: Purpose, choice: { pack?: string; startsAt?: string; person?: string } = {}): JobHead {
+  const pack = choice.pack ?? packIds[0] ?? ''
+  return {
+    scenario,
+    title: makeSpeaker(scenarioWordsOf(scenario), english).say('scenario.name'),
+    seed,
+    purpose,
+    pack,
+    packName: makeSpeaker(packWordsOf(pack), english).say('pack.name'),
+    startsAt: choice.startsAt ?? 'beginning',
+    person: choice.person ?? findName(settingsStore.getState()) ?? '',
+  }
+}

@@ -1,0 +1,78 @@
+/** Opens a job: from the start, from a prepared site, or where it was left. */
+import { type OpenTimeline, type Order, type Part, drawScenario, extendTimeline, openTimeline } from '../../engine'
+import { requirePack, requireScenario } from '../storage/library'
+import { hold, requireHeld } from './held'
+import { type JobHead, jobStore, noJob, perceived } from './jobStore'
+import { forgetEvents, show } from './orders'
+import { prepareSite } from './prepareSite'
+import { type SavedJob, findSavedJob, forgetJob } from './saveJob'
+import { resetView } from './viewStore'
+
+export function openJob(head: JobHead): void {
+  const timeline = begin(head)
+  hold({ scenario: timeline.scenario, timeline, now: timeline.end.time })
+  jobStore.setState({ ...noJob, head, ...perceived(requireHeld()) })
+  forgetEvents(0)
+  resetView([firstPerson(timeline)])
+  show({})
+}
+
+/** Goes on where it was left; a reload is counted, and a scored run says so. */
+export function resumeJob(saved: SavedJob): void {
+  const steps = replay(saved.head, saved.orders)
+  const last = steps.at(-1)!
+  hold(
+    { scenario: last.scenario, timeline: last, now: saved.now },
+    steps.slice(0, -1).map((timeline, i) => ({ scenario: timeline.scenario, timeline, now: saved.orders[i]?.at ?? 0 })),
+  )
+  jobStore.setState({
+    ...noJob,
+    head: saved.head,
+    checkpoints: saved.checkpoints,
+    isOver: saved.isOver,
+    reloads: saved.reloads + 1,
+    ...perceived(requireHeld()),
+  })
+  forgetEvents(saved.event ? saved.event.at : saved.now)
+  resetView([firstPerson(last)])
+  show({ event: saved.event })
+}
+
+/** An imported run is opened at its end. */
+export function openRun(head: JobHead, orders: readonly Order[]): void {
+  const now = orders.at(-1)?.at ?? 0
+  resumeJob({ head, orders, now, checkpoints: [], event: null, isOver: false, reloads: -1 })
+}
+
+export function resumeSaved(): boolean {
+  const saved = findSavedJob()
+  if (!saved) return false
+  try {
+    resumeJob(saved)
+    return true
+  } catch {
+    // Kept by another version that knew other acts: it stays with the person as an export, not as a broken page.
+    return false
+  }
+}
+
+export function leaveJob(): void {
+  forgetJob()
+  hold(null)
+  jobStore.setState(noJob)
+}
+
+function replay(head: JobHead, orders: readonly Order[]): readonly OpenTimeline[] {
+  const steps: OpenTimeline[] = [begin(head)]
+  for (const order of orders) steps.push(extendTimeline(steps.at(-1)!, order))
+  return steps
+}
+
+function begin(head: JobHead): OpenTimeline {
+  requirePack(head.pack)
+  const scenario = drawScenario(requireScenario(head.scenario), head.seed, head.purpose)
+  return openTimeline(scenario, head.startsAt === 'beginning' ? undefined : prepareSite(scenario, head.startsAt as Part))
+}
+
+const firstPerson = (timeline: OpenTimeline): string =>
+  timeline.scenario.crew.find((it) => it.role === 'person-in-charge')?.id ?? timeline.scenario.crew[0]!.id

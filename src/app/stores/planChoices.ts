@@ -1,0 +1,21 @@
+/** What a card of the plan can be made of: every act of hands, with whatever it can take and go on. */
+import { actions } from '../../engine'
+import { requireHeld, siteNow } from './held'
+
+export interface PlanChoices {
+  readonly acts: readonly string[]
+  readonly items: readonly string[]
+  readonly things: readonly string[]
+}
+
+export function planChoices(act: string): PlanChoices {
+  const site = siteNow(requireHeld())
+  const action = actions.get(act)
+  return {
+    acts: [...actions.values()].filter((it) => !it.speech && (it.withTypes || it.things)).map((it) => it.id),
+    items: Object.values(site.items)
+      .filter((item) => action?.withTypes?.includes(item.type))
+      .map((item) => item.id),
+    things: action?.things?.(site) ?? [],
+  }
+}

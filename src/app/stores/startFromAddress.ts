@@ -1,0 +1,22 @@
+/** What is open when the page has loaded: the job that was left, unless the address asks for another one to practise. */
+import type { Address } from '../storage/address'
+import { scenarioIds } from '../storage/library'
+import { headFor } from './headFor'
+import { openJob, resumeSaved } from './openJob'
+import { findSavedJob } from './saveJob'
+import { goTo, places } from './viewStore'
+
+export function startFromAddress(address: Address): void {
+  const saved = findSavedJob()
+  const isAskedFor =
+    !address.scenario ||
+    (saved?.head.scenario === address.scenario &&
+      saved.head.purpose === (address.purpose ?? 'practise') &&
+      (address.seed === undefined || saved.head.seed === address.seed))
+  const place = places.find((it) => it === address.place)
+  if (saved && isAskedFor && resumeSaved()) goTo(place ?? 'site')
+  else if (address.scenario && scenarioIds.includes(address.scenario) && address.purpose !== 'assess') {
+    openJob(headFor(address.scenario, address.seed ?? 1, 'practise'))
+    if (place) goTo(place)
+  }
+}

@@ -1,0 +1,74 @@
+/**
+ * Where the person is looking: place, chosen crew, chosen thing, what is open. One selection for the site list, the
+ * drawings and the scene.
+ */
+import { createStore } from 'zustand/vanilla'
+import type { Draft } from './orders'
+
+export const places = ['depot', 'job-sheet', 'gear', 'site', 'debrief'] as const
+export type PlaceName = (typeof places)[number]
+
+export interface View {
+  readonly place: PlaceName
+  /** Crew members that an order goes to, in the order in which they were marked. */
+  readonly persons: readonly string[]
+  /** Thing or item that is pointed at; null: nothing in particular. */
+  readonly thing: string | null
+  /** Row of the site list: a thing may stand in two places. */
+  readonly node: string
+  /** Action sheet: closed, or open with the act that is being filled in. */
+  readonly sheet: { readonly act: string | null } | null
+  readonly folded: readonly string[]
+  readonly dialog: 'caution' | 'settings' | 'keys' | null
+  /** Next card of the plan. */
+  readonly card: number
+  /** For *again*: the last act with its figures. */
+  readonly last: Draft | null
+  readonly drawing: 'drawings' | 'scene'
+}
+
+const start: View = {
+  place: 'depot',
+  persons: [],
+  thing: null,
+  node: 'crew',
+  sheet: null,
+  folded: [],
+  dialog: null,
+  card: 0,
+  last: null,
+  drawing: 'drawings',
+}
+
+export const viewStore = createStore<View>(() => start)
+
+const set = viewStore.setState
+
+export const goTo = (place: PlaceName): void => set({ place, sheet: null })
+
+export const choosePersons = (persons: readonly string[]): void => set({ persons, sheet: null })
+
+/** Marks one more, or takes the mark away; the last one stays. */
+export function togglePerson(id: string): void {
+  const { persons } = viewStore.getState()
+  if (!persons.includes(id)) set({ persons: [...persons, id] })
+  else if (persons.length > 1) set({ persons: persons.filter((it) => it !== id) })
+}
+
+export const chooseThing = (thing: string | null, node: string = thing ?? 'crew'): void =>
+  set({ thing, node, sheet: null })
+
+export const openSheet = (act: string | null = null): void => set({ sheet: { act } })
+
+export const closeSheet = (): void => set({ sheet: null })
+
+export const rememberLast = (last: Draft): void => set({ last })
+
+export const showDialog = (dialog: View['dialog']): void => set({ dialog })
+
+export function toggleFold(id: string): void {
+  const { folded } = viewStore.getState()
+  set({ folded: folded.includes(id) ? folded.filter((it) => it !== id) : [...folded, id] })
+}
+
+export const resetView = (persons: readonly string[]): void => set({ ...start, place: 'job-sheet', persons })
