@@ -14,7 +14,7 @@ describe('drawScenario', () => {
   it('gives seed 1 of practise its two defects and its livening', () => {
     const scenario = marrowBend(1)
     expect(drawn(scenario)).toEqual(['S-12 out-of-test', 'BT-42 nail-hole-left'])
-    expect(scenario.visible).toEqual({ trigger: 'hand-on-conductor', livening: 'clash-b', fallback: 5400 })
+    expect(scenario.visible).toEqual({ trigger: 'hand-on-conductor', livening: 'clash-b', fallback: 4000 })
     const stick = scenario.items.find((it) => it.id === 'S-12')
     expect(String(stick?.label.due) < scenario.date).toBe(true)
   })
