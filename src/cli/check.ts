@@ -8,7 +8,8 @@ import { join } from 'node:path'
 import { checkExpectation } from './checkExpectation'
 import { checkWordsOf } from './checkWords'
 import { fileIn, folderEntries, Gathered, isFolder, readText } from './input'
-import { judge } from './judge'
+import type { Job, Judged } from './judge'
+import { judgeAll } from './judgeAll'
 import {
   cleanRunPlace,
   loadPack,
@@ -34,7 +35,7 @@ interface Folder {
   readonly clean: LoadedRun | undefined
 }
 
-export function check(parameters: readonly string[]): number {
+export async function check(parameters: readonly string[]): Promise<number> {
   const { options, places } = readUsage(
     'check <file or folder…> [--no-sweep] [--json]',
     parameters,
@@ -46,9 +47,11 @@ export function check(parameters: readonly string[]): number {
   const folders = places.flatMap((place) => readPlace(place, gathered, fine))
   gathered.settle()
   const sweep = options['no-sweep'] !== true
+  const jobs = folders.flatMap((folder) => folder.runs.map((it): Job => ({ ...folder, ...it, sweep })))
+  const judged = await judgeAll(jobs)
   const checked = [
     ...fine.map((place): Checked => ({ place, faults: [] })),
-    ...folders.flatMap((folder) => [...folder.runs.map(({ run, pack }) => checkRun(folder, run, pack, sweep))]),
+    ...jobs.map((job, i) => checkRun(job, judged[i])),
   ]
   if (options.json) console.log(JSON.stringify(checked))
   else for (const line of checked.flatMap(linesOf)) console.log(line)
@@ -98,16 +101,13 @@ function readScenarioFolder(place: string, gathered: Gathered, fine: string[]): 
   return [{ scenario, runs, clean }]
 }
 
-function checkRun(folder: Folder, run: LoadedRun, pack: LoadedPack, sweep: boolean): Checked {
+function checkRun({ scenario, pack, run, sweep }: Job, judged: Judged | undefined): Checked {
   const { expect } = run.run
   if (expect === undefined) return { place: run.place, faults: ['it does not say what it must give (expect)'] }
   const editions = [
-    ...(run.run.scenarioDigest === folder.scenario.digest
-      ? []
-      : ['it was recorded on another edition of the scenario']),
+    ...(run.run.scenarioDigest === scenario.digest ? [] : ['it was recorded on another edition of the scenario']),
     ...(run.run.packDigest === pack.digest ? [] : ['it was recorded under another edition of the pack']),
   ]
-  const judged = judge({ scenario: folder.scenario, pack, run, clean: folder.clean, sweep })
   const faults = judged
     ? checkExpectation(expect, judged.result, sweep)
     : [`the clean run never gets to ${run.run.startsAt}`]

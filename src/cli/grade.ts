@@ -2,15 +2,16 @@
  * `grade <scenario> <run…> [--pack <pack>] [--no-sweep] [--json]`: the result of each run. A table in words, or one
  * `earths-on/result` a line. Exit 0 only when every run passes.
  */
-import { Gathered, UnusableInput } from './input'
-import { judge, type Job, type Judged } from './judge'
+import { Gathered, issueLine, UnusableInput } from './input'
+import type { Job, Judged } from './judge'
+import { judgeAll } from './judgeAll'
 import { cleanRunPlace, loadPack, loadRun, loadScenario, packPlace, runPlaces } from './load'
 import { gradeTable } from './gradeTable'
 import { readUsage } from './usage'
 
 const usage = 'grade <scenario> <run…> [--pack <pack>] [--no-sweep] [--json]'
 
-export function grade(parameters: readonly string[]): number {
+export async function grade(parameters: readonly string[]): Promise<number> {
   const { options, places } = readUsage(
     usage,
     parameters,
@@ -18,20 +19,22 @@ export function grade(parameters: readonly string[]): number {
     2,
   )
   const jobs = readJobs(places, options.pack, options['no-sweep'] !== true)
-  const judged = jobs.map(requireJudged)
+  const answers = await judgeAll(jobs)
+  const judged = jobs.map((job, i) => requireJudged(job, answers[i]))
   const lines = options.json ? judged.map((it) => it.file) : gradeTable(judged)
   for (const line of lines) console.log(line)
   return judged.every((it) => it.result.outcome === 'pass') ? 0 : 1
 }
 
-function requireJudged(job: Job): Judged {
-  const judged = judge(job)
-  if (judged === undefined) {
-    throw new UnusableInput([
-      `${job.run.place}: $.startsAt: found ${job.run.run.startsAt}; allowed: a part that runs/clean.json reaches`,
-    ])
-  }
-  return judged
+function requireJudged({ run }: Job, judged: Judged | undefined): Judged {
+  if (judged) return judged
+  throw new UnusableInput([
+    issueLine(run.place, {
+      path: '$.startsAt',
+      found: run.run.startsAt,
+      allowed: 'a part that runs/clean.json reaches',
+    }),
+  ])
 }
 
 /** Everything is read before anything is graded. */
