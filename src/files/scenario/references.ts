@@ -112,6 +112,9 @@ function drawIssues(file: Json): readonly Issue[] {
     ]),
     ...fixed.flatMap((draw, i) => [
       ...listAt(draw, 'defects').flatMap((it, k) => checkFault(`$.draws.fixed[${i}].defects[${k}]`, it)),
+      ...listAt(draw, 'hungBlades').flatMap((it, k) =>
+        missing(`$.draws.fixed[${i}].hungBlades[${k}].switch`, it.switch, idsAt(file, 'switches'), 'switch'),
+      ),
       ...missing(
         `$.draws.fixed[${i}].visible.livening`,
         asObject(draw.visible).livening,
