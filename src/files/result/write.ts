@@ -2,8 +2,8 @@
 import type { Exposure, Result } from '../../engine'
 import { canonicalText } from '../canonical'
 
-export const resultFormat = 'earths-on/result'
-export const resultVersion = 1
+const resultFormat = 'earths-on/result'
+const resultVersion = 1
 
 export interface ResultHead {
   readonly run: string

@@ -7,7 +7,7 @@ import { parse } from '../parse'
 import { choice, numberChoice, record, shape, text } from '../shape'
 
 export const wordsFormat = 'earths-on/words'
-export const wordsVersion = 1
+const wordsVersion = 1
 
 export interface WordsFile {
   readonly language: string
