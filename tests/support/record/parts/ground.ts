@@ -1,12 +1,22 @@
 /** Signs, rescue, boots, barrier, rod and earth end. */
+import type { GroundPoint } from '../../../../src/engine'
 import type { Choices } from '../choices'
-import { outlineAround } from '../outline'
 import type { Recorder } from '../recorder'
 
 export const rodAt = { x: 2.6, y: -2.35 }
 /** Outside the barrier, near enough for the handline. */
-export const ropeStand = { x: -4.5, y: 5.5 }
-const anchor = { x: 0, y: -5.5 }
+export const ropeStand = { x: -6.5, y: 4 }
+
+/** Four sides, each so far from whichever of pole, rod and stay anchor is nearest to it: north, east, south, west. */
+function outlineAt(metres: number): readonly GroundPoint[] {
+  const [north, east, south, west] = [metres, 2.6 + metres, -5.5 - metres, -metres]
+  return [
+    { x: west, y: south },
+    { x: east, y: south },
+    { x: east, y: north },
+    { x: west, y: north },
+  ]
+}
 
 export function groundWork(run: Recorder, choices: Choices): void {
   run.order('gw', 'set-signs', { with: 'X-1' })
@@ -18,7 +28,7 @@ export function groundWork(run: Recorder, choices: Choices): void {
   run.order('pw', 'wear', { on: 'Y-1' })
   run.wait()
   run.order('gw', 'locate-services', { values: { at: rodAt } })
-  run.order('gw', 'set-barrier', { with: 'Q-1', values: { outline: outlineAround([{ x: 0, y: 0 }, rodAt, anchor], choices.barrier) } })
+  run.order('gw', 'set-barrier', { with: 'Q-1', values: { outline: outlineAt(choices.barrier) } })
   run.wait()
   run.order('gw', 'walk', { values: { to: rodAt } })
   run.order('gw', 'drive-rod', { with: choices.rod, values: { at: rodAt, depth: 1.8 } })
