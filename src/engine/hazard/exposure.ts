@@ -24,7 +24,7 @@ export interface Exposure {
   /** The limit that this path is judged by, and the value judged (A for crew, V for a bystander). */
   readonly limit: number
   readonly judged: number
-  /** The item whose insulation stood the most, and what it did. */
+  /** The item whose insulation failed; else that may fail; else that stood the most. Its voltage then. */
   readonly layer: {
     readonly item: ItemId
     readonly voltage: number

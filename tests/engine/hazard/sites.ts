@@ -1,11 +1,18 @@
 /** Sites of marrow-bend put together by hand, without acting: what the hazard tests stand on. */
 import { bodiesAt, type ActiveContact } from '../../../src/engine/site/bodies'
 import type { GroundPoint } from '../../../src/engine/site/place'
-import type { Scenario } from '../../../src/engine/site/scenario'
+import type { Phase, Scenario } from '../../../src/engine/site/scenario'
 import { startSite } from '../../../src/engine/site/startSite'
 import type { Clamp, Person, Site } from '../../../src/engine/site/site'
-import type { LiveMoment } from '../../../src/engine/hazard/liven'
+import { declaredCorner, type Corner } from '../../../src/engine/hazard/corner'
+import type { Exposure, Story } from '../../../src/engine/hazard/exposure'
+import { solveInstant } from '../../../src/engine/hazard/instant'
+import { liven, type LiveMoment } from '../../../src/engine/hazard/liven'
+import { createSweepCache } from '../../../src/engine/hazard/sweepCache'
 import { marrowBend } from '../../support/marrowBend'
+
+/** What one test file has solved; answers do not depend on it (sweep.test.ts). */
+export const sharedCache = createSweepCache()
 
 export type Change = (site: Site) => Site
 
@@ -70,7 +77,13 @@ export function coverOn(item = 'C-15'): Change {
 }
 
 export function guardsOn(b = 'L-51', n = 'L-52'): Change {
-  return (site) => ({ ...site, guards: [{ item: b, on: 'lv-b' }, { item: n, on: 'lv-n' }] })
+  return (site) => ({
+    ...site,
+    guards: [
+      { item: b, on: 'lv-b' },
+      { item: n, on: 'lv-n' },
+    ],
+  })
 }
 
 export function person(id: string, change: Partial<Person>): Change {
@@ -81,7 +94,11 @@ export function standsAt(id: string, x: number, y: number): Change {
   return person(id, { place: { kind: 'ground', at: { x, y } } })
 }
 
-export const workerAloft: Change = person('pw', { place: { kind: 'pole', station: 'above-lv' }, wears: ['BT-42', 'W-1'], strapped: true })
+export const workerAloft: Change = person('pw', {
+  place: { kind: 'pole', station: 'above-lv' },
+  wears: ['BT-42', 'W-1'],
+  strapped: true,
+})
 
 export const othersBooted: Change = (site) =>
   [person('pic', { wears: ['BT-41'] }), person('gw', { wears: ['BT-43'] })].reduce((now, change) => change(now), site)
@@ -117,7 +134,12 @@ export const cleanBarrier: Change = barrierAt([
   { x: -9.5, y: 6 },
 ])
 
-export function touching(personId: string, limb: ActiveContact['contact']['limb'], on: ActiveContact['contact']['on'], ...through: string[]): ActiveContact {
+export function touching(
+  personId: string,
+  limb: ActiveContact['contact']['limb'],
+  on: ActiveContact['contact']['on'],
+  ...through: string[]
+): ActiveContact {
   return { person: personId, contact: { limb, on, through } }
 }
 
@@ -125,4 +147,54 @@ export const leftHandOnB = touching('pw', 'left-hand', { kind: 'conductor', id: 
 
 export function momentOf(site: Site, ...active: readonly ActiveContact[]): LiveMoment {
   return { site, bodies: bodiesAt(site, active) }
+}
+
+/** The story in the declared corner. Throws when there is none. */
+export function storyOf(moment: LiveMoment, livening = 'clash-b', corner: Corner = declaredCorner): Story {
+  const answer = liven(moment, livening, corner, sharedCache)
+  if (answer.kind !== 'story') throw new Error(`${livening}: ${answer.reason} at ${answer.node}`)
+  return answer
+}
+
+export function exposureOf(story: Story, personId: string, path?: string): Exposure {
+  const found = story.exposures.find((it) => it.person === personId && (path === undefined || it.path === path))
+  if (found === undefined) throw new Error(`no exposure of ${personId} in ${JSON.stringify(story.exposures)}`)
+  return found
+}
+
+/** Volt, rms, of every node at the start of the story. */
+export function voltages(moment: LiveMoment, livening = 'clash-b', corner: Corner = declaredCorner): (node: string) => number {
+  const answer = solveInstant(moment, livening, corner, { cache: sharedCache })
+  if (answer.kind !== 'instant') throw new Error(`${livening}: ${answer.reason} at ${answer.node}`)
+  return (node) => {
+    const found = answer.nodes.find((it) => it.node === node)
+    if (found === undefined) throw new Error(`no node ${node}`)
+    return found.size
+  }
+}
+
+/** Another scenario under the same site. */
+export function inScenario(change: (scenario: Scenario) => Partial<Scenario>): Change {
+  return (site) => ({ ...site, scenario: { ...site.scenario, ...change(site.scenario) } })
+}
+
+export function changed(site: Site, ...changes: readonly Change[]): Site {
+  return changes.reduce((now, change) => change(now), site)
+}
+
+export function bladesClosed(at: string, ...closed: readonly Phase[]): Change {
+  return (site) => {
+    const blades = { A: 'open', B: 'open', C: 'open' } as Record<Phase, 'open' | 'closed'>
+    for (const phase of closed) blades[phase] = 'closed'
+    return { ...site, switches: { ...site.switches, [at]: { ...site.switches[at]!, blades } } }
+  }
+}
+
+export function unlocked(at: string): Change {
+  return (site) => ({ ...site, switches: { ...site.switches, [at]: { ...site.switches[at]!, lock: null } } })
+}
+
+/** Earths on at the pole, everybody booted, worker aloft, guards and the clean barrier: no bond, no cover. */
+export function earthedSite(...changes: readonly Change[]): Site {
+  return isolatedSite(earthsOn, othersBooted, workerAloft, guardsOn(), cleanBarrier, ...changes)
 }

@@ -59,7 +59,9 @@ function throughStory(
   let mayFail = false
   let layer: Exposure['layer'] = null
   const note = (stressed: Stressed): void => {
-    if (layer === null || stressed.voltage > layer.voltage) layer = layerNote(stressed)
+    const found = layerNote(stressed)
+    if (layer === null || gravity[found.did] > gravity[layer.did]) layer = found
+    else if (found.did === layer.did && found.voltage > layer.voltage) layer = found
   }
   for (const phase of line.phases) {
     if (!phase.isLive && line.clearedBy !== 'not-live') continue
@@ -108,6 +110,9 @@ function stressedLayers(
   )
   return stressed.sort((a, b) => b.ratio - a.ratio || (a.name < b.name ? -1 : 1))
 }
+
+/** What is told of the layers: one that failed, before one that may, before the one that stood the most. */
+const gravity = { held: 0, 'may-fail': 1, failed: 2 } as const
 
 function layerNote({ item, voltage, does }: Stressed): NonNullable<Exposure['layer']> {
   return { item, voltage, did: does === 'holds' ? 'held' : does === 'fails' ? 'failed' : 'may-fail' }
