@@ -1,0 +1,188 @@
+/** The scene inside the canvas: batches by how often they change, camera, picking, labels. */
+import { useFrame, useThree } from '@react-three/fiber'
+import { useEffect, useLayoutEffect, useMemo } from 'react'
+import { Mesh, type PerspectiveCamera, PlaneGeometry, Vector3 } from 'three'
+import { CameraRig } from './camera/CameraRig'
+import { InkBatch } from './ink/InkBatch'
+import { type Built, built, join, type Hit } from './ink/part'
+import { Plates } from './ink/Plates'
+import { skyMaterial } from './ink/sheetMaterials'
+import { selectedTag } from './ink/tag'
+import { paint, shared } from './ink/uniforms'
+import { useMeshes } from './ink/useMeshes'
+import type { Label } from './labels/label'
+import type { Inset, LabelLayer } from './labels/labelLayer'
+import { liveningLabels, siteLabels, switchLabels } from './labels/siteLabels'
+import { anchorIn } from './pick/pick'
+import { Picker } from './pick/Picker'
+import type { AnchorOf, SceneInput } from './sceneInput'
+import { draftView } from './site/draft'
+import { Flows } from './site/Flows'
+import { Ground } from './site/Ground'
+import { scenery, skyline } from './site/scenery'
+import { sitePlates } from './site/siteModel'
+import type { SitePicture } from './site/sitePicture'
+import { switchModel, switchPlates } from './site/switchModel'
+import { useSite } from './site/useSite'
+
+interface Props {
+  readonly input: SceneInput
+  readonly labels: LabelLayer
+  /** What can be picked now, for the test hook. */
+  readonly onHits: (hits: readonly Hit[]) => void
+}
+
+const noInset: Inset = { top: 0, bottom: 0 }
+
+export function SceneRoot({ input, labels, onHits }: Props) {
+  const site = useSite(input)
+  const invalidate = useThree((state) => state.invalidate)
+  const isSwitch = input.view === 'switch'
+  const device = site.picture.switches.find(({ id }) => id === input.switchId) ?? site.picture.switches[0]
+  const switchBuilt = useSwitch(isSwitch, site, device)
+  const hits = isSwitch ? switchBuilt.hits : site.hits
+  const inset = input.inset ?? noInset
+
+  useLayoutEffect(() => {
+    paint(input.theme)
+    shared.uFrozen.value = input.isFrozen ? 1 : 0
+    shared.uSelected.value = selectedTag(input.selection)
+    invalidate()
+  }, [input.theme, input.isFrozen, input.selection, invalidate])
+
+  const instant = input.instant ?? null
+  const persons = input.persons
+  useEffect(() => {
+    const source = { ...site, view: input.view, persons: persons ?? [] }
+    const shown: readonly Label[] = isSwitch
+      ? device
+        ? switchLabels(site.layout, device)
+        : []
+      : site.livening && instant
+        ? [...siteLabels(source), ...liveningLabels(source, site.livening, instant, site.sheet)]
+        : siteLabels(source)
+    labels.set(shown)
+    invalidate()
+  }, [labels, site, device, isSwitch, input.view, persons, instant, invalidate])
+  useEffect(() => onHits(hits), [hits, onHits])
+
+  return (
+    <>
+      <CameraRig view={input.view} inset={inset} isReduced={input.reducedMotion} canOrbit={!input.onGroundPoint} />
+      <Frame input={input} hits={hits} labels={labels} inset={inset} isFlowing={site.livening !== null && !isSwitch} />
+      <Sky />
+      <Ground livening={isSwitch ? null : site.livening} />
+      {isSwitch ? (
+        <SwitchSheet of={switchBuilt} layout={site.layout} device={device} />
+      ) : (
+        <SiteBatches site={site} input={input} />
+      )}
+      <Picker
+        hits={hits}
+        selection={input.selection}
+        onSelect={input.onSelect}
+        onAct={input.onAct}
+        onLook={input.onLook}
+        onHover={input.onHover}
+        onGroundPoint={input.onGroundPoint}
+      />
+    </>
+  )
+}
+
+type SiteState = ReturnType<typeof useSite>
+
+function SiteBatches({ site, input }: { site: SiteState; input: SceneInput }) {
+  const far = useMemo(skyline, [])
+  const setting = useMemo(scenery, [])
+  const plates = useMemo(() => sitePlates(site.layout), [site.layout])
+  const draft = useMemo(() => (input.draft ? draftView(input.draft) : null), [input.draft])
+  return (
+    <>
+      <InkBatch of={far} hasOutline={false} hasShadow={false} />
+      <InkBatch of={setting} />
+      <InkBatch of={site.line} />
+      <InkBatch of={site.gear} />
+      <InkBatch of={site.crew} />
+      {draft && <InkBatch of={draft} hasShadow={false} />}
+      <Plates plates={plates} />
+      {site.livening && <Flows livening={site.livening} />}
+    </>
+  )
+}
+
+const nothingBuilt: Built = built([])
+
+function useSwitch(isShown: boolean, site: SiteState, device: SitePicture['switches'][number] | undefined): Built {
+  const { layout, picture } = site
+  return useMemo(
+    () => (isShown && device ? switchModel(layout, picture, device) : nothingBuilt),
+    [isShown, layout, picture, device],
+  )
+}
+
+function SwitchSheet({
+  of,
+  layout,
+  device,
+}: {
+  of: Built
+  layout: SiteState['layout']
+  device: SitePicture['switches'][number] | undefined
+}) {
+  const far = useMemo(skyline, [])
+  const plates = useMemo(() => (device ? switchPlates(layout, device) : []), [layout, device])
+  const solids = useMemo(() => join(of), [of])
+  return (
+    <>
+      <InkBatch of={far} hasOutline={false} hasShadow={false} />
+      <InkBatch of={solids} />
+      {plates.length > 0 && <Plates plates={plates} />}
+    </>
+  )
+}
+
+const sky = skyMaterial()
+const horizon = new Vector3()
+
+const Sky = () =>
+  useMeshes(() => {
+    const sheet = new Mesh(new PlaneGeometry(2, 2), sky)
+    sheet.frustumCulled = false
+    sheet.renderOrder = -1
+    return { meshes: [sheet] }
+  }, [])
+
+interface FrameProps {
+  readonly input: SceneInput
+  readonly hits: readonly Hit[]
+  readonly labels: LabelLayer
+  readonly inset: Inset
+  readonly isFlowing: boolean
+}
+
+/** Written once per drawn frame, before drawing; labels and plates follow the same camera. */
+function Frame({ input, hits, labels, inset, isFlowing }: FrameProps) {
+  const invalidate = useThree((state) => state.invalidate)
+  const moves = isFlowing && !input.isFrozen && !input.reducedMotion
+  useFrame(({ camera: any, size, gl }, seconds) => {
+    const camera = any as PerspectiveCamera
+    const dpr = gl.getPixelRatio()
+    shared.uView.value.set(size.width * dpr, size.height * dpr)
+    shared.uDpr.value = dpr
+    shared.uFov.value = camera.fov
+    shared.uPx.value = (size.height * dpr) / (2 * Math.tan((camera.fov * Math.PI) / 360))
+    if (moves) {
+      shared.uTime.value += Math.min(seconds, 0.05)
+      invalidate()
+    }
+    camera.updateMatrixWorld()
+    camera.getWorldDirection(horizon).setY(0).setLength(1000).add(camera.position).project(camera)
+    sky.uniforms.uHorizon!.value = Math.min(3, Math.max(-2, (horizon.y + 1) / 2))
+    labels.inset = inset
+    labels.update(camera, size.width, size.height)
+    const anchorOf: AnchorOf = (id) => anchorIn(hits, id, camera, size)
+    input.onFrame?.(anchorOf)
+  })
+  return null
+}

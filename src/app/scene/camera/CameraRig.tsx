@@ -1,0 +1,109 @@
+/** Flies to a view on an arc round its moving target, never through the pole; cuts with reduced motion. Orbit by hand afterwards. */
+import { useFrame, useThree } from '@react-three/fiber'
+import { useEffect, useMemo, useRef } from 'react'
+import { type PerspectiveCamera, Spherical, type Vector3 } from 'three'
+import { OrbitControls } from 'three/addons/controls/OrbitControls.js'
+import type { Inset } from '../labels/labelLayer'
+import { type CameraView, framed, views, type ViewName } from './presets'
+
+/** Seconds. */
+const flightTime = 0.7
+const ease = (t: number): number => t * t * (3 - 2 * t)
+
+interface Flight {
+  done: number
+  readonly from: Spherical
+  readonly to: Spherical
+  readonly targets: readonly [Vector3, Vector3]
+  readonly lenses: readonly [number, number]
+}
+
+interface Props {
+  readonly view: ViewName
+  readonly inset: Inset
+  readonly isReduced: boolean
+  readonly canOrbit: boolean
+}
+
+export function CameraRig({ view, inset, isReduced, canOrbit }: Props) {
+  const camera = useThree((state) => state.camera) as PerspectiveCamera
+  const gl = useThree((state) => state.gl)
+  const invalidate = useThree((state) => state.invalidate)
+  const size = useThree((state) => state.size)
+  const controls = useMemo(() => new OrbitControls(camera, gl.domElement), [camera, gl])
+  const flight = useRef<Flight | null>(null)
+  const isFirst = useRef(true)
+
+  useEffect(() => {
+    controls.connect(gl.domElement)
+    controls.maxPolarAngle = Math.PI * 0.55
+    controls.minDistance = 0.4
+    controls.maxDistance = 90
+    const again = (): void => invalidate()
+    controls.addEventListener('change', again)
+    return () => {
+      controls.removeEventListener('change', again)
+      controls.dispose()
+    }
+  }, [controls, gl, invalidate])
+
+  useEffect(() => {
+    controls.enabled = canOrbit
+  }, [controls, canOrbit])
+
+  useEffect(() => {
+    const free = (size.height - inset.top - inset.bottom) / size.height
+    flight.current = planFlight(
+      camera,
+      controls.target,
+      framed(views[view], size.width / size.height, free),
+      isReduced || isFirst.current,
+    )
+    isFirst.current = false
+    invalidate()
+  }, [view, inset.top, inset.bottom, size.width, size.height, isReduced, camera, controls, invalidate])
+
+  useEffect(() => {
+    // The picture is centred in what the panels leave free.
+    camera.setViewOffset(size.width, size.height, 0, (inset.bottom - inset.top) / 2, size.width, size.height)
+    invalidate()
+  }, [camera, inset.top, inset.bottom, size.width, size.height, invalidate])
+
+  useFrame((_, seconds) => {
+    if (!flight.current) return
+    fly(flight.current, camera, controls, Math.min(seconds, 0.05) / flightTime)
+    if (flight.current.done === 1) flight.current = null
+    else invalidate()
+  })
+  return null
+}
+
+function planFlight(camera: PerspectiveCamera, target: Vector3, view: CameraView, isCut: boolean): Flight {
+  const to = new Spherical().setFromVector3(view.eye.clone().sub(view.target))
+  const from = new Spherical().setFromVector3(camera.position.clone().sub(target))
+  if (Math.abs(to.theta - from.theta) > Math.PI) to.theta += to.theta < from.theta ? Math.PI * 2 : -Math.PI * 2
+  return {
+    done: isCut ? 1 : 0,
+    from,
+    to,
+    targets: [target.clone(), view.target.clone()],
+    lenses: [camera.fov, view.fov],
+  }
+}
+
+function fly(flight: Flight, camera: PerspectiveCamera, controls: OrbitControls, share: number): void {
+  flight.done = Math.min(1, flight.done + share)
+  const k = ease(flight.done)
+  const { from, to, targets, lenses } = flight
+  const mix = (a: number, b: number): number => a + (b - a) * k
+  const radius = Math.exp(mix(Math.log(from.radius), Math.log(to.radius)))
+  controls.target.lerpVectors(targets[0], targets[1], k)
+  camera.position
+    .setFromSpherical(new Spherical(radius, mix(from.phi, to.phi), mix(from.theta, to.theta)))
+    .add(controls.target)
+  camera.fov = mix(lenses[0], lenses[1])
+  camera.near = Math.max(0.02, radius * 0.02)
+  camera.far = 700
+  camera.updateProjectionMatrix()
+  controls.update()
+}

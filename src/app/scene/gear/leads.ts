@@ -1,0 +1,131 @@
+/** Earthing leads and bonds as they hang: where each end sits, the cable between, and what one picks them by. */
+import { Vector3 } from 'three'
+import { hangLead, type Post, soften } from '../geometry/curves'
+import { vector } from '../geometry/shapes'
+import { type Built, built, hitAlong, wire } from '../ink/part'
+import { clampAlong, hvHeight, type Layout, lvHeight, radiusAt, toScene } from '../site/layout'
+import type { LeadEnd, LeadPicture, SitePicture } from '../site/sitePicture'
+import { clampTail, screwClamp } from './clamp'
+import { rodClampHeight } from './rod'
+
+export interface LeadSection {
+  readonly from: string
+  readonly to: string
+  readonly points: readonly Vector3[]
+}
+
+export interface LeadRoute {
+  readonly lead: LeadPicture
+  /** Seat of each clamp, in order of the ends; where the cable leaves it. */
+  readonly seats: readonly {
+    readonly end: LeadEnd
+    readonly seat: Vector3
+    readonly tail: Vector3
+    readonly isClamp: boolean
+  }[]
+  readonly sections: readonly LeadSection[]
+}
+
+/** Points that carry a free end now: the head of a stick, a hand. By `item` and `end`. */
+export type HeldEnds = ReadonlyMap<string, Vector3>
+export const heldKey = (item: string, end: string): string => `${item}:${end}`
+
+const coilCentre = vector(0.75, 0.02, 1.1)
+const cableRadius = 0.011
+
+export function routeLead(layout: Layout, picture: SitePicture, lead: LeadPicture, held: HeldEnds): LeadRoute {
+  const seats = lead.ends.map((end, index) => seatOf(layout, picture, lead, end, index, held))
+  const sections = seats.slice(1).map((to, index): LeadSection => {
+    const from = seats[index]!
+    return {
+      from: from.end.end,
+      to: to.end.end,
+      points: cable(layout, from.tail, to.tail, lead.lengths[index] ?? 1.5, index),
+    }
+  })
+  return { lead, seats, sections }
+}
+
+function seatOf(
+  layout: Layout,
+  picture: SitePicture,
+  lead: LeadPicture,
+  end: LeadEnd,
+  index: number,
+  held: HeldEnds,
+): LeadRoute['seats'][number] {
+  const carried = held.get(heldKey(lead.item, end.end))
+  if (carried) return { end, seat: carried, tail: clampTail(carried), isClamp: end.end !== 'earth' }
+  const seat = end.on === null ? freeEnd(lead, index, layout) : seatOn(layout, picture, lead, end.on)
+  if (end.end === 'earth') return { end, seat, tail: seat, isClamp: false }
+  return { end, seat, tail: clampTail(seat), isClamp: true }
+}
+
+function seatOn(layout: Layout, picture: SitePicture, lead: LeadPicture, on: string): Vector3 {
+  const conductor = layout.conductors.find((it) => it.id === on)
+  const shift = picture.leads.findIndex((it) => it.item === lead.item) * 0.16 + (lead.isBond ? -0.35 : 0)
+  const along = clampAlong + shift
+  if (conductor) return vector(conductor.across, hvHeight(conductor, along), along)
+  const lv = layout.lv.find((it) => it.id === on)
+  if (lv) return vector(lv.across, lvHeight(lv, along), along)
+  const rod = picture.rods.find((it) => `rod/${it.item}` === on)
+  if (rod) return toScene(rod.at, rodClampHeight(rod))
+  // The arm, a bolt of it: the flat side takes the jaw.
+  return vector(0.3, layout.arm.height + 0.02, layout.arm.along + 0.03)
+}
+
+/** A free end hangs under the arm when the lead was hauled up, else it lies with its coil at the foot of the pole. */
+function freeEnd(lead: LeadPicture, index: number, layout: Layout): Vector3 {
+  if (lead.isAloft && index > 0) return vector(0.34 + 0.13 * index, layout.arm.height - 0.12, layout.arm.along + 0.04)
+  if (index === 0) return coilCentre.clone().add(vector(0.35, 0.02, 0.2))
+  const angle = index * 1.3
+  return coilCentre.clone().add(vector(Math.cos(angle) * 0.3, 0.06, Math.sin(angle) * 0.3))
+}
+
+function cable(layout: Layout, a: Vector3, b: Vector3, length: number, index: number): Vector3[] {
+  const isDown = Math.abs(a.y - b.y) > 3
+  const middle = a.clone().add(b).multiplyScalar(0.5)
+  if (!isDown) {
+    if (a.y < 1) return soften([a, vector(a.x * 0.7 + b.x * 0.3, 0.012, a.z * 0.7 + b.z * 0.3), ...coil(index), b], 2)
+    const drop = Math.max(0.1, (length - a.distanceTo(b)) * 0.45)
+    return soften(hangLead(a, b, length, { pieces: 22, via: [middle.setY(Math.min(a.y, b.y) - drop)] }), 1)
+  }
+  const [low, high] = a.y < b.y ? [a, b] : [b, a]
+  const post: Post = { x: 0, z: 0, radius: radiusAt(layout, 4) + 0.03, from: 0, to: layout.pole.top }
+  const via = [
+    vector(high.x * 1.08, high.y * 0.5, high.z + 0.12),
+    vector(high.x * 0.8 + low.x * 0.2, 0.02, high.z * 0.85 + low.z * 0.15 + 0.25),
+    vector(low.x * 0.9 + high.x * 0.1, 0.02, low.z * 0.9 + high.z * 0.1 + 0.15),
+  ]
+  const fallen = soften(hangLead(high, low, length, { pieces: 56, via, posts: [post] }), 1)
+  return low === a ? fallen.reverse() : fallen
+}
+
+const coil = (index: number): Vector3[] =>
+  index > 0
+    ? []
+    : Array.from({ length: 34 }, (_, i) => {
+        const angle = i * 0.5
+        return coilCentre
+          .clone()
+          .add(
+            vector(Math.cos(angle) * (0.3 - i * 0.001), Math.floor(i / 12) * 0.02, Math.sin(angle) * (0.3 - i * 0.001)),
+          )
+      })
+
+export function leadView(route: LeadRoute): Built {
+  const { item } = route.lead
+  const clamps = route.seats.filter((it) => it.isClamp)
+  return built(
+    clamps.flatMap(({ seat, end }) => screwClamp(seat, item, end.on === null ? 0 : end.turns)),
+    route.sections.map(({ points }) => wire(points, cableRadius, 'lead', item, 2.4)),
+    [
+      ...route.sections.map(({ points }) => hitAlong(item, points, 0.02)),
+      ...clamps.map(({ seat }) => ({
+        id: item,
+        segments: [[seat, seat.clone().setY(seat.y - 0.2)] as const],
+        radius: 0.05,
+      })),
+    ],
+  )
+}

@@ -1,0 +1,61 @@
+/** Everything handed in is drawn with at most six calls: fill, outline and shadow of solids and of wires; each shares one geometry. */
+import { type BufferGeometry, Mesh } from 'three'
+import { bakeSolids } from './bakeSolids'
+import { bakeWires } from './bakeWires'
+import type { Built } from './part'
+import { shadowMaterial, wireShadowMaterial } from './shadowMaterials'
+import { hullMaterial, solidMaterial } from './solidMaterials'
+import { useMeshes } from './useMeshes'
+import { wireHullMaterial, wireMaterial } from './wireMaterials'
+
+const materials = {
+  solid: solidMaterial(),
+  hull: hullMaterial(),
+  shadow: shadowMaterial(),
+  wire: wireMaterial(),
+  wireHull: wireHullMaterial(),
+  wireShadow: wireShadowMaterial(),
+}
+
+/** Shadows lie under everything, outlines go on after the fill. */
+const order: Readonly<Record<keyof typeof materials, number>> = {
+  shadow: 1,
+  wireShadow: 1,
+  solid: 2,
+  wire: 2,
+  hull: 3,
+  wireHull: 3,
+}
+
+interface Props {
+  readonly of: Pick<Built, 'parts' | 'wires'>
+  readonly hasOutline?: boolean
+  readonly hasShadow?: boolean
+}
+
+export function InkBatch({ of, hasOutline = true, hasShadow = true }: Props) {
+  return useMeshes(() => {
+    const meshes: Mesh[] = []
+    const add = (geometry: BufferGeometry, kind: keyof typeof materials): void => {
+      const mesh = new Mesh(geometry, materials[kind])
+      mesh.name = kind
+      mesh.renderOrder = order[kind]
+      mesh.frustumCulled = false
+      mesh.matrixAutoUpdate = false
+      meshes.push(mesh)
+    }
+    if (of.parts.length > 0) {
+      const geometry = bakeSolids(of.parts)
+      add(geometry, 'solid')
+      if (hasOutline) add(geometry, 'hull')
+      if (hasShadow) add(geometry, 'shadow')
+    }
+    if (of.wires.length > 0) {
+      const geometry = bakeWires(of.wires)
+      add(geometry, 'wire')
+      if (hasOutline) add(geometry, 'wireHull')
+      if (hasShadow) add(geometry, 'wireShadow')
+    }
+    return { meshes }
+  }, [of, hasOutline, hasShadow])
+}

@@ -1,0 +1,81 @@
+/** Puts the scene on a canvas. The renderer is made here, so that three is tree-shaken; all objects are primitives. */
+import { createRoot } from '@react-three/fiber'
+import { PerspectiveCamera, WebGLRenderer } from 'three'
+import type { Hit } from './ink/part'
+import { LabelLayer } from './labels/labelLayer'
+import { exposeProbe } from './probe'
+import type { SceneInput } from './sceneInput'
+import { SceneRoot } from './SceneRoot'
+
+export interface MountedScene {
+  readonly show: (input: SceneInput) => void
+  readonly unmount: () => void
+}
+
+/** The machine can draw it: asked on a canvas of its own, because a canvas keeps its first context. */
+export function canDraw(): boolean {
+  try {
+    return document.createElement('canvas').getContext('webgl2') !== null
+  } catch {
+    return false
+  }
+}
+
+export async function mountScene(
+  canvas: HTMLCanvasElement,
+  labelRoot: HTMLElement,
+  first: SceneInput,
+): Promise<MountedScene> {
+  const wishes = new URLSearchParams(location.search)
+  const gl = new WebGLRenderer({
+    canvas,
+    antialias: wishes.get('aa') !== '0',
+    stencil: true,
+    powerPreference: 'high-performance',
+  })
+  const camera = new PerspectiveCamera(40, 1, 0.05, 700)
+  const labels = new LabelLayer(labelRoot)
+  const root = createRoot(canvas)
+  const frame = canvas.parentElement!
+  const sizeOf = () => ({
+    width: Math.max(1, frame.clientWidth),
+    height: Math.max(1, frame.clientHeight),
+    top: 0,
+    left: 0,
+  })
+  const dpr = Number(wishes.get('dpr')) || Math.min(devicePixelRatio, 2)
+  await root.configure({
+    gl,
+    camera,
+    size: sizeOf(),
+    dpr,
+    frameloop: 'demand',
+    flat: true,
+    linear: true,
+    shadows: false,
+  })
+  let hits: readonly Hit[] = []
+  const onHits = (found: readonly Hit[]): void => {
+    hits = found
+  }
+  const show = (input: SceneInput) => root.render(<SceneRoot input={input} labels={labels} onHits={onHits} />)
+  const store = show(first)
+  const watcher = new ResizeObserver(() => {
+    const { width, height } = sizeOf()
+    store.getState().setSize(width, height, 0, 0)
+  })
+  watcher.observe(frame)
+  const onRestored = (): void => store.getState().invalidate()
+  canvas.addEventListener('webglcontextrestored', onRestored)
+  const hideProbe = wishes.has('probe') ? exposeProbe({ gl, store, camera, canvas, hits: () => hits }) : undefined
+  return {
+    show: (input) => void show(input),
+    unmount: () => {
+      hideProbe?.()
+      watcher.disconnect()
+      canvas.removeEventListener('webglcontextrestored', onRestored)
+      root.unmount()
+      labels.dispose()
+    },
+  }
+}

@@ -1,0 +1,180 @@
+/**
+ * How each person stands from where they are and what they do: the stations of the pole, standing, kneeling at a rod,
+ * a hand on the thing, a stick toward it. What is not told is stood still.
+ */
+import { Vector3 } from 'three'
+import type { GroundPoint } from '../../../engine'
+import { vector } from '../geometry/shapes'
+import { climbSide, hvHeight, type Layout, lvHeight, radiusAt, toScene } from '../site/layout'
+import type { PersonPicture, SitePicture } from '../site/sitePicture'
+import type { Posture } from './posture'
+
+export interface Stance {
+  readonly posture: Posture
+  /** Stick in the hands: its foot and its head. */
+  readonly stick: { readonly foot: Vector3; readonly head: Vector3 } | null
+}
+
+/** Heights of feet on the pole, as the engine has them for the same stations. */
+const feetAt = { 'below-lv': 5.2, 'above-lv': 6.8 } as const
+const stickLength = 3
+const kneeling = new Set([
+  'drive-rod',
+  'pull-rod',
+  'clamp-earth-end',
+  'unclamp-earth-end',
+  'locate-services',
+  'set-barrier',
+  'tie-on',
+])
+const byStick = new Set(['test', 'brush', 'clamp', 'tug', 'tighten', 'unclamp', 'bond-line', 'unbond-line'])
+
+export function stanceOf(layout: Layout, picture: SitePicture, person: PersonPicture): Stance | null {
+  const { place } = person
+  if (place.kind === 'switch') return null
+  if (place.kind === 'pole' && place.station !== 'foot') return aloft(layout, picture, person, feetAt[place.station])
+  const at = place.kind === 'ground' ? apart(place.at, picture, person) : { x: -0.15, y: 0.62 }
+  return onGround(layout, picture, person, at)
+}
+
+/** Two people who were sent to the same spot stand beside each other. */
+function apart(at: GroundPoint, picture: SitePicture, person: PersonPicture): GroundPoint {
+  const before = picture.people
+    .slice(0, picture.people.indexOf(person))
+    .filter(({ place }) => place.kind === 'ground' && Math.hypot(place.at.x - at.x, place.at.y - at.y) < 0.5).length
+  const angle = before * 2.2
+  return before === 0 ? at : { x: at.x + 0.75 * Math.cos(angle), y: at.y + 0.75 * Math.sin(angle) }
+}
+
+const yawTo = (from: Vector3, to: Vector3): number => Math.atan2(from.x - to.x, from.z - to.z)
+
+/** Ahead of and beside a person who faces so. */
+const facing = (yaw: number) => ({
+  forward: vector(-Math.sin(yaw), 0, -Math.cos(yaw)),
+  right: vector(Math.cos(yaw), 0, -Math.sin(yaw)),
+})
+
+/** Where a thing is held, seen or aimed at; undefined when it has no place on this site. */
+export function placeOf(layout: Layout, picture: SitePicture, thing: string): Vector3 | undefined {
+  const conductor = layout.conductors.find((it) => it.id === thing)
+  if (conductor) return vector(conductor.across, hvHeight(conductor, -0.2), -0.2)
+  const lv = layout.lv.find((it) => it.id === thing)
+  if (lv) return vector(lv.across, lvHeight(lv, -0.4), -0.4)
+  const rod = picture.rods.find((it) => `rod/${it.item}` === thing)
+  if (rod) return toScene(rod.at, 0.3)
+  if (thing === 'arm') return vector(0.28, layout.arm.height, layout.arm.along - 0.05)
+  if (thing === 'pole' || thing === 'pole-top') return vector(0, layout.pole.top - 0.6, 0)
+  if (thing === 'cover' || thing.startsWith('C-')) return vector(0, picture.cover?.to ?? 7.6, 0)
+  if (thing === 'truck') return toScene(picture.truck, 1.2)
+  if (thing === 'stay') return layout.stay.anchor.clone().setY(0.5)
+  return undefined
+}
+
+const holdsStick = (picture: SitePicture, person: PersonPicture): boolean =>
+  person.holds.some((item) => picture.typeOf[item] === 'operating-stick')
+
+function onGround(layout: Layout, picture: SitePicture, person: PersonPicture, at: GroundPoint): Stance {
+  const spot = toScene(at)
+  const target = person.doing?.on ? placeOf(layout, picture, person.doing.on) : undefined
+  const yaw = yawTo(spot, target && target.distanceTo(spot) > 0.3 ? target : vector(0, 0, 0))
+  const { forward, right } = facing(yaw)
+  const on = (ahead: number, aside: number, up: number): Vector3 =>
+    spot.clone().addScaledVector(forward, ahead).addScaledVector(right, aside).setY(up)
+  const act = person.doing?.act ?? ''
+  if (kneeling.has(act)) return { posture: kneel(on, yaw, target), stick: null }
+  const feet =
+    act === 'walk' || act === 'lay-lead'
+      ? { left: on(0.28, -0.1, 0), right: on(-0.28, 0.1, 0) }
+      : { left: on(0.05, -0.12, 0), right: on(-0.03, 0.12, 0) }
+  const isWatching = person.role === 'person-in-charge' || act === 'check-from-ground' || act === 'watch'
+  const hands = isWatching
+    ? { left: on(0.3, -0.1, 1.16), right: on(0.31, 0.07, 1.12) }
+    : { left: on(0.1, -0.27, 0.82), right: on(0.1, 0.27, 0.82) }
+  if (act === 'hold-lead') hands.right = on(0.4, 0.1, 1.2)
+  const hips = spot.clone().setY(act === 'walk' ? 0.88 : 0.925)
+  const posture = {
+    hips,
+    yaw,
+    lean: 0.03,
+    side: 0,
+    head: isWatching || target ? 0.25 : 0.1,
+    ...handsAndFeet(hands, feet),
+  }
+  if (!holdsStick(picture, person)) return { posture, stick: null }
+  const foot = on(0.32, 0.3, 0.05)
+  const head = foot.clone().add(vector(0, stickLength, 0))
+  return { posture: { ...posture, rightHand: foot.clone().lerp(head, 0.4) }, stick: { foot, head } }
+}
+
+const handsAndFeet = (hands: { left: Vector3; right: Vector3 }, feet: { left: Vector3; right: Vector3 }) => ({
+  leftHand: hands.left,
+  rightHand: hands.right,
+  leftFoot: feet.left,
+  rightFoot: feet.right,
+})
+
+type Placing = (ahead: number, aside: number, up: number) => Vector3
+
+function kneel(on: Placing, yaw: number, target: Vector3 | undefined): Posture {
+  const work = target && target.distanceTo(on(0, 0, 0.3)) < 0.9 ? target : on(0.55, 0, 0.25)
+  return {
+    hips: on(-0.15, 0, 0.56),
+    yaw,
+    lean: 0.5,
+    side: 0,
+    head: -0.1,
+    leftHand: work.clone().add(vector(0, 0.1, 0)),
+    rightHand: work.clone().add(vector(0, -0.02, 0)),
+    leftFoot: on(0.22, -0.13, 0),
+    rightFoot: on(-0.42, 0.13, 0),
+  }
+}
+
+/** On the step bolts of the west side, belt round the pole, one leg on each side of the LV wires beside it. */
+function aloft(layout: Layout, picture: SitePicture, person: PersonPicture, feet: number): Stance {
+  const yaw = climbSide < 0 ? Math.PI : 0
+  const foot = (side: number): Vector3 => {
+    const bolts = layout.stepBolts.filter((bolt) => Math.sign(bolt.across) === side)
+    const nearest = bolts.reduce(
+      (best, bolt) => (Math.abs(bolt.height - feet) < Math.abs(best.height - feet) ? bolt : best),
+      bolts[0]!,
+    )
+    return vector(side * 0.26, nearest.height, climbSide * 0.06)
+  }
+  const [left, right] = [foot(1), foot(-1)] // facing east, the left hand is to the north
+  const target = person.doing?.on ? placeOf(layout, picture, person.doing.on) : undefined
+  const lowest = Math.min(left.y, right.y)
+  const back = radiusAt(layout, lowest + 1) + 0.29
+  const reachAside = target ? Math.max(-1, Math.min(1, target.x / 0.7)) : 0
+  const hips = vector(reachAside * 0.12, lowest + 0.9, climbSide * back)
+  const grip = (side: number): Vector3 =>
+    vector(side * (radiusAt(layout, hips.y + 0.35) + 0.01), hips.y + 0.38, climbSide * 0.04)
+  const base = { hips, yaw, lean: -0.06, side: 0, head: 0.2, leftFoot: left, rightFoot: right }
+  if (holdsStick(picture, person)) {
+    const isAiming = target !== undefined && byStick.has(person.doing?.act ?? '')
+    const aim = isAiming ? target : vector(-0.42, hips.y + 1.75, climbSide * (back - 0.05))
+    return stickAloft(base, aim, isAiming)
+  }
+  if (!target) return { posture: { ...base, leftHand: grip(1), rightHand: grip(-1) }, stick: null }
+  const isNorth = target.x >= 0
+  const near = target.clone().setZ(Math.min(target.z, 0))
+  const leaning = { ...base, side: -reachAside * 0.3 }
+  // The left hand takes what lies overhead in the middle; the other holds the pole.
+  const isLeft = isNorth || Math.abs(target.x) < 0.1
+  return {
+    posture: { ...leaning, leftHand: isLeft ? near : grip(1), rightHand: isLeft ? grip(-1) : near },
+    stick: null,
+  }
+}
+
+/** Both hands on the stick before the chest; its tail passes beside the body. */
+function stickAloft(base: Omit<Posture, 'leftHand' | 'rightHand'>, aim: Vector3, isAiming: boolean): Stance {
+  const aside = aim.x >= 0 ? -1 : 1
+  const low = base.hips.clone().add(vector(isAiming ? aside * 0.16 : -0.3, 0.22, -climbSide * 0.2))
+  const along = new Vector3().subVectors(aim, low).normalize()
+  const head = isAiming ? aim : low.clone().addScaledVector(along, 1.7)
+  const foot = head.clone().addScaledVector(along, -stickLength)
+  const high = low.clone().addScaledVector(along, 0.36)
+  const hands = aside > 0 ? { leftHand: low, rightHand: high } : { leftHand: high, rightHand: low }
+  return { posture: { ...base, ...hands }, stick: { foot, head } }
+}

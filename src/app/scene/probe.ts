@@ -1,0 +1,74 @@
+/** Eyes and fingers for tests, only when the address asks for them: what is drawn, and where a thing can really be pressed. */
+import type { RootStore } from '@react-three/fiber'
+import type { PerspectiveCamera, WebGLRenderer } from 'three'
+import type { Hit } from './ink/part'
+import { findPixel, slack } from './pick/pick'
+
+export interface Probed {
+  readonly gl: WebGLRenderer
+  readonly store: RootStore
+  readonly camera: PerspectiveCamera
+  readonly canvas: HTMLCanvasElement
+  readonly hits: () => readonly Hit[]
+}
+
+export interface SceneProbe {
+  /** A pixel of the page at which a pick gives this thing; null when it cannot be hit from here. */
+  readonly pick: (id: string, pointer?: keyof typeof slack) => { readonly x: number; readonly y: number } | null
+  readonly ids: () => readonly string[]
+  readonly info: () => {
+    readonly frames: number
+    readonly calls: number
+    readonly triangles: number
+    readonly programs: number
+    readonly geometries: number
+    readonly textures: number
+  }
+  /** Median milliseconds of a frame drawn and read back. */
+  readonly time: (rounds?: number) => number
+  readonly lose: () => void
+  readonly restore: () => void
+}
+
+declare global {
+  interface Window {
+    sceneProbe?: SceneProbe
+  }
+}
+
+export function exposeProbe({ gl, store, camera, canvas, hits }: Probed): () => void {
+  const context = gl.getContext()
+  const loss = context.getExtension('WEBGL_lose_context')
+  window.sceneProbe = {
+    pick: (id, pointer = 'mouse') => {
+      const found = findPixel(hits(), id, camera, store.getState().size, slack[pointer])
+      if (!found) return null
+      const { left, top } = canvas.getBoundingClientRect()
+      return { x: left + found.x, y: top + found.y }
+    },
+    ids: () => [...new Set(hits().map(({ id }) => id))],
+    info: () => ({
+      frames: gl.info.render.frame,
+      calls: gl.info.render.calls,
+      triangles: gl.info.render.triangles,
+      programs: gl.info.programs?.length ?? 0,
+      geometries: gl.info.memory.geometries,
+      textures: gl.info.memory.textures,
+    }),
+    time: (rounds = 7) => {
+      const pixel = new Uint8Array(4)
+      const times = Array.from({ length: rounds }, () => {
+        const start = performance.now()
+        gl.render(store.getState().scene, camera)
+        context.readPixels(0, 0, 1, 1, context.RGBA, context.UNSIGNED_BYTE, pixel)
+        return performance.now() - start
+      })
+      return times.sort((a, b) => a - b)[Math.floor(rounds / 2)]!
+    },
+    lose: () => loss?.loseContext(),
+    restore: () => loss?.restoreContext(),
+  }
+  return () => {
+    delete window.sceneProbe
+  }
+}

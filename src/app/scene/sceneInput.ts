@@ -1,0 +1,49 @@
+/** What the scene is given by whoever mounts it, and what it answers. It knows no store: everything comes and goes here. */
+import type { Belief, GroundPoint, Instant, ItemId, PersonId, ThingId } from '../../engine'
+import type { Theme } from '../stores/theme'
+import type { ViewName } from './camera/presets'
+import type { Inset } from './labels/labelLayer'
+import type { Doing } from './site/pictureOf'
+
+/** Thing, item or person. */
+export type PickId = ThingId | ItemId | PersonId
+
+/** Pixels in the stage where a thing's plate is joined; null when it is not in the picture. */
+export type AnchorOf = (id: PickId) => { readonly x: number; readonly y: number } | null
+
+/** What is being placed on the ground, in blue pencil until it is ordered. */
+export interface Draft {
+  readonly rod?: GroundPoint | null
+  readonly outline?: readonly GroundPoint[] | null
+}
+
+export interface SceneInput {
+  readonly belief: Belief
+  /** Acts in progress: postures follow them. */
+  readonly doing?: readonly Doing[]
+  readonly selection: PickId | null
+  /** Persons that the next order goes to. */
+  readonly persons?: readonly PersonId[]
+  /** Solved instant: only while the livening is drawn. */
+  readonly instant?: Instant | null
+  /** The instant stands still and everything else pales. */
+  readonly isFrozen?: boolean
+  readonly theme: Theme
+  readonly reducedMotion: boolean
+  readonly view: ViewName
+  /** Which switch the view `switch` shows; the first when not given. */
+  readonly switchId?: ThingId | null
+  /** Pixels at the top and bottom that panels cover. */
+  readonly inset?: Inset
+  readonly draft?: Draft | null
+  readonly onSelect: (id: PickId | null) => void
+  /** A second pick on what is selected. */
+  readonly onAct: (id: PickId) => void
+  /** A long press. */
+  readonly onLook?: (id: PickId) => void
+  readonly onHover?: (id: PickId | null) => void
+  /** Given while a quantity asks for a point of the ground: the pointer places, picks rest. */
+  readonly onGroundPoint?: (point: GroundPoint, how: 'move' | 'press') => void
+  /** After each drawn frame, so that a plate can stay at its thing. */
+  readonly onFrame?: (anchorOf: AnchorOf) => void
+}

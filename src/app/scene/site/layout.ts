@@ -1,0 +1,99 @@
+/**
+ * Where everything that does not move stands, from the scenario. Scene metres: x north across the line, y up, z east
+ * along it, the worked pole's ground line at the origin. What the scenario does not say (road, fence, other poles, sags)
+ * is the setting, common practice, no source.
+ */
+import { Vector3 } from 'three'
+import type { Belief, GroundPoint, Phase, ThingId } from '../../../engine'
+
+export interface Support {
+  readonly id: ThingId
+  readonly letter: string
+  readonly across: number
+  readonly height: number
+}
+
+export interface Layout {
+  /** Height of its top, radius there and growth of the radius per metre downward. */
+  readonly pole: { readonly top: number; readonly topRadius: number; readonly taper: number; readonly number: string }
+  readonly arm: { readonly height: number; readonly length: number; readonly along: number }
+  readonly conductors: readonly Support[]
+  readonly lv: readonly Support[]
+  readonly lvArm: { readonly height: number; readonly length: number }
+  readonly stepBolts: readonly { readonly across: number; readonly height: number }[]
+  readonly stay: { readonly top: Vector3; readonly anchor: Vector3 }
+  readonly crossing: {
+    readonly along: number
+    readonly height: number
+    readonly phases: readonly { readonly phase: Phase; readonly along: number }[]
+  }
+}
+
+/** Along the line: neighbours of the worked pole. */
+export const poleRow = [-110, -55, 0, 60, 116] as const
+export const road = { from: 14, to: 19 } as const
+export const fenceAcross = -16
+/** Sag of the HV in the middle of a span, and of the LV. */
+export const sag = { hv: 0.9, lv: 0.75 } as const
+/** Clamps sit on the far side of the pole from the climber, in reach of a stick. */
+export const clampAlong = 0.85
+/** The side of the pole one climbs: west. */
+export const climbSide = -1
+
+/** A point of the ground plane (x east, y north), so many metres above it. */
+export const toScene = (point: GroundPoint, height = 0): Vector3 => new Vector3(point.y, height, point.x)
+export const toGround = (point: Vector3): GroundPoint => ({ x: point.z, y: point.x })
+
+export const radiusAt = ({ pole }: Layout, height: number): number => pole.topRadius + (pole.top - height) * pole.taper
+
+/** Heights of the wires so far along: a metre from the pole they hang centimetres lower, and clamps with them. */
+const sagged = (height: number, most: number, along: number): number => {
+  const index = poleRow.findIndex((_, i) => i > 0 && along <= poleRow[i]!)
+  const [a, b] = [poleRow[Math.max(0, index - 1)]!, poleRow[Math.max(1, index)]!]
+  const t = (along - a) / (b - a)
+  return height - 4 * most * t * (1 - t)
+}
+export const hvHeight = (wire: Support, along: number): number => sagged(wire.height, sag.hv, along)
+export const lvHeight = (wire: Support, along: number): number => sagged(wire.height, sag.lv, along)
+
+export function layoutOf(sheet: Belief['sheet']): Layout {
+  const { pole, stay, section, lv } = sheet
+  const conductors = sheet.conductors.map(({ id, phase, x, height }) => ({
+    id,
+    letter: phase as string,
+    across: x,
+    height,
+  }))
+  const wires = lv.wires.map(({ id, phase, x, height }) => ({ id, letter: phase.toLowerCase(), across: x, height }))
+  const radius = pole.diameter / 2
+  // A conductor on a pin at the pole's top: the shaft ends under its seat.
+  const middle = conductors.find((it) => Math.abs(it.across) < radius)
+  const top = middle ? middle.height - 0.17 : Math.max(pole.armHeight + 0.3, pole.height - pole.buttLength)
+  const spread = (list: readonly Support[]): number => Math.max(...list.map((it) => Math.abs(it.across)))
+  const stepBolts = []
+  for (let height = 2.6, side = 1; height <= pole.stepBoltsTo; height += 0.4, side = -side)
+    stepBolts.push({ across: side * 0.24, height })
+  return {
+    pole: { top, topRadius: 0.095, taper: (radius - 0.095) / top, number: pole.number },
+    arm: { height: pole.armHeight, length: 2 * spread(conductors) + 0.3, along: 0.16 },
+    conductors,
+    lv: wires,
+    lvArm: { height: pole.lvHeight - 0.19, length: 2 * spread(wires) + 0.24 },
+    stepBolts,
+    stay: { top: new Vector3(-0.1, pole.armHeight - 0.25, 0), anchor: toScene(stay.anchor) },
+    crossing: {
+      along: section.crossingAlong,
+      height: 10.6,
+      phases: (['A', 'B', 'C'] as const).map((phase, i) => ({
+        phase,
+        along: section.crossingAlong + [-1.1, 0, 1.1][i]!,
+      })),
+    },
+  }
+}
+
+export function requireSupport(list: readonly Support[], id: ThingId): Support {
+  const found = list.find((it) => it.id === id)
+  if (!found) throw new Error(`no wire ${id} at this pole`)
+  return found
+}

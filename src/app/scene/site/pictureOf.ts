@@ -1,0 +1,125 @@
+/** Belief to picture: only what was perceived goes in, so only that can be drawn. */
+import { type Belief, gearCatalogue, type ItemId, type PersonId, type Phase, type ThingId } from '../../../engine'
+import type { LeadPicture, PersonPicture, SitePicture, SwitchPicture, WireState } from './sitePicture'
+
+/** An act in progress. */
+export interface Doing {
+  readonly who: PersonId
+  readonly act: string
+  readonly thing: ThingId | null
+  readonly item: ItemId | null
+}
+
+/** @param risen conductors that a drawn livening lifts, though they are earthed */
+export function pictureOf(
+  belief: Belief,
+  doing: readonly Doing[] = [],
+  risen: ReadonlySet<ThingId> = new Set(),
+): SitePicture {
+  const { sheet } = belief
+  const typeOf = Object.fromEntries(belief.items.map(({ id, type }) => [id, type]))
+  const leads = leadsOf(belief)
+  const ofType = (type: string) => belief.items.filter((item) => item.type === type)
+  return {
+    conductors: Object.fromEntries(
+      belief.conductors.map(({ id, state }) => [id, risen.has(id) ? 'risen' : wireState(id, state, leads)]),
+    ),
+    rods: belief.rods.map(({ item, at, depth }) => ({ item, at, depth, length: lengthOf(belief, item, 'length', 2) })),
+    leads,
+    cover: belief.cover && { item: belief.cover.item, from: belief.cover.from, to: belief.cover.to },
+    guards: belief.guards,
+    barrier: belief.barrier,
+    truck: belief.truck,
+    tarp: belief.items.filter(({ where }) => where.kind === 'tarp').map(({ id }) => id),
+    typeOf,
+    hasHandline:
+      ofType('handline').some(({ where }) => where.kind === 'aloft' || where.kind === 'fitted') ||
+      belief.hauled.length > 0,
+    hasSigns: ofType('sign-set').some(({ where }) => where.kind === 'fitted'),
+    insulator: belief.insulator,
+    work: sheet.work.conductor,
+    people: belief.persons.map((person): PersonPicture => {
+      const act = doing.find((it) => it.who === person.id)
+      const { id, role, place, holds, wears, strapped, onMat } = person
+      return {
+        id,
+        role,
+        place,
+        holds,
+        wears,
+        isStrapped: strapped,
+        isOnMat: onMat,
+        doing: act ? { act: act.act, on: act.thing, with: act.item } : null,
+      }
+    }),
+    switches: sheet.switches.map((it) => switchOf(belief, it)),
+  }
+}
+
+function lengthOf(belief: Belief, item: ItemId, name: string, otherwise: number): number {
+  const it = belief.items.find(({ id }) => id === item)
+  const value = it?.label?.[name] ?? gearCatalogue.get(it?.type ?? '')?.parameters[name]
+  return typeof value === 'number' ? value : otherwise
+}
+
+/** Leads that are on something or hang aloft; those on the tarp lie there as coils. */
+function leadsOf(belief: Belief): readonly LeadPicture[] {
+  return belief.items.flatMap((item): LeadPicture[] => {
+    const ends = gearCatalogue.get(item.type)?.ends
+    const clamps = belief.clamps.filter(({ lead }) => lead === item.id)
+    const isAloft = belief.hauled.includes(item.id)
+    if (!ends || (clamps.length === 0 && !isAloft)) return []
+    const first = lengthOf(belief, item.id, 'length', 12)
+    const hop = lengthOf(belief, item.id, 'hop', 1.5)
+    return [
+      {
+        item: item.id,
+        isBond: item.type === 'bond-lead',
+        ends: ends.map((end) => {
+          const clamp = clamps.find((it) => it.end === end)
+          return { end, on: clamp?.on ?? null, turns: clamp?.turns ?? 0 }
+        }),
+        lengths: ends.slice(1).map((_, index) => (index === 0 ? first : hop)),
+        isAloft,
+      },
+    ]
+  })
+}
+
+/** Earthed: a clamp of a lead whose earth end is on a rod. A clamp alone earns no more trust than the test before it. */
+function wireState(
+  id: ThingId,
+  state: Belief['conductors'][number]['state'],
+  leads: readonly LeadPicture[],
+): WireState {
+  const isEarthed = leads.some(
+    ({ isBond, ends }) =>
+      !isBond && ends.some(({ on }) => on === id) && ends.some(({ end, on }) => end === 'earth' && on !== null),
+  )
+  if (isEarthed) return 'earthed'
+  return state === 'treat-as-live' ? 'live' : 'tested'
+}
+
+const phases: readonly Phase[] = ['A', 'B', 'C']
+
+function switchOf(belief: Belief, { id, label, along }: Belief['sheet']['switches'][number]): SwitchPicture {
+  const seen = belief.switches.find((it) => it.id === id)
+  const blades = Object.fromEntries(
+    phases.map((phase) => [phase, bladeSeen(seen?.blades[phase])]),
+  ) as SwitchPicture['blades']
+  return {
+    id,
+    label,
+    along,
+    handle: seen?.handle ?? 'closed',
+    blades,
+    hasLock: seen?.lock != null,
+    hasTag: seen?.tag != null,
+  }
+}
+
+/** The last look at a blade says in which position it was. */
+function bladeSeen(look: Belief['switches'][number]['blades'][Phase] | undefined): 'open' | 'closed' | 'not-looked' {
+  if (!look) return 'not-looked'
+  return /closed/.test(`${look.says} ${Object.values(look.values).join(' ')}`) ? 'closed' : 'open'
+}

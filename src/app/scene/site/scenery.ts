@@ -1,0 +1,185 @@
+/** The setting, which nobody picks: grass, hills, trees, fence, a house behind the road, its marker posts. Seeded, so always the same. */
+import { BufferAttribute, BufferGeometry, SphereGeometry } from 'three'
+import { at, box, cylinder, indexed, prism, vector } from '../geometry/shapes'
+import { type Built, built, type Part, part, wire } from '../ink/part'
+import { fenceAcross, road } from './layout'
+
+type Random = () => number
+
+function seeded(seed: number): Random {
+  let state = seed >>> 0
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0
+    let t = Math.imul(state ^ (state >>> 15), 1 | state)
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296
+  }
+}
+
+/** Grass as pen strokes: tufts of three short lines in patches, thick near the pole, none on the road. */
+export function grass(tufts = 6500): BufferGeometry {
+  const random = seeded(7)
+  const position: number[] = []
+  const shade: number[] = []
+  for (let i = 0; i < tufts; i++) {
+    const angle = random() * Math.PI * 2
+    const distance = 1 + 46 * Math.sqrt(random()) * (0.35 + 0.65 * random())
+    const [x, z] = [Math.cos(angle) * distance, Math.sin(angle) * distance]
+    const patch = Math.sin(x * 0.55 + 1.3 * Math.sin(z * 0.31)) + Math.sin(z * 0.47 + x * 0.13)
+    if ((x > road.from - 0.7 && x < road.to + 0.7) || patch < -0.25 + random() * 0.6) continue
+    const height = 0.07 + 0.13 * random()
+    const strength = 0.4 + 0.6 * random()
+    for (let blade = -1; blade <= 1; blade++) {
+      const lean = blade * 0.055 + (random() - 0.5) * 0.05
+      const turn = random() * 3
+      position.push(x + blade * 0.02, 0.002, z)
+      position.push(
+        x + blade * 0.03 + Math.cos(turn) * lean,
+        height * (1 - 0.22 * Math.abs(blade)),
+        z + Math.sin(turn) * lean,
+      )
+      shade.push(strength, strength * 0.4)
+    }
+  }
+  const geometry = new BufferGeometry()
+  geometry.setAttribute('position', new BufferAttribute(new Float32Array(position), 3))
+  geometry.setAttribute('shade', new BufferAttribute(new Float32Array(shade), 1))
+  return geometry
+}
+
+/** A strip round the horizon whose upper edge is a sum of slow waves; it faces inward. */
+function hills(distance: number, base: number, swing: number, phase: number): BufferGeometry {
+  const count = 120
+  const position: number[] = []
+  const index: number[] = []
+  for (let i = 0; i <= count; i++) {
+    const angle = (i / count) * Math.PI * 2
+    const waves =
+      Math.sin(angle * 5 + phase) * 0.5 +
+      Math.sin(angle * 11 + phase * 2.1) * 0.3 +
+      Math.sin(angle * 23 + phase * 0.7) * 0.12
+    const [x, z] = [Math.cos(angle) * distance, Math.sin(angle) * distance]
+    position.push(x, -1, z, x, base + swing * waves, z)
+    const k = i * 2
+    if (i < count) index.push(k, k + 2, k + 1, k + 2, k + 3, k + 1)
+  }
+  return indexed(position, index)
+}
+
+/** Detail above 40 m marks the skyline for the shaders: a flat wash rising out of the mist. */
+export const skyline = (): Built =>
+  built([part(hills(330, 16, 10, 1.2), 'hillFar', '', 60, 180), part(hills(240, 7, 6, 4.1), 'hill', '', 60, 180)])
+
+/** A crown of lumps on a trunk; low facets, the ink does the work. */
+function tree(x: number, z: number, height: number, random: Random): readonly Part[] {
+  const lumps = 7
+  const crown = Array.from({ length: lumps }, (_, i) => {
+    const isTop = i === lumps - 1
+    const angle = (i / (lumps - 1)) * 6.28 + random() * 0.8
+    const out = isTop ? 0 : height * (0.14 + 0.12 * random())
+    const size = height * (0.15 + 0.08 * random())
+    const place = [
+      x + Math.cos(angle) * out,
+      height * (isTop ? 0.82 : 0.5 + 0.24 * random()),
+      z + Math.sin(angle) * out,
+    ] as const
+    return part(at(lump(size, i), place, [0, random() * 3, 0], [1.15, 0.8, 1.15]), 'leaf', '', 0.5, 180)
+  })
+  return [part(at(cylinder(0.1, 0.22, height * 0.5, 8), [x, height * 0.25, z]), 'wood', '', 0.4, 60), ...crown]
+}
+
+function lump(size: number, phase: number): BufferGeometry {
+  const geometry = new SphereGeometry(size, 11, 7)
+  const position = geometry.getAttribute('position')
+  for (let k = 0; k < position.count; k++) {
+    const swell =
+      1 + 0.1 * Math.sin((position.getX(k) * 5) / size + phase) * Math.sin((position.getY(k) * 4) / size + 2 * phase)
+    position.setXYZ(k, position.getX(k) * swell, position.getY(k) * swell, position.getZ(k) * swell)
+  }
+  return geometry
+}
+
+function house(x: number, z: number): readonly Part[] {
+  const [width, depth, eaves, ridge] = [3, 4.5, 2.7, 4.3]
+  const slope = (side: number): Part =>
+    part(
+      at(box(3.7, 0.12, depth * 2 + 0.6), [x + side * 1.55, (eaves + ridge) / 2 + 0.08, z], [0, 0, -side * 0.49]),
+      'roof',
+      '',
+      0.6,
+    )
+  const gable = prism(
+    [
+      [-width, ridge - eaves],
+      [0, 0],
+      [width, ridge - eaves],
+    ],
+    -depth,
+    depth,
+  )
+  const front = x - width - 0.02
+  return [
+    part(at(box(width * 2, eaves, depth * 2), [x, eaves / 2, z]), 'wall', '', 1),
+    part(at(gable, [x, ridge, z], [Math.PI / 2, 0, 0]), 'wall', '', 1),
+    slope(1),
+    slope(-1),
+    part(at(box(0.06, 2.05, 0.95), [front, 1.03, z + 1.2]), 'wood', '', 0.6),
+    part(at(box(0.06, 1, 1.2), [front, 1.5, z - 1.6]), 'glass', '', 0.4),
+    part(at(box(0.5, 1.3, 0.5), [x + 0.9, ridge - 0.1, z - 2.4]), 'roof', '', 0.4),
+  ]
+}
+
+function fence(): Built {
+  const posts: Part[] = []
+  for (let z = -64; z <= 64; z += 4)
+    posts.push(
+      part(
+        at(box(0.1, 1.25, 0.1), [fenceAcross + 0.15 * Math.sin(z), 0.62, z], [0, z * 0.3, 0.03 * Math.sin(z * 1.7)]),
+        'wood',
+        '',
+        0.14,
+      ),
+    )
+  const wires = [0.35, 0.62, 0.88, 1.14].map((height) =>
+    wire(
+      Array.from({ length: 65 }, (_, k) => {
+        const z = -64 + k * 2
+        return vector(fenceAcross + (k % 2 ? 0 : 0.15 * Math.sin(z)), height - (k % 2 ? 0.02 : 0), z)
+      }),
+      0.0025,
+      'steel',
+      '',
+      0.8,
+      4,
+    ),
+  )
+  return built(posts, wires)
+}
+
+const trees = [
+  [-24, 28, 7],
+  [-28, 22, 6],
+  [-21, 56, 8],
+  [27, 40, 8.5],
+  [32, 47, 6.5],
+  [25, 66, 7],
+  [38, -4, 7.5],
+  [34, -22, 8],
+  [-29, -12, 7.5],
+  [-33, -26, 6],
+  [24, -52, 8],
+  [-22, 82, 7],
+] as const
+
+export function scenery(): Built {
+  const random = seeded(21)
+  const around = fence()
+  const markers = [-34, -10, 14, 38].flatMap((z) => [
+    part(at(box(0.12, 1, 0.06), [road.from - 0.8, 0.5, z]), 'white', '', 0.15),
+    part(at(box(0.125, 0.14, 0.065), [road.from - 0.8, 0.82, z]), 'strap', '', 0.1),
+  ])
+  return built(
+    [...around.parts, ...house(29, 18), ...trees.flatMap(([x, z, height]) => tree(x, z, height, random)), ...markers],
+    around.wires,
+  )
+}

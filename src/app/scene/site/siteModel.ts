@@ -1,0 +1,71 @@
+/** The picture as batches, by how often they change: line per scenario, gear per act, crew per posture. Pure. */
+import { Matrix4 } from 'three'
+import { barrierView, coverView, guardView } from '../gear/protection'
+import { type LeadRoute, leadView, routeLead } from '../gear/leads'
+import { plateCentre } from '../gear/pole'
+import { rodView } from '../gear/rod'
+import { handlineView, tarpView } from '../gear/tarp'
+import { signsView, truckView } from '../gear/truck'
+import { vector } from '../geometry/shapes'
+import { type Built, built, join, wire } from '../ink/part'
+import type { Plate } from '../ink/plateAtlas'
+import type { HeldEnds } from '../gear/leads'
+import { type Layout, requireSupport, toScene } from './layout'
+import type { SitePicture } from './sitePicture'
+
+export interface GearModel {
+  readonly built: Built
+  readonly routes: readonly LeadRoute[]
+}
+
+export function gearModel(layout: Layout, picture: SitePicture, held: HeldEnds): GearModel {
+  const routes = picture.leads.map((lead) => routeLead(layout, picture, lead, held))
+  const truck = toScene(picture.truck)
+  const isClamped = (item: string): boolean =>
+    picture.leads.some(({ ends }) => ends.some(({ on }) => on === `rod/${item}`))
+  return {
+    routes,
+    built: join(
+      truckView(truck),
+      tarpView(picture, truck),
+      ...(picture.hasSigns ? [signsView(truck)] : []),
+      ...(picture.hasHandline ? [handlineView(vector(0.62, layout.arm.height - 0.08, layout.arm.along))] : []),
+      ...picture.rods.map((rod) => rodView(rod, isClamped(rod.item))),
+      ...routes.map(leadView),
+      ...(picture.cover ? [coverView(layout, picture.cover.from, picture.cover.to)] : []),
+      ...picture.guards.map(({ on, item }) => guardView(requireSupport(layout.lv, on), item)),
+      ...(picture.barrier ? [barrierView(picture.barrier)] : []),
+      dimensions(picture),
+    ),
+  }
+}
+
+/** From the pole to each rod, on the ground. */
+function dimensions({ rods }: SitePicture): Built {
+  const wires = rods.flatMap(({ at }) => {
+    const end = toScene(at)
+    const length = end.length()
+    if (length < 0.6) return []
+    const [dx, dz] = [end.x / length, end.z / length]
+    const on = (along: number, aside: number) => vector(dx * along - dz * aside, 0.015, dz * along + dx * aside)
+    const [from, to] = [0.2, length - 0.05]
+    return [
+      wire([on(from, 0), on(to, 0)], 0.001, 'ink', '', 1.1, 4),
+      wire([on(from, -0.13), on(from, 0.13)], 0.001, 'ink', '', 1.4, 4),
+      wire([on(to, -0.13), on(to, 0.13)], 0.001, 'ink', '', 1.4, 4),
+    ]
+  })
+  return built([], wires)
+}
+
+export const sitePlates = (layout: Layout): readonly Plate[] => {
+  const [x, y, z] = plateCentre(layout)
+  return [
+    {
+      place: new Matrix4().makeTranslation(x, y, z - 0.0038).multiply(new Matrix4().makeRotationY(Math.PI)),
+      width: 0.17,
+      height: 0.1,
+      text: [layout.pole.number],
+    },
+  ]
+}

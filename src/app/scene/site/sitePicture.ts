@@ -1,0 +1,72 @@
+/**
+ * What the scene draws: the crew's picture of the site. Made from belief by pictureOf.ts, so that no builder can reach
+ * a hidden defect. Lengths in metres, x east, y north.
+ */
+import type { Belief, GroundPoint, ItemId, PersonId, Phase, ThingId } from '../../../engine'
+
+type Person = Belief['persons'][number]
+
+/** Treat as live, tested, earthed, earthed but lifted by a livening. */
+export type WireState = 'live' | 'tested' | 'earthed' | 'risen'
+
+export interface LeadEnd {
+  readonly end: string
+  /** What it is clamped on, `rod/…` included; null: free. */
+  readonly on: ThingId | null
+  readonly turns: number
+}
+
+export interface LeadPicture {
+  readonly item: ItemId
+  readonly isBond: boolean
+  readonly ends: readonly LeadEnd[]
+  /** Metres of cable from each end to the next. */
+  readonly lengths: readonly number[]
+  /** Its free ends hang at the pole top. */
+  readonly isAloft: boolean
+}
+
+export interface PersonPicture {
+  readonly id: PersonId
+  readonly role: Person['role']
+  readonly place: Person['place']
+  readonly holds: readonly ItemId[]
+  readonly wears: readonly ItemId[]
+  readonly isStrapped: boolean
+  readonly isOnMat: boolean
+  readonly doing: { readonly act: string; readonly on: ThingId | null; readonly with: ItemId | null } | null
+}
+
+export interface SwitchPicture {
+  readonly id: ThingId
+  readonly label: string
+  readonly along: number
+  readonly handle: 'open' | 'closed'
+  readonly blades: Readonly<Record<Phase, 'open' | 'closed' | 'not-looked'>>
+  readonly hasLock: boolean
+  readonly hasTag: boolean
+}
+
+export interface SitePicture {
+  readonly conductors: Readonly<Record<ThingId, WireState>>
+  readonly rods: readonly {
+    readonly item: ItemId
+    readonly at: GroundPoint
+    readonly depth: number
+    readonly length: number
+  }[]
+  readonly leads: readonly LeadPicture[]
+  readonly cover: { readonly item: ItemId; readonly from: number; readonly to: number } | null
+  readonly guards: readonly { readonly item: ItemId; readonly on: ThingId }[]
+  readonly barrier: readonly GroundPoint[] | null
+  readonly truck: GroundPoint
+  /** Items that lie on the tarp, in the order of the register. */
+  readonly tarp: readonly ItemId[]
+  readonly typeOf: Readonly<Record<ItemId, string>>
+  readonly hasHandline: boolean
+  readonly hasSigns: boolean
+  readonly insulator: 'cracked' | 'replaced'
+  readonly work: ThingId
+  readonly people: readonly PersonPicture[]
+  readonly switches: readonly SwitchPicture[]
+}
