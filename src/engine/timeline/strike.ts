@@ -1,7 +1,9 @@
 /** The visible livening: when it strikes, what keeps it from striking, what it leaves behind. */
 import { perceive } from '../actions/changes'
+import { declaredCorner } from '../hazard/corner'
+import { liven } from '../hazard/liven'
 import { findRemovedCause } from '../site/cause'
-import type { Livening, ThingId } from '../site/scenario'
+import type { ItemId, Livening, ThingId } from '../site/scenario'
 import type { Site } from '../site/site'
 import { invariant } from '../units/invariant'
 import { carriedCurrent } from './carried'
@@ -51,14 +53,16 @@ export function strikeNow(events: Events, moment: Moment, index: number): Events
   return { ...events, striking: strike, struck: strike }
 }
 
-/** The site after it: gear that carried current is marked, everybody has seen and heard. */
+/** The site after it: gear that carried current and insulation that failed stay so, everybody has seen and heard. */
 export function afterStrike(site: Site, moment: Moment, strike: Strike): Site {
-  const livening = requireLivening(site, strike.livening)
-  const carried = carriedCurrent(moment.site, livenedThings(moment.site, livening))
+  const left = leftBehind(moment, requireLivening(site, strike.livening))
   const items = Object.fromEntries(
-    Object.entries(site.items).map(([id, item]) => [id, carried.includes(id) ? { ...item, faulted: true } : item]),
+    Object.entries(site.items).map(([id, item]) => [
+      id,
+      { ...item, faulted: item.faulted || left.faulted.includes(id), failed: item.failed || left.failed.includes(id) },
+    ]),
   )
-  const record = { id: livening.id, at: strike.at, cleared: true, provedOff: false }
+  const record = { id: strike.livening, at: strike.at, cleared: left.cleared, provedOff: false }
   const struck: Site = { ...site, items, livening: record, paper: { ...site.paper, safeToWork: false } }
   return Object.keys(site.persons).reduce(
     (next, who) =>
@@ -70,6 +74,25 @@ export function afterStrike(site: Site, moment: Moment, strike: Strike): Site {
       ),
     struck,
   )
+}
+
+interface LeftBehind {
+  readonly faulted: readonly ItemId[]
+  readonly failed: readonly ItemId[]
+  readonly cleared: boolean
+}
+
+/** By the declared corner of the circuit; where that cannot be solved, whatever hangs on the livened wires counts as faulted. */
+function leftBehind(moment: Moment, livening: Livening): LeftBehind {
+  const story = liven(moment, livening.id, declaredCorner)
+  if (story.kind === 'unsolvable') {
+    return { faulted: carriedCurrent(moment.site, livenedThings(moment.site, livening)), failed: [], cleared: false }
+  }
+  return {
+    faulted: [...story.carriedBy, ...story.meltedItems],
+    failed: story.failedItems,
+    cleared: story.clearedBy !== 'nothing',
+  }
 }
 
 /** Conductors of the section that it puts voltage on. */
