@@ -34,7 +34,11 @@ describe('order', () => {
 
   it('holds for each item by itself where asked', () => {
     const steps = [{ do: 'look' }, { do: 'judge' }]
-    const run = [act('gw', 'look', { on: 'E-07' }), act('gw', 'judge', { on: 'E-07' }), act('gw', 'look', { on: 'B-02' })]
+    const run = [
+      act('gw', 'look', { on: 'E-07' }),
+      act('gw', 'judge', { on: 'E-07' }),
+      act('gw', 'look', { on: 'B-02' }),
+    ]
     expect(found({ kind: 'order', parameters: { steps, same: 'item' } }, run)).toEqual([])
     expect(found({ kind: 'order', parameters: { steps } }, run)).toHaveLength(1)
   })
@@ -104,7 +108,8 @@ describe('prove-around', () => {
   const before: ShortRule = { kind: 'prove-around', parameters: { ...parameters, side: 'before' } }
   const after: ShortRule = { kind: 'prove-around', parameters: { ...parameters, side: 'after' } }
   const prove = act('pw', 'prove', { with: 'D-04' })
-  const test = (letter: string, more: Partial<FakeAct> = {}) => act('pw', 'test', { with: 'D-04', on: `conductor-${letter}`, ...more })
+  const test = (letter: string, more: Partial<FakeAct> = {}) =>
+    act('pw', 'test', { with: 'D-04', on: `conductor-${letter}`, ...more })
 
   it('keeps a series between two provings', () => {
     const run = [prove, test('a'), test('b'), prove, act('pw', 'clamp')]
@@ -137,7 +142,10 @@ describe('prove-around', () => {
 })
 
 describe('state-at', () => {
-  const rule = (moment: string): ShortRule => ({ kind: 'state-at', parameters: { when: { do: 'fit' }, holds: 'barrier-up', moment } })
+  const rule = (moment: string): ShortRule => ({
+    kind: 'state-at',
+    parameters: { when: { do: 'fit' }, holds: 'barrier-up', moment },
+  })
   const barrier = [
     { x: -8, y: -8 },
     { x: 8, y: -8 },
@@ -166,7 +174,10 @@ describe('state-at', () => {
 })
 
 describe('one-of', () => {
-  const rule: ShortRule = { kind: 'one-of', parameters: { when: { do: 'untie' }, anyOf: ['any-cover', 'metal-bonded'] } }
+  const rule: ShortRule = {
+    kind: 'one-of',
+    parameters: { when: { do: 'untie' }, anyOf: ['any-cover', 'metal-bonded'] },
+  }
 
   it('is content with one of the alternatives', () => {
     expect(found(rule, [act('pw', 'untie')])).toEqual([[0, 0]])
@@ -185,8 +196,18 @@ describe('invariant-during', () => {
   ]
 
   it('holds from the end of the first to the start of the last', () => {
-    const kept = [act('gw', 'start', { leaves: { barrier } }), act('gw', 'work'), act('gw', 'stop', { leaves: { barrier: null } }), act('gw', 'rest')]
-    const lost = [act('gw', 'start', { leaves: { barrier } }), act('gw', 'work', { leaves: { barrier: null } }), act('gw', 'rest'), act('gw', 'stop')]
+    const kept = [
+      act('gw', 'start', { leaves: { barrier } }),
+      act('gw', 'work'),
+      act('gw', 'stop', { leaves: { barrier: null } }),
+      act('gw', 'rest'),
+    ]
+    const lost = [
+      act('gw', 'start', { leaves: { barrier } }),
+      act('gw', 'work', { leaves: { barrier: null } }),
+      act('gw', 'rest'),
+      act('gw', 'stop'),
+    ]
     expect(found(rule, kept)).toEqual([])
     expect(found(rule, lost)).toEqual([[2, 20]])
   })
@@ -196,13 +217,19 @@ describe('invariant-during', () => {
   })
 
   it('is asked of everybody whom it concerns', () => {
-    const briefed: ShortRule = { kind: 'invariant-during', parameters: { each: 'crew', roles: ['pole-worker', 'ground-worker'], holds: 'briefed' } }
+    const briefed: ShortRule = {
+      kind: 'invariant-during',
+      parameters: { each: 'crew', roles: ['pole-worker', 'ground-worker'], holds: 'briefed' },
+    }
     expect(findFindings(fakeRun([act('pic', 'x')]), onePack(briefed)).map((it) => it.who)).toEqual(['gw', 'pw'])
   })
 })
 
 describe('count', () => {
-  const rule = (parameters: object): ShortRule => ({ kind: 'count', parameters: { of: { do: 'clamp' }, ...parameters } })
+  const rule = (parameters: object): ShortRule => ({
+    kind: 'count',
+    parameters: { of: { do: 'clamp' }, ...parameters },
+  })
 
   it('counts at least and at most', () => {
     expect(found(rule({ least: 3 }), onWires('clamp', 'a', 'b'))).toEqual([[-1, 20]])
@@ -224,8 +251,12 @@ describe('count', () => {
 })
 
 describe('geometry', () => {
-  const rule: ShortRule = { kind: 'geometry', parameters: { when: { do: 'drive-rod' }, measure: 'rod-to-pole', least: 3 } }
-  const drive = (x: number): FakeAct => act('gw', 'drive-rod', { leaves: { rods: [{ item: 'R-1', at: { x, y: 0 }, depth: 1.8 }] } })
+  const rule: ShortRule = {
+    kind: 'geometry',
+    parameters: { when: { do: 'drive-rod' }, measure: 'rod-to-pole', least: 3 },
+  }
+  const drive = (x: number): FakeAct =>
+    act('gw', 'drive-rod', { leaves: { rods: [{ item: 'R-1', at: { x, y: 0 }, depth: 1.8 }] } })
 
   it('measures to a centimetre', () => {
     expect(found(rule, [drive(2.99)])).toEqual([[0, 0]])
@@ -244,7 +275,10 @@ describe('by-whom', () => {
 })
 
 describe('across', () => {
-  const rule = (way: string): ShortRule => ({ kind: 'across', parameters: { of: { do: 'clamp' }, way, as: { do: 'test' } } })
+  const rule = (way: string): ShortRule => ({
+    kind: 'across',
+    parameters: { of: { do: 'clamp' }, way, as: { do: 'test' } },
+  })
 
   it('goes from one side to the other, either way', () => {
     expect(found(rule('either'), onWires('clamp', 'a', 'b', 'c'))).toEqual([])
@@ -272,12 +306,18 @@ describe('across', () => {
 })
 
 describe('follow', () => {
-  const rule: ShortRule = { kind: 'follow', parameters: { after: { do: 'clamp' }, next: { do: 'tug' }, link: [['on', 'on']] } }
+  const rule: ShortRule = {
+    kind: 'follow',
+    parameters: { after: { do: 'clamp' }, next: { do: 'tug' }, link: [['on', 'on']] },
+  }
 
   it('asks for the next act of the same person, on the same wire', () => {
     expect(found(rule, [...onWires('clamp', 'a'), act('gw', 'watch'), ...onWires('tug', 'a')])).toEqual([])
     expect(found(rule, [...onWires('clamp', 'a'), ...onWires('tug', 'b')])).toEqual([[1, 10]])
-    expect(found(rule, [...onWires('clamp', 'a', 'b'), ...onWires('tug', 'a', 'b')])).toEqual([[1, 10], [2, 20]])
+    expect(found(rule, [...onWires('clamp', 'a', 'b'), ...onWires('tug', 'a', 'b')])).toEqual([
+      [1, 10],
+      [2, 20],
+    ])
   })
 
   it('is missed when nothing followed', () => {
@@ -288,21 +328,44 @@ describe('follow', () => {
 describe('lead-order', () => {
   const on: ShortRule = { kind: 'lead-order', parameters: { types: ['earth-lead'], deadEnd: 'earth', going: 'on' } }
   const off: ShortRule = { kind: 'lead-order', parameters: { types: ['earth-lead'], deadEnd: 'earth', going: 'off' } }
-  const clamp = (lead: string, end: string) => ({ lead, end, on: end === 'earth' ? 'rod/R-1' : 'conductor-a', turns: 6, brushed: true, tugged: true })
+  const clamp = (lead: string, end: string) => ({
+    lead,
+    end,
+    on: end === 'earth' ? 'rod/R-1' : 'conductor-a',
+    turns: 6,
+    brushed: true,
+    tugged: true,
+  })
   const earth = clamp('E-07', 'earth')
   const first = clamp('E-07', '1')
 
   it('asks for the earth end of the same lead first', () => {
     expect(found(on, [act('pw', 'clamp', { leaves: { clamps: [first] } })])).toEqual([[0, 0]])
-    expect(found(on, [act('gw', 'earth', { leaves: { clamps: [earth] } }), act('pw', 'clamp', { leaves: { clamps: [earth, first] } })])).toEqual([])
+    expect(
+      found(on, [
+        act('gw', 'earth', { leaves: { clamps: [earth] } }),
+        act('pw', 'clamp', { leaves: { clamps: [earth, first] } }),
+      ]),
+    ).toEqual([])
     const other = clamp('E-08', 'earth')
-    expect(found(on, [act('gw', 'earth', { leaves: { clamps: [other] } }), act('pw', 'clamp', { leaves: { clamps: [other, first] } })])).toHaveLength(1)
+    expect(
+      found(on, [
+        act('gw', 'earth', { leaves: { clamps: [other] } }),
+        act('pw', 'clamp', { leaves: { clamps: [other, first] } }),
+      ]),
+    ).toHaveLength(1)
   })
 
   it('asks for it last when they come off', () => {
     const both = act('pw', 'both', { leaves: { clamps: [earth, first] } })
     expect(found(off, [both, act('gw', 'off', { leaves: { clamps: [first] } })])).toEqual([[1, 10]])
-    expect(found(off, [both, act('pw', 'off', { leaves: { clamps: [earth] } }), act('gw', 'off', { leaves: { clamps: [] } })])).toEqual([])
+    expect(
+      found(off, [
+        both,
+        act('pw', 'off', { leaves: { clamps: [earth] } }),
+        act('gw', 'off', { leaves: { clamps: [] } }),
+      ]),
+    ).toEqual([])
   })
 
   it('says nothing of other leads', () => {
@@ -314,9 +377,16 @@ describe('lead-order', () => {
 describe('judgement', () => {
   const rule = (fault: string): ShortRule => ({
     kind: 'judgement',
-    parameters: { types: ['boots', 'operating-stick'], fault, evidence: ['label', 'look', 'test'], judged: { do: 'judge' }, used: { do: 'wear' } },
+    parameters: {
+      types: ['boots', 'operating-stick'],
+      fault,
+      evidence: ['label', 'look', 'test'],
+      judged: { do: 'judge' },
+      used: { do: 'wear' },
+    },
   })
-  const judge = (on: string, verdict: string, more: Partial<FakeAct> = {}): FakeAct => act('gw', 'judge', { on, values: { verdict }, ...more })
+  const judge = (on: string, verdict: string, more: Partial<FakeAct> = {}): FakeAct =>
+    act('gw', 'judge', { on, values: { verdict }, ...more })
   const wear = (on: string): FakeAct => act('pw', 'wear', { on })
   const seen = (of: string, ...by: readonly ('label' | 'look' | 'test')[]) => ({
     evidence: by.map((each) => ({ at: 0, who: 'gw', of, by: each, says: 'seen', values: {} })),
@@ -351,7 +421,10 @@ describe('judgement', () => {
 })
 
 describe('stated', () => {
-  const rule: ShortRule = { kind: 'stated', parameters: { of: { do: 'receive-step' }, value: 'readBack', truth: 'switch-label' } }
+  const rule: ShortRule = {
+    kind: 'stated',
+    parameters: { of: { do: 'receive-step' }, value: 'readBack', truth: 'switch-label' },
+  }
   const say = (readBack: string) => act('so', 'receive-step', { on: 'switch-27', values: { to: 'open', readBack } })
 
   it('compares a read-back with the device', () => {
@@ -360,7 +433,10 @@ describe('stated', () => {
   })
 
   it('compares lists as sets, and lets harmless extras pass', () => {
-    const sources: ShortRule = { kind: 'stated', parameters: { of: { do: 'read-order' }, value: 'sources', truth: 'sources' } }
+    const sources: ShortRule = {
+      kind: 'stated',
+      parameters: { of: { do: 'read-order' }, value: 'sources', truth: 'sources' },
+    }
     const read = (...list: readonly string[]) => [act('pic', 'read-order', { values: { sources: list } })]
     expect(found(sources, read('lv', 'fx', 'f1', 'f2'))).toEqual([])
     expect(found(sources, read('lv', 'fx', 'f1', 'f2', 'switch-27'))).toEqual([])
@@ -381,11 +457,16 @@ describe('repeat', () => {
 })
 
 describe('one-at-a-time', () => {
-  const rule: ShortRule = { kind: 'one-at-a-time', parameters: { of: { do: ['look', 'test-item'] }, ends: { do: 'judge' }, part: 'item' } }
+  const rule: ShortRule = {
+    kind: 'one-at-a-time',
+    parameters: { of: { do: ['look', 'test-item'] }, ends: { do: 'judge' }, part: 'item' },
+  }
   const on = (verb: string, item: string) => act('gw', verb, { on: item })
 
   it('finds the second item begun before the first is finished', () => {
-    expect(found(rule, [on('look', 'E-07'), on('look', 'B-02'), on('judge', 'E-07'), on('judge', 'B-02')]).length).toBeGreaterThan(0)
+    expect(
+      found(rule, [on('look', 'E-07'), on('look', 'B-02'), on('judge', 'E-07'), on('judge', 'B-02')]).length,
+    ).toBeGreaterThan(0)
     expect(found(rule, [on('look', 'E-07'), on('judge', 'E-07'), on('look', 'B-02'), on('judge', 'B-02')])).toEqual([])
     expect(found(rule, [on('look', 'E-07'), act('pw', 'look', { on: 'B-02' }), on('judge', 'E-07')])).toEqual([])
   })
@@ -409,7 +490,10 @@ describe('response-after-livening', () => {
   })
 
   it('asks for a need in time', () => {
-    const soon: ShortRule = { kind: 'response-after-livening', parameters: { need: { do: 'call-control' }, within: 30 } }
+    const soon: ShortRule = {
+      kind: 'response-after-livening',
+      parameters: { need: { do: 'call-control' }, within: 30 },
+    }
     expect(found(soon, fakeRun([act('pic', 'call-control', { at: 45 })], struck))).toEqual([])
     expect(found(soon, fakeRun([act('pic', 'call-control', { at: 46 })], struck))).toEqual([[-1, 45]])
   })
@@ -418,12 +502,22 @@ describe('response-after-livening', () => {
 describe('plan', () => {
   const rule = (ask: string): ShortRule => ({
     kind: 'plan',
-    parameters: { written: { do: 'write-plan' }, value: 'cards', ask, cards: ['clamp-earth-end:*', 'clamp:*', 'bond-line:*'] },
+    parameters: {
+      written: { do: 'write-plan' },
+      value: 'cards',
+      ask,
+      cards: ['clamp-earth-end:*', 'clamp:*', 'bond-line:*'],
+    },
   })
   const write = (...cards: readonly string[]) => [act('pic', 'write-plan', { values: { cards } })]
 
   it('asks for the cards and for their order, each by itself', () => {
-    const good = write('clamp-earth-end:E-07:rod', 'clamp:E-07:conductor-a', 'clamp:E-07:conductor-b', 'bond-line:B-02:conductor-b')
+    const good = write(
+      'clamp-earth-end:E-07:rod',
+      'clamp:E-07:conductor-a',
+      'clamp:E-07:conductor-b',
+      'bond-line:B-02:conductor-b',
+    )
     expect(found(rule('present'), good)).toEqual([])
     expect(found(rule('order'), good)).toEqual([])
     const turned = write('clamp:E-07:conductor-a', 'clamp-earth-end:E-07:rod', 'bond-line:B-02:conductor-b')
@@ -435,7 +529,10 @@ describe('plan', () => {
   })
 
   it('grades the last plan written', () => {
-    const run = [...write('clamp:E-07:conductor-a'), ...write('clamp-earth-end:E-07:rod', 'clamp:E-07:conductor-a', 'bond-line:B-02:x')]
+    const run = [
+      ...write('clamp:E-07:conductor-a'),
+      ...write('clamp-earth-end:E-07:rod', 'clamp:E-07:conductor-a', 'bond-line:B-02:x'),
+    ]
     expect(found(rule('present'), run)).toEqual([])
   })
 })

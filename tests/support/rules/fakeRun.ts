@@ -27,7 +27,14 @@ export function fakeRun(acts: readonly FakeAct[], more: Partial<Timeline> = {}):
   acts.forEach((act, index) => {
     const { at = clock, takes = 10, leaves = {}, outcome = 'done', values = {}, ...rest } = act
     const { who, do: verb, on, with: held } = rest
-    const order: Order = { at, who, do: verb, ...(on !== undefined && { on }), ...(held !== undefined && { with: held }), values }
+    const order: Order = {
+      at,
+      who,
+      do: verb,
+      ...(on !== undefined && { on }),
+      ...(held !== undefined && { with: held }),
+      values,
+    }
     const before = { ...site, time: at }
     const end = at + takes
     site = { ...site, ...leaves, time: end }

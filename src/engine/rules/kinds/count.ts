@@ -15,7 +15,7 @@ export const count: RuleKind = {
     most: { kind: 'number', least: 0, optional: true, says: 'at most so often' },
     different: {
       kind: 'choice',
-      of: ['on', 'with', 'who', 'item'],
+      of: ['on', 'with', 'who', 'item', 'device'],
       optional: true,
       says: 'counted by different ones of these',
     },

@@ -14,6 +14,7 @@ import { oneOf } from './oneOf'
 import { order } from './order'
 import { plan } from './plan'
 import { proveAround } from './proveAround'
+import { sameOrder } from './sameOrder'
 import { repeat } from './repeat'
 import { responseAfterLivening } from './responseAfterLivening'
 import { stateAt } from './stateAt'
@@ -35,6 +36,7 @@ const all: readonly RuleKind[] = [
   plan,
   proveAround,
   repeat,
+  sameOrder,
   responseAfterLivening,
   stateAt,
   stated,

@@ -1,6 +1,6 @@
 /**
- * A verdict on an item, against what was looked at and against the truth: used without a verdict, passed without the
- * evidence, passed though something was wrong with it and then used, refused though sound, used although refused.
+ * A verdict on an item, against what was looked at and against the truth: used without a verdict, passed without having
+ * looked oneself, passed though something was wrong with it and then used, refused though sound, used although refused.
  */
 import { requireGearType } from '../../gear/catalogue'
 import { isUnsound } from '../../site/questions'
@@ -93,7 +93,7 @@ function findUnread({ view }: Judging, entry: Entry, wanted: readonly string[]):
   const type = requireGearType(findItemType(view, item) ?? '')
   const missing = wanted
     .filter((by) => by !== 'test' || type.test !== undefined)
-    .find((by) => !entry.before.evidence.some((it) => it.of === item && it.by === by))
+    .find((by) => !entry.before.evidence.some((it) => it.of === item && it.by === by && it.who === entry.order.who))
   return missing === undefined ? [] : [aboutEntry(entry, item, { item, missing })]
 }
 

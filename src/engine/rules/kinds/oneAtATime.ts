@@ -1,7 +1,7 @@
 /** One thing is finished before the next is begun: an item is judged before another one is picked up. */
 import type { RuleKind } from '../language/kind'
 import { partOf, type Part } from '../language/link'
-import { matchesAny } from '../language/pattern'
+import { findFirst, matchesAny } from '../language/pattern'
 import { aboutEntry, type RawFinding } from '../language/raw'
 import { readPatterns, requireText } from '../language/read'
 
@@ -11,25 +11,33 @@ export const oneAtATime: RuleKind = {
   parameters: {
     of: { kind: 'patterns', least: 1, says: 'the acts' },
     ends: { kind: 'patterns', least: 1, says: 'the act that finishes' },
-    part: { kind: 'choice', of: ['on', 'with', 'who', 'item'], says: 'what is one thing' },
+    part: { kind: 'choice', of: ['on', 'with', 'who', 'item', 'device'], says: 'what is one thing' },
+    to: { kind: 'patterns', optional: true, says: 'only acts before the first of these' },
   },
   find(view, parameters) {
     const of = readPatterns(parameters, 'of')
     const ends = readPatterns(parameters, 'ends')
     const part = requireText(parameters, 'part') as Part
+    const to = readPatterns(parameters, 'to')
+    const ending = (to.length === 0 ? undefined : findFirst(view, to))?.start ?? Infinity
     const open = new Map<string, string>()
     const found: RawFinding[] = []
     for (const entry of view.done) {
       const { who } = entry.order
       const subject = partOf(view, entry, part)
-      if (subject === undefined || !matchesAny(view, [...of, ...ends], entry)) continue
+      if (subject === undefined || entry.start >= ending || !matchesAny(view, [...of, ...ends], entry)) continue
       const unfinished = open.get(who)
       if (unfinished !== undefined && unfinished !== subject) {
         found.push(aboutEntry(entry, unfinished, { unfinished }))
       }
-      if (matchesAny(view, ends, entry)) open.delete(who)
+      if (matchesAny(view, ends, entry)) closeEverywhere(open, subject)
       else open.set(who, subject)
     }
     return found
   },
+}
+
+/** Whoever finishes it, it is finished for all who had it in hand. */
+function closeEverywhere(open: Map<string, string>, subject: string): void {
+  for (const [who, unfinished] of open) if (unfinished === subject) open.delete(who)
 }

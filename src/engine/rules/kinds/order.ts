@@ -19,7 +19,7 @@ export const order: RuleKind = {
     to: { kind: 'patterns', optional: true, says: 'only acts before the first of these, itself included' },
     same: {
       kind: 'choice',
-      of: ['on', 'with', 'who', 'item'],
+      of: ['on', 'with', 'who', 'item', 'device'],
       optional: true,
       says: 'the order holds for each of these apart',
     },

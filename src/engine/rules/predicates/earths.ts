@@ -167,6 +167,17 @@ const neutralFree: SitePredicate = {
   },
 }
 
+const nothingUntied: SitePredicate = {
+  id: 'nothing-untied',
+  says: 'every conductor is tied in',
+  about: 'site',
+  takes: {},
+  fails({ site }) {
+    const loose = site.scenario.conductors.find(({ id }) => site.marks[`untied:${id}`] !== undefined)
+    return loose === undefined ? undefined : { why: 'untied', conductor: loose.id }
+  },
+}
+
 const barrierUp: SitePredicate = {
   id: 'barrier-up',
   says: 'the barrier stands',
@@ -197,6 +208,7 @@ export const earthsPredicates = [
   anyBond,
   anyGuard,
   neutralFree,
+  nothingUntied,
   barrierUp,
   anyLeadOnRod,
 ]

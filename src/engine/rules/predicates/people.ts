@@ -98,6 +98,29 @@ const atBriefing: SitePredicate = {
     requirePerson(scope.site, whom(scope)).briefed ? undefined : { why: 'not-briefed', person: whom(scope) },
 }
 
+const atDevice: SitePredicate = {
+  id: 'at-device',
+  says: 'stands at the switch of the act',
+  about: 'act',
+  takes: {},
+  fails({ site, entry }) {
+    const device = entry?.order.on?.split('/')[0] ?? ''
+    const { place } = requirePerson(site, entry?.order.who ?? '')
+    return place.kind === 'switch' && place.id === device ? undefined : { why: 'not-there', device }
+  },
+}
+
+const onSite: SitePredicate = {
+  id: 'on-site',
+  says: 'is on the site, not away at a switch',
+  about: 'person',
+  takes: {},
+  fails(scope) {
+    const { place } = requirePerson(scope.site, whom(scope))
+    return place.kind === 'switch' ? { why: 'away', person: whom(scope) } : undefined
+  },
+}
+
 const belowLv: SitePredicate = {
   id: 'below-low-voltage',
   says: 'is on the pole below the low-voltage wires, or on the ground',
@@ -161,6 +184,8 @@ export const peoplePredicates = [
   bootsOnAndPassed,
   wears,
   atBriefing,
+  atDevice,
+  onSite,
   belowLv,
   namesOther,
   strapped,

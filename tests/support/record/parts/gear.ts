@@ -14,7 +14,7 @@ export function kit({ boots, stick, lead, bond, rod }: Choices): Readonly<Record
     ],
     gw: [rod, 'H-1', 'Q-1', 'X-1', 'RK-1', ...worn('gw')],
     pic: ['N-1', ...worn('pic')],
-    so: ['G-31', 'M-1', 'K-71', 'K-72', 'T-81', 'T-82'],
+    so: ['K-71', 'K-72', 'T-81', 'T-82', 'M-1', 'G-31'],
   }
 }
 
