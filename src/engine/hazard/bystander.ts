@@ -1,14 +1,13 @@
 /**
- * The public: along the barrier's outline, and within `publicApproach` of any electrode that the barrier does not
- * enclose. One foot there, the other a pace further out along the steepest line, without layers; judged by the
- * prospective voltage of the pace. The lower stay within an arm's reach is the one thing there to touch.
+ * The public: one foot anywhere on its walk (publicWalk.ts), the other a pace further out along the steepest line,
+ * without layers; judged by the prospective voltage of the pace. The lower stay within an arm's reach is the one thing
+ * there to touch.
  */
 import { complex, magnitude, subtract } from '../math/complex'
 import type { Complex } from '../math/complex'
-import { cos, PI, sin } from '../math/portable'
 import { heartEquivalent, shockZone } from '../physics/body'
 import { isUnsolvable, type Unsolvable } from '../physics/network'
-import { distance, isInside, type GroundPoint } from '../site/place'
+import { distance, type GroundPoint } from '../site/place'
 import type { Scenario } from '../site/scenario'
 import type { BodyAnswer } from './bodies/bodyAnswer'
 import { footSpreading, footTerminal, stanceWidth } from './bodies/feet'
@@ -18,36 +17,13 @@ import type { PhaseView, Terminal } from './circuit/phaseView'
 import type { Exposure } from './exposure'
 import { limitOf } from './limits'
 import type { LinePhase, LineStory } from './lineStory'
-import { outlinePoints } from './outline'
 import { bystanderPace } from './paths/bystanderPace'
 import { bystanderTouch } from './paths/bystanderTouch'
+import { isPublic, publicWalk, weigh, type WalkPoint } from './publicWalk'
 import { steepestDirection } from './steepest'
 
-const sampleStep = 0.25
 /** How far one reaches over a barrier, metres. */
 const reach = 1
-
-export interface Walk {
-  readonly points: readonly GroundPoint[]
-  readonly outline: readonly GroundPoint[] | null
-}
-
-/** Where the public can stand. */
-export function publicWalk(scenario: Scenario, view: PhaseView, outline: readonly GroundPoint[] | null): Walk {
-  const around = view.ground.electrodes
-    .filter((it) => it.isOnSite)
-    .flatMap((it) => ring(it.at, scenario.publicApproach + it.radius))
-    .filter((point) => outline === null || !isInside(outline, point))
-  return { outline, points: [...(outline === null ? [] : outlinePoints(outline, sampleStep)), ...around] }
-}
-
-function ring(centre: GroundPoint, radius: number): readonly GroundPoint[] {
-  const count = Math.ceil((2 * PI * radius) / sampleStep)
-  return Array.from({ length: count }, (_, i) => {
-    const turn = (2 * PI * i) / count
-    return { x: centre.x + radius * cos(turn), y: centre.y + radius * sin(turn) }
-  })
-}
 
 interface Found {
   readonly phase: LinePhase
@@ -61,49 +37,50 @@ export function answerBystander(
   outline: readonly GroundPoint[] | null,
 ): readonly (BodyAnswer | Unsolvable)[] {
   const phases = line.phases.filter((it) => it.isLive || line.clearedBy === 'not-live')
-  const paces = phases.map((phase) => worstPace(phase, publicWalk(scenario, phase.view, outline)))
+  const paces = phases.map((phase) => worstPace(scenario, phase, outline))
   const answers = [judge(scenario, line, paces, bystanderPace, paceOf)]
   const touches = phases.flatMap((phase) => {
-    const found = stayTouch(scenario, phase, publicWalk(scenario, phase.view, outline))
+    const found = stayTouch(scenario, phase, outline)
     return found ? [found] : []
   })
   if (touches.length > 0) answers.push(judge(scenario, line, touches, bystanderTouch, touchOf))
   return answers
 }
 
-function worstPace(phase: LinePhase, walk: Walk): Found {
-  const { view } = phase
-  const { system } = view.ground
-  let worst: Found = {
-    phase,
-    feet: [
-      { x: 0, y: 0 },
-      { x: 0, y: 0 },
-    ],
-    voltage: 0,
-  }
-  for (const near of walk.points) {
-    const far = paceOutward(view, near, walk)
-    const voltage = magnitude(
-      subtract(system.potentialAt(near, view.electrodeCurrents), system.potentialAt(far, view.electrodeCurrents)),
-    )
-    if (voltage > worst.voltage) worst = { phase, feet: [near, far], voltage }
+function worstPace(scenario: Scenario, phase: LinePhase, outline: readonly GroundPoint[] | null): Found {
+  const { ground, electrodeCurrents } = phase.view
+  const nowhere = { x: 0, y: 0 }
+  let worst: Found = { phase, feet: [nowhere, nowhere], voltage: 0 }
+  for (const near of publicWalk(scenario, ground, outline)) {
+    const here = weigh(near.mutual, electrodeCurrents)
+    const far = paceOutward(scenario, phase.view, near, here, outline)
+    if (far === undefined) continue
+    const voltage = magnitude(subtract(here, ground.system.potentialAt(far, electrodeCurrents)))
+    if (voltage > worst.voltage) worst = { phase, feet: [near.at, far], voltage }
   }
   return worst
 }
 
-/** Down the steepest line; the other way where that would step over the barrier into the site. */
-function paceOutward(view: PhaseView, near: GroundPoint, { outline }: Walk): GroundPoint {
-  const slope = view.ground.system.slopeAt(near, view.electrodeCurrents)
+/**
+ * Down the steepest line, or up it where that would step over the barrier; undefined where neither way leads to a place
+ * that the public can come to.
+ */
+function paceOutward(
+  scenario: Scenario,
+  { ground, electrodeCurrents }: PhaseView,
+  near: WalkPoint,
+  here: Complex,
+  outline: readonly GroundPoint[] | null,
+): GroundPoint | undefined {
+  const slope = { x: weigh(near.slopeX, electrodeCurrents), y: weigh(near.slopeY, electrodeCurrents) }
   const along = steepestDirection(slope)
-  const here = view.ground.system.potentialAt(near, view.electrodeCurrents)
   const falls = fallAlong(slope, here, along)
-  const step = (sign: number): GroundPoint => ({
-    x: near.x + sign * stanceWidth.pace * along.x,
-    y: near.y + sign * stanceWidth.pace * along.y,
-  })
-  const down = step(falls)
-  return outline !== null && isInside(outline, down) ? step(-falls) : down
+  return [falls, -falls]
+    .map((sign) => ({
+      x: near.at.x + sign * stanceWidth.pace * along.x,
+      y: near.at.y + sign * stanceWidth.pace * along.y,
+    }))
+    .find((far) => isPublic(scenario, ground, outline, far))
 }
 
 /** 1 when the potential falls along the direction, -1 when it rises. */
@@ -113,16 +90,15 @@ function fallAlong(slope: { x: Complex; y: Complex }, here: Complex, along: Grou
   return re * here.re + im * here.im <= 0 ? 1 : -1
 }
 
-function stayTouch(scenario: Scenario, phase: LinePhase, walk: Walk): Found | undefined {
+function stayTouch(scenario: Scenario, phase: LinePhase, outline: readonly GroundPoint[] | null): Found | undefined {
   const { anchor } = scenario.stay
   const { view } = phase
   if (!view.has(stayLowerNode)) return undefined
   let worst: Found | undefined
-  for (const point of walk.points) {
-    if (distance(point, anchor) > reach) continue
-    const touched = subtract(view.voltage(stayLowerNode), view.ground.system.potentialAt(point, view.electrodeCurrents))
-    const voltage = magnitude(touched)
-    if (worst === undefined || voltage > worst.voltage) worst = { phase, feet: [point, point], voltage }
+  for (const { at, mutual } of publicWalk(scenario, view.ground, outline)) {
+    if (distance(at, anchor) > reach) continue
+    const voltage = magnitude(subtract(view.voltage(stayLowerNode), weigh(mutual, view.electrodeCurrents)))
+    if (worst === undefined || voltage > worst.voltage) worst = { phase, feet: [at, at], voltage }
   }
   return worst
 }

@@ -35,7 +35,7 @@ describe('earths on, bond not yet on', () => {
     const dwight = (resistivity: number) => (resistivity / (2 * Math.PI * 1.8)) * (Math.log((8 * 1.8) / 0.016) - 1)
     expect(rod).toBeGreaterThan(dwight(100))
     expect(rod).toBeLessThan(dwight(300))
-    const conductances = (1 / 1.8) / dwight(100) + (0.8 / 1.8) / dwight(300)
+    const conductances = 1 / 1.8 / dwight(100) + 0.8 / 1.8 / dwight(300)
     expect(relative(rod, 1 / conductances)).toBeLessThan(0.15)
     expect(relative(rod, 81)).toBeLessThan(0.01)
   })

@@ -163,7 +163,11 @@ export function exposureOf(story: Story, personId: string, path?: string): Expos
 }
 
 /** Volt, rms, of every node at the start of the story. */
-export function voltages(moment: LiveMoment, livening = 'clash-b', corner: Corner = declaredCorner): (node: string) => number {
+export function voltages(
+  moment: LiveMoment,
+  livening = 'clash-b',
+  corner: Corner = declaredCorner,
+): (node: string) => number {
   const answer = solveInstant(moment, livening, corner, { cache: sharedCache })
   if (answer.kind !== 'instant') throw new Error(`${livening}: ${answer.reason} at ${answer.node}`)
   return (node) => {
