@@ -1,0 +1,49 @@
+/** Sites at any point of the recorded clean job, for tests that need one just so. */
+import { actions, checkOrder, type Entry, type OpenTimeline, type Order, type Site, type Value } from '../../src/engine'
+import { marrowBend } from './marrowBend'
+import { recordedRuns } from './record/runs'
+
+const played = new Map<string, OpenTimeline>()
+
+/** The timeline of a recorded run, played once. */
+export function recorded(name: string): OpenTimeline {
+  const known = played.get(name)
+  if (known) return known
+  const run = recordedRuns.find((it) => it.name === name)
+  if (!run) throw new Error(`no recorded run ${name}`)
+  const timeline = run.play(marrowBend(run.seed)).timeline()
+  played.set(name, timeline)
+  return timeline
+}
+
+/** The n-th entry of the run that does this act, on this thing if one is given. */
+export function entryOf(act: string, { run = 'clean', on, nth = 0 }: { run?: string; on?: string; nth?: number } = {}): Entry {
+  const found = recorded(run).entries.filter((it) => it.order.do === act && (on === undefined || it.order.on === on))[nth]
+  if (!found) throw new Error(`${run} has no ${act} ${on ?? ''}`)
+  return found
+}
+
+export const before = (act: string, which = {}): Site => entryOf(act, which).before
+export const after = (act: string, which = {}): Site => entryOf(act, which).after
+
+export interface Said {
+  readonly with?: string
+  readonly on?: string
+  readonly values?: Readonly<Record<string, Value>>
+}
+
+export function orderAt(site: Site, who: string, act: string, { values = {}, ...rest }: Said = {}): Order {
+  return { at: site.time, who, do: act, ...rest, values }
+}
+
+/** The site after the act. Throws when the world refuses. */
+export function done(site: Site, who: string, act: string, said: Said = {}): Site {
+  const order = orderAt(site, who, act, said)
+  const refusal = checkOrder(site, order)
+  if (refusal) throw new Error(`${act}: ${refusal.code}`)
+  return actions.get(act)!.apply(site, order)
+}
+
+export function refused(site: Site, who: string, act: string, said: Said = {}): string | undefined {
+  return checkOrder(site, orderAt(site, who, act, said))?.code
+}
