@@ -21,12 +21,12 @@ const view = (eye: Numbers, target: Numbers, fov: number, across: number): Camer
 })
 
 export const views: Readonly<Record<ViewName, CameraView>> = {
-  ground: view([-8.6, 1.65, -13.4], [0.6, 4.1, 0.6], 40, 12.5),
-  'pole-top': view([1.9, 9.35, -3.9], [0.03, 8.05, 0.25], 36, 3.3),
+  ground: view([-9.6, 1.65, -15.2], [0.9, 3.95, -0.9], 42, 12.5),
+  'pole-top': view([1.7, 9.5, -4.1], [0.03, 7.95, 0.2], 38, 3.4),
   plan: view([0.98, 62, 0], [1, 0, 0], 15.4, 15),
   over: view([-10.2, 8.6, -13.6], [0.5, 3.6, 0.5], 41, 13),
-  tarp: view([2.6, 4.6, -20.5], [7.6, 0.3, -14.6], 40, 7.5),
-  switch: view([4.4, 7.6, -6.6], [-0.1, 6.1, 0], 40, 6.5),
+  tarp: view([0.6, 4.4, -20.2], [7.2, 0.2, -14.4], 40, 7.5),
+  switch: view([3.4, 6.2, -10.4], [-0.1, 4.85, 0], 46, 6),
 }
 
 /** Steps back when the window is narrower, or less of its height is free, than the view needs. */

@@ -4,6 +4,7 @@ import { soften } from '../geometry/curves'
 import { at, ball, box, cylinder, ring, vector } from '../geometry/shapes'
 import type { Slot } from '../ink/palette'
 import { type Built, built, type Hit, join, type Part, part, type Wire, wire } from '../ink/part'
+import { boot } from '../people/bodyParts'
 import type { SitePicture } from '../site/sitePicture'
 
 const columns = 6
@@ -47,7 +48,9 @@ const pair =
 
 const tube = (length: number, radius: number): BufferGeometry =>
   at(cylinder(radius, radius, length, 10), [0, radius, 0], [Math.PI / 2, 0, 0])
-const bootShape = (side: number): BufferGeometry => at(cylinder(0.06, 0.05, 0.3, 12), [side * 0.09, 0.15, 0])
+/** Standing, toes to the south. */
+const bootShape = (side: number): BufferGeometry =>
+  boot(vector(side * 0.09, 0.09, 0), vector(side * 0.09, 0.6, 0), vector(-1, 0, 0))
 const gloveShape = (side: number): BufferGeometry =>
   at(ball(0.08, 10), [side * 0.1, 0.04, 0], [0, 0, 0], [0.8, 0.4, 1.7])
 
@@ -55,9 +58,9 @@ const shapes: Readonly<Record<string, Shape>> = {
   'earth-lead': coiled(5, 0.22, 'lead', 0.014),
   'isolation-earth': coiled(4, 0.2, 'lead', 0.014),
   'bond-lead': coiled(2, 0.16, 'lead', 0.012),
-  'earth-rod': solid(() => tube(0.7, 0.012), 'copper'),
-  'rod-driver': solid(() => tube(0.5, 0.045), 'steel'),
-  'operating-stick': solid(() => tube(0.72, 0.02), 'fibreglass'),
+  'earth-rod': solid(() => tube(0.6, 0.012), 'copper'),
+  'rod-driver': solid(() => tube(0.45, 0.045), 'steel'),
+  'operating-stick': solid(() => tube(0.6, 0.02), 'fibreglass'),
   'stick-brush': solid(() => tube(0.2, 0.03), 'leather'),
   'hv-detector': solid(() => tube(0.3, 0.04), 'white'),
   'lv-tester': solid(() => at(box(0.09, 0.05, 0.2), [0, 0.025, 0]), 'rubberDark'),
@@ -67,8 +70,8 @@ const shapes: Readonly<Record<string, Shape>> = {
   'switching-gloves': pair(gloveShape, 'rubber'),
   'work-gloves': pair(gloveShape, 'leather'),
   boots: pair(bootShape, 'rubber'),
-  'pole-cover': solid(() => tube(0.7, 0.12), 'rubber', 0.1),
-  'lv-guard': solid(() => tube(0.7, 0.045), 'rubber'),
+  'pole-cover': solid(() => tube(0.52, 0.12), 'rubber', 0.1),
+  'lv-guard': solid(() => tube(0.52, 0.045), 'rubber'),
   lock: solid(() => at(box(0.07, 0.03, 0.06), [0, 0.015, 0]), 'copper', 0.03),
   tag: solid(() => at(box(0.12, 0.006, 0.18), [0, 0.004, 0]), 'white', 0.06),
   'barrier-set': coiled(6, 0.14, 'tape', 0.014),
@@ -80,13 +83,13 @@ const shapes: Readonly<Record<string, Shape>> = {
     (side) => at(cylinder(0.035, 0.045, 0.16, 10), [side * 0.045, 0.045, 0], [Math.PI / 2, 0, 0]),
     'ink',
   ),
-  'operator-mat': solid(() => tube(0.7, 0.07), 'rubber'),
+  'operator-mat': solid(() => tube(0.52, 0.07), 'rubber'),
   'pin-insulator': solid(() => at(cylinder(0.05, 0.09, 0.18, 14), [0, 0.09, 0]), 'glaze', 0.04),
 }
 const unknown = solid(() => at(box(0.2, 0.1, 0.2), [0, 0.05, 0]), 'plate')
 
 /** Middle of the tarp: on the pole's side of the truck. */
-export const tarpCentre = (truck: Vector3): Vector3 => vector(truck.x - 3.4, 0.012, truck.z - 1)
+export const tarpCentre = (truck: Vector3): Vector3 => vector(truck.x - 3.9, 0.012, truck.z - 1)
 
 export const placeOnTarp = (truck: Vector3, index: number): Vector3 =>
   tarpCentre(truck).add(

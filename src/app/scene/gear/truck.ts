@@ -4,6 +4,9 @@ import { at, box, cylinder, prism } from '../geometry/shapes'
 import { type Built, built, type Part, part } from '../ink/part'
 import type { Slot } from '../ink/palette'
 
+/** The truck stands on the verge; the place that it is known by is beside its bed, where one works. */
+const bedside = 2.7
+
 const cabProfile = [
   [2.05, 0.62],
   [2.05, 1.22],
@@ -16,7 +19,7 @@ const cabProfile = [
 export function truckView(place: Vector3): Built {
   const parts: Part[] = []
   const add = (geometry: BufferGeometry, slot: Slot, detail = 0.35): void => {
-    parts.push(part(geometry.translate(place.x, 0, place.z + 1.6), slot, 'truck', detail, 30))
+    parts.push(part(geometry.translate(place.x + bedside, 0, place.z + 1.6), slot, 'truck', detail, 30))
   }
   // Side profile of the cab, pushed across.
   const cab = prism(cabProfile.map(([along, up]) => [along, -up] as const).reverse(), -1, 1)
@@ -40,15 +43,15 @@ export function truckView(place: Vector3): Built {
   add(at(box(1.5, 0.5, 0.04), [0, 1.85, 0.93], [-0.5, 0, 0]), 'glass', 0.25)
   add(at(box(1.9, 0.22, 0.12), [0, 0.62, 1.5]), 'strap', 0.2)
   const [front, back] = [place.clone(), place.clone()]
-  front.z += 2.6
-  back.z -= 3
-  return built(parts, [], [{ id: 'truck', segments: [[back.setY(1.2), front.setY(1.2)]], radius: 1.05 }])
+  front.set(place.x + bedside, 1.2, place.z + 2.6)
+  back.set(place.x + bedside, 1.2, place.z - 3)
+  return built(parts, [], [{ id: 'truck', segments: [[back, front]], radius: 1.05 }])
 }
 
 /** Boards on the verge, one for each way one drives. */
 export function signsView(truck: Vector3): Built {
   const parts = [-14, 14].flatMap((away): Part[] => {
-    const [x, z] = [truck.x + 2.6, truck.z + away]
+    const [x, z] = [truck.x + bedside, truck.z + away]
     return [
       part(at(box(0.75, 0.75, 0.02), [x, 0.85, z], [0, 0, Math.PI / 4]), 'rubber', 'ground', 0.2),
       part(at(box(0.5, 0.08, 0.026), [x, 0.85, z]), 'ink', 'ground', 0.1),

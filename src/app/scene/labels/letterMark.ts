@@ -1,6 +1,6 @@
 /**
  * A conductor's letter in the shape of its state: diamond = treat as live, ring = tested, ring on bars = earthed, ring on
- * bars with a wave = earthed but lifted. Shape first, colour as the third cue.
+ * a wave = earthed but lifted. Shape first, colour as the third cue.
  */
 import type { WireState } from '../site/sitePicture'
 
@@ -19,7 +19,7 @@ const shapes: Readonly<Record<WireState, () => readonly SVGElement[]>> = {
   live: () => [make('path', { d: 'M14 0.8L27.2 14L14 27.2L0.8 14Z', class: 'scene-mark-outline' })],
   tested: () => [ring()],
   earthed: () => [ring(), bars()],
-  risen: () => [ring(), bars(), make('path', { d: 'M3 3q3-4 5.5 0t5.5 0t5.5 0t5.5 0', class: 'scene-mark-wave' })],
+  risen: () => [ring(), make('path', { d: 'M3 29q5.5 -7 11 0t11 0', class: 'scene-mark-wave' })],
 }
 
 export function letterMark(letter: string, state: WireState): SVGElement {

@@ -198,8 +198,8 @@ function currentLabels({ layout, routes }: LabelSource, instant: Instant): reado
         at: toScene(electrode.at, 0.35),
         text: say('scene.rise', { figure: volts(node.size) }),
         kind: 'verdict',
-        away: [78, 26],
-        rank: 6.5,
+        away: [96, -34],
+        rank: 8.5,
       })
   }
   const clash = instant.branches.find(({ id }) => id.startsWith('clash-'))
@@ -224,7 +224,7 @@ function exposureLabels({ joints }: LabelSource, instant: Instant, sheet: Belief
     const of = joints.get(id)
     const worst = worstOf(instant.exposures.filter(({ person }) => person === id))
     if (!of || !worst) return []
-    const words = say('scene.verdict', { figure: amperes(worst.bodyCurrent), verdict: zoneWords(worst) })
+    const words = say('scene.verdict', { figure: say('scene.about', { figure: amperes(worst.bodyCurrent) }), verdict: zoneWords(worst) })
     return [
       {
         key: `exposed-${id}`,

@@ -71,7 +71,7 @@ export function layoutOf(sheet: Belief['sheet']): Layout {
   const top = middle ? middle.height - 0.17 : Math.max(pole.armHeight + 0.3, pole.height - pole.buttLength)
   const spread = (list: readonly Support[]): number => Math.max(...list.map((it) => Math.abs(it.across)))
   const stepBolts = []
-  for (let height = 2.6, side = 1; height <= pole.stepBoltsTo; height += 0.4, side = -side)
+  for (let height = 2.6, side = 1; height <= pole.stepBoltsTo + 0.05; height += 0.4, side = -side)
     stepBolts.push({ across: side * 0.24, height })
   return {
     pole: { top, topRadius: 0.095, taper: (radius - 0.095) / top, number: pole.number },
