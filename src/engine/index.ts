@@ -54,3 +54,5 @@ export { extendTimeline, openTimeline, runTimeline, type OpenTimeline } from './
 export { triggers } from './timeline/triggers'
 export { engineDigest } from './version/engineDigest'
 export { engineVersion } from './version/engineVersion'
+export { findFindings } from './rules/findFindings'
+export { judgeRun, type JudgeOptions } from './debrief/judgeRun'

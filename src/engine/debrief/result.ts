@@ -1,31 +1,20 @@
 /** What grading a run gives. Data only, no sentences. */
-import type { Exposure, LimitVerdict } from '../hazard/exposure'
-import type { Unsolvable } from '../physics/network'
+import type { Exposure, WorstExposure } from '../hazard/exposure'
+import type { UnsolvedState } from '../hazard/sweep'
 import type { Finding } from '../rules/finding'
 
-export interface WorstExposure {
-  readonly person: string
-  readonly path: string
-  readonly verdict: LimitVerdict
-  /** Job second of the moment, livening id (`none` = the supply as set). */
-  readonly at: number
-  readonly livening: string
-  /** In the declared corner. */
-  readonly exposure: Exposure
-  /** Corner by corner: the value judged over its limit. */
-  readonly ratios: Readonly<Record<string, number>>
-}
+export type { WorstExposure }
 
+/** One fitted thing (an item, one clamp `lead/end`, `barrier`): the judged value per person with it and without it. */
 export interface WithoutItem {
   readonly item: string
-  /** Worst exposure per person at the visible (or worst) moment, with and without the item. */
   readonly persons: readonly { readonly person: string; readonly withIt: number; readonly withoutIt: number }[]
 }
 
 export interface Result {
   readonly outcome: 'pass' | 'fail' | 'provisional'
   readonly findings: readonly Finding[]
-  /** What the visible livening did, per person and path; empty when none struck. */
+  /** What the visible livening did, per person and path; null when none struck or its circuit could not be solved. */
   readonly visible: {
     readonly livening: string
     readonly at: number
@@ -37,8 +26,9 @@ export interface Result {
   } | null
   /** The worst over all moments and livenings, per person and path, ordered. */
   readonly sweep: readonly WorstExposure[]
-  readonly unsolved: readonly (Unsolvable & { readonly at: number; readonly livening: string })[]
+  readonly unsolved: readonly UnsolvedState[]
   readonly without: readonly WithoutItem[]
+  /** Critical findings that stand; exposures over their limit in every corner, in some. */
   readonly gates: { readonly criticals: number; readonly above: number; readonly marginal: number }
   readonly marks: readonly {
     readonly element: string
@@ -48,5 +38,6 @@ export interface Result {
     readonly state: 'met' | 'not met' | 'not observed'
   }[]
   readonly swept: { readonly states: number; readonly livenings: number; readonly corners: number }
+  /** What a person has to judge: names of the program's words. */
   readonly notJudged: readonly string[]
 }

@@ -1,0 +1,75 @@
+/**
+ * A run under a pack: findings, exposures, the two gates, marks. Data only. The pack never reaches the current and the
+ * current never reaches a finding: the same run under another pack has the same exposures to the bit.
+ */
+import { isUnsolvable } from '../physics/network'
+import { declaredCorner } from '../hazard/corner'
+import { liven } from '../hazard/liven'
+import { sweep, type Sweep } from '../hazard/sweep'
+import { createSweepCache, type SweepCache } from '../hazard/sweepCache'
+import { findFindings } from '../rules/findFindings'
+import type { Pack } from '../rules/finding'
+import type { Timeline } from '../timeline/timeline'
+import { markElements } from './marks'
+import { decideOutcome, weigh } from './outcome'
+import type { Result } from './result'
+import { withoutThings } from './withoutThings'
+
+export interface JudgeOptions {
+  /** False: only what happened is looked at, not what could have; then nothing can pass. */
+  readonly sweep: boolean
+  readonly cache?: SweepCache
+  readonly onProgress?: (done: number, total: number) => void
+}
+
+const nothingSwept: Sweep = { worst: [], unsolved: [], states: 0, livenings: 0, corners: 0 }
+
+export function judgeRun(timeline: Timeline, pack: Pack, options: JudgeOptions): Result {
+  const cache = options.cache ?? createSweepCache()
+  const findings = findFindings(timeline, pack)
+  const swept = options.sweep ? sweep(timeline, cache, options.onProgress) : nothingSwept
+  const { visible, unsolved } = seeVisible(timeline, cache)
+  const exposed = {
+    above: swept.worst.filter(({ verdict }) => verdict === 'above').length,
+    marginal: swept.worst.filter(({ verdict }) => verdict === 'marginal').length,
+    unsolved: swept.unsolved.length + unsolved.length,
+    isSwept: options.sweep,
+  }
+  return {
+    outcome: decideOutcome(findings, exposed),
+    findings,
+    visible,
+    sweep: swept.worst,
+    unsolved: [...unsolved, ...swept.unsolved],
+    without: withoutThings(timeline, swept.worst, cache),
+    gates: { criticals: weigh(findings).criticals, above: exposed.above, marginal: exposed.marginal },
+    marks: markElements(timeline, pack, findings),
+    swept: { states: swept.states, livenings: swept.livenings, corners: swept.corners },
+    notJudged: listNotJudged(exposed),
+  }
+}
+
+/** What the livening that really struck did, in the declared corner. */
+function seeVisible(timeline: Timeline, cache: SweepCache): Pick<Result, 'visible' | 'unsolved'> {
+  const { struck } = timeline
+  const moment = struck === null ? undefined : timeline.moments[struck.moment]
+  if (struck === null || moment === undefined) return { visible: null, unsolved: [] }
+  const story = liven(moment, struck.livening, declaredCorner, cache)
+  if (isUnsolvable(story)) return { visible: null, unsolved: [{ ...story, at: struck.at }] }
+  const { livening, exposures, duration, siteRise, liveCurrent, clearedBy } = story
+  return { visible: { livening, at: struck.at, exposures, duration, siteRise, liveCurrent, clearedBy }, unsolved: [] }
+}
+
+/** What only a person on the spot can see; then what this grading had to leave open. */
+function listNotJudged(exposed: {
+  readonly marginal: number
+  readonly unsolved: number
+  readonly isSwept: boolean
+}): readonly string[] {
+  return [
+    ...['climbing', 'stick-feel', 'strength', 'communication', 'situational-judgement'],
+    ...(exposed.isSwept ? [] : ['exposure-not-swept']),
+    ...(exposed.marginal > 0 ? ['exposure-marginal'] : []),
+    ...(exposed.unsolved > 0 ? ['circuit-unsolved'] : []),
+  ]
+}
