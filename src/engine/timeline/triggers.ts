@@ -1,4 +1,5 @@
 /** Contact conditions at which a visible livening can strike: small questions about a moment. */
+import { actions } from '../actions/registry'
 import { isInside } from '../site/place'
 import { crewMember, groundPointOf, isAloft, requireItem, requirePerson } from '../site/questions'
 import type { Contact } from '../site/contact'
@@ -41,6 +42,7 @@ export const triggers: ReadonlyMap<string, Trigger> = new Map<string, Trigger>([
 
 /** The ground worker is on the move inside the barrier. */
 function isGroundWorkerInside(site: Site, { order }: Entry): boolean {
-  if (!site.barrier || crewMember(site, order.who).role !== 'ground-worker') return false
+  if (!site.barrier || !actions.get(order.do)?.moves) return false
+  if (crewMember(site, order.who).role !== 'ground-worker') return false
   return !isAloft(requirePerson(site, order.who)) && isInside(site.barrier, groundPointOf(site, order.who))
 }
