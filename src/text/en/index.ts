@@ -2,8 +2,9 @@
 import { actions } from './actions'
 import { app } from './app'
 import { gear } from './gear'
+import { judging } from './judging'
 import { label } from './label'
 import { refusals } from './refusals'
 import { scene } from './scene'
 
-export const english = { ...actions, ...app, ...gear, ...label, ...refusals, ...scene } as const
+export const english = { ...actions, ...app, ...gear, ...judging, ...label, ...refusals, ...scene } as const
