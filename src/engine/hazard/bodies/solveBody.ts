@@ -76,6 +76,7 @@ function isSettled(assumed: number, found: number): boolean {
 }
 
 function starAt(ports: BodyPorts, outside: readonly Complex[], voltage: number, skin: Skin): BodySolution | undefined {
+  if (!Number.isFinite(voltage)) return undefined
   const limb = 0.5 * handToHandImpedance(voltage, skin.percentile, skin.skin)
   const own = ports.limbs.map((it) => (isAtTrunk(it) ? 0 : limb))
   const star = solveStar(
