@@ -32,6 +32,8 @@ interface Props {
   readonly onHits: (hits: readonly Hit[]) => void
 }
 
+const isBelowLv = ({ place }: SitePicture['people'][number]): boolean => place.kind === 'pole' && place.station === 'below-lv'
+
 const noInset: Inset = { top: 0, bottom: 0 }
 
 export function SceneRoot({ input, labels, onHits }: Props) {
@@ -68,7 +70,7 @@ export function SceneRoot({ input, labels, onHits }: Props) {
 
   return (
     <>
-      <CameraRig view={input.view} inset={inset} isReduced={input.reducedMotion} canOrbit={!input.onGroundPoint} />
+      <CameraRig view={input.view} hasLowerStation={site.picture.people.some(isBelowLv)} inset={inset} isReduced={input.reducedMotion} canOrbit={!input.onGroundPoint} />
       <Frame input={input} hits={hits} labels={labels} inset={inset} isFlowing={site.livening !== null && !isSwitch} />
       <Sky />
       <Ground livening={isSwitch ? null : site.livening} />

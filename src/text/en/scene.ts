@@ -4,6 +4,7 @@ import type { Words } from '../words'
 export const scene = {
   'scene.name': 'The site, drawn in three dimensions',
   'scene.about': 'about {figure}',
+  'scene.lead-current': '{item}, about {figure}',
   'scene.pole-current': 'pole, about {figure}',
   'scene.rise': 'about {figure} to far ground',
   'scene.clash': 'crossing on {phase}, about {figure}',

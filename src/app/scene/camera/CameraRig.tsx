@@ -4,7 +4,7 @@ import { useEffect, useMemo, useRef } from 'react'
 import { type PerspectiveCamera, Spherical, type Vector3 } from 'three'
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js'
 import type { Inset } from '../labels/labelLayer'
-import { type CameraView, framed, views, type ViewName } from './presets'
+import { type CameraView, framed, viewFor, type ViewName } from './presets'
 
 /** Seconds. */
 const flightTime = 0.7
@@ -20,12 +20,14 @@ interface Flight {
 
 interface Props {
   readonly view: ViewName
+  /** Somebody is on the pole below the LV wires. */
+  readonly hasLowerStation: boolean
   readonly inset: Inset
   readonly isReduced: boolean
   readonly canOrbit: boolean
 }
 
-export function CameraRig({ view, inset, isReduced, canOrbit }: Props) {
+export function CameraRig({ view, hasLowerStation, inset, isReduced, canOrbit }: Props) {
   const camera = useThree((state) => state.camera) as PerspectiveCamera
   const gl = useThree((state) => state.gl)
   const invalidate = useThree((state) => state.invalidate)
@@ -56,12 +58,12 @@ export function CameraRig({ view, inset, isReduced, canOrbit }: Props) {
     flight.current = planFlight(
       camera,
       controls.target,
-      framed(views[view], size.width / size.height, free),
+      framed(viewFor(view, hasLowerStation), size.width / size.height, free),
       isReduced || isFirst.current,
     )
     isFirst.current = false
     invalidate()
-  }, [view, inset.top, inset.bottom, size.width, size.height, isReduced, camera, controls, invalidate])
+  }, [view, hasLowerStation, inset.top, inset.bottom, size.width, size.height, isReduced, camera, controls, invalidate])
 
   useEffect(() => {
     // The picture is centred in what the panels leave free.

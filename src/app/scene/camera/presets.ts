@@ -20,14 +20,20 @@ const view = (eye: Numbers, target: Numbers, fov: number, across: number): Camer
   across,
 })
 
-export const views: Readonly<Record<ViewName, CameraView>> = {
-  ground: view([-9.6, 1.65, -15.2], [0.9, 3.95, -0.9], 42, 12.5),
+const views: Readonly<Record<ViewName, CameraView>> = {
+  ground: view([-9.6, 1.65, -15.2], [0.9, 3.95, -0.9], 42, 14.5),
   'pole-top': view([1.7, 9.5, -4.1], [0.03, 7.95, 0.2], 38, 3.4),
   plan: view([0.98, 62, 0], [1, 0, 0], 15.4, 15),
   over: view([-10.2, 8.6, -13.6], [0.5, 3.6, 0.5], 41, 13),
   tarp: view([0.6, 4.4, -20.2], [7.2, 0.2, -14.4], 40, 7.5),
-  switch: view([3.4, 6.2, -10.4], [-0.1, 4.85, 0], 46, 6),
+  switch: view([-6.7, 6.6, -8.2], [0, 4.9, -0.2], 50, 6),
 }
+
+/** From the pole top when somebody works below the LV wires: far enough to have both in the picture. */
+const lowerStation = view([2.2, 8.7, -5.6], [0.02, 7.2, 0.1], 42, 4.4)
+
+export const viewFor = (name: ViewName, hasLowerStation: boolean): CameraView =>
+  name === 'pole-top' && hasLowerStation ? lowerStation : views[name]
 
 /** Steps back when the window is narrower, or less of its height is free, than the view needs. */
 export function framed(it: CameraView, aspect: number, freeHeight = 1): CameraView {

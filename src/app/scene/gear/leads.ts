@@ -93,18 +93,22 @@ function cable(layout: Layout, a: Vector3, b: Vector3, length: number, index: nu
   const [low, high] = a.y < b.y ? [a, b] : [b, a]
   const post: Post = { x: 0, z: 0, radius: radiusAt(layout, 4) + 0.03, from: 0, to: layout.pole.top }
   const foot = vector(high.x * 1.1, 0.02, high.z + 0.25)
-  const via = [vector(high.x * 1.05, high.y * 0.5, high.z + 0.12), foot, slackBend(foot, low, length - high.y * 1.02)]
+  const via = [vector(high.x * 1.05, high.y * 0.5, high.z + 0.12), foot, ...slackBend(foot, low, length - high.y * 1.02)]
   const fallen = soften(hangLead(high, low, length, { pieces: 56, via, posts: [post] }), 1)
   return low === a ? fallen.reverse() : fallen
 }
 
 /** What is left over lies beside the straight way, bent out as far as its length asks. */
-function slackBend(from: Vector3, to: Vector3, length: number): Vector3 {
+function slackBend(from: Vector3, to: Vector3, length: number): Vector3[] {
   const straight = Math.hypot(to.x - from.x, to.z - from.z)
   const half = Math.max(straight, Math.min(length, straight + 2.5)) / 2
   const out = Math.min(1.3, Math.sqrt(Math.max(0, half * half - (straight * straight) / 4)))
   const [ax, az] = [(to.x - from.x) / (straight || 1), (to.z - from.z) / (straight || 1)]
-  return vector((from.x + to.x) / 2 - az * out, 0.02, (from.z + to.z) / 2 + ax * out)
+  return [1, 2, 3, 4, 5].map((sixth) => {
+    const aside = out * Math.sin((sixth * Math.PI) / 6)
+    const place = from.clone().lerp(to, sixth / 6)
+    return vector(place.x - az * aside, 0.02, place.z + ax * aside)
+  })
 }
 
 const coil = (index: number): Vector3[] =>

@@ -72,16 +72,16 @@ function blade(across: number, height: number, state: 'open' | 'closed' | 'not-l
 /** Rod down the pole to a handle in reach: down is open, up is closed. */
 function handleView(layout: Layout, it: SwitchPicture): Built {
   const along = -(radiusAt(layout, 1.3) + 0.05)
-  const pivot = vector(0.12, 1.3, along)
-  const end = pivot.clone().add(vector(0.02, it.handle === 'open' ? -0.42 : 0.42, -0.16))
+  const pivot = vector(-0.12, 1.3, along)
+  const end = pivot.clone().add(vector(-0.02, it.handle === 'open' ? -0.42 : 0.42, -0.16))
   const parts: Part[] = [
     part(
-      strut(vector(0.12, 1.3, along), vector(0.12, layout.arm.height, -0.16), 0.014, 0.014, 8),
+      strut(vector(-0.12, 1.3, along), vector(-0.12, layout.arm.height, -0.16), 0.014, 0.014, 8),
       'steel',
       it.id,
       0.06,
     ),
-    part(at(box(0.2, 0.14, 0.06), [0.12, 1.3, along + 0.01]), 'steel', it.id, 0.06),
+    part(at(box(0.2, 0.14, 0.06), [-0.12, 1.3, along + 0.01]), 'steel', it.id, 0.06),
     part(strut(pivot, end, 0.016, 0.016, 10), 'tape', it.id, 0.05),
   ]
   const wires: Wire[] = []
@@ -97,9 +97,9 @@ function handleView(layout: Layout, it: SwitchPicture): Built {
       ),
     )
   }
-  if (it.hasTag) parts.push(part(at(box(0.09, 0.15, 0.004), [0.2, 1.1, along - 0.05]), 'white', it.id, 0.06))
+  if (it.hasTag) parts.push(part(at(box(0.09, 0.15, 0.004), [-0.2, 1.1, along - 0.05]), 'white', it.id, 0.06))
   parts.push(
-    part(at(cylinder(0.03, 0.03, 0.03, 12), [0.12, 1.3, along - 0.03], [Math.PI / 2, 0, 0]), 'steel', it.id, 0.03),
+    part(at(cylinder(0.03, 0.03, 0.03, 12), [-0.12, 1.3, along - 0.03], [Math.PI / 2, 0, 0]), 'steel', it.id, 0.03),
   )
   return built(parts, wires, [{ id: it.id, segments: [[pivot, end]], radius: 0.12 }])
 }

@@ -52,11 +52,7 @@ export function hangLead(a: Vector3, b: Vector3, length: number, options: LeadOp
   const pieces = options.pieces ?? 36
   const rest = Math.max(length, a.distanceTo(b) * 1.01) / pieces
   const guide = [a, ...(options.via ?? []), b]
-  const points = Array.from({ length: pieces + 1 }, (_, i) => {
-    const t = (i / pieces) * (guide.length - 1)
-    const k = Math.min(Math.floor(t), guide.length - 2)
-    return guide[k]!.clone().lerp(guide[k + 1]!, t - k)
-  })
+  const points = alongGuide(guide, pieces)
   const before = points.map((point) => point.clone())
   for (let step = 0; step < steps; step++) {
     fall(points, before)
@@ -64,6 +60,19 @@ export function hangLead(a: Vector3, b: Vector3, length: number, options: LeadOp
     keepOutside(points, before, options.posts ?? [], options.radius ?? 0.012)
   }
   return points
+}
+
+/** Evenly spaced on the guide, by its length. */
+function alongGuide(guide: readonly Vector3[], pieces: number): Vector3[] {
+  const reached = [0]
+  for (let k = 1; k < guide.length; k++) reached.push(reached[k - 1]! + guide[k]!.distanceTo(guide[k - 1]!))
+  const total = reached[reached.length - 1]! || 1
+  return Array.from({ length: pieces + 1 }, (_, i) => {
+    const at = (i / pieces) * total
+    let k = 0
+    while (k + 2 < guide.length && reached[k + 1]! < at) k++
+    return guide[k]!.clone().lerp(guide[k + 1]!, (at - reached[k]!) / (reached[k + 1]! - reached[k]! || 1))
+  })
 }
 
 const move = new Vector3()

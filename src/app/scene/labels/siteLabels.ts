@@ -37,7 +37,7 @@ export function siteLabels(source: LabelSource): readonly Label[] {
 /** Where along the line each letter stands, by view: beside the pole from below, over the west span from the pole top. */
 const letterAlong: Readonly<Record<ViewName, readonly [number, number, number]>> = {
   ground: [7, 9.5, 12],
-  'pole-top': [1.9, 1.9, 1.9],
+  'pole-top': [-1.3, -1.3, -1.3],
   plan: [-4, -4, -4],
   over: [5, 7, 9],
   tarp: [0, 0, 0],
@@ -47,7 +47,7 @@ const letterAlong: Readonly<Record<ViewName, readonly [number, number, number]>>
 const conductorLabels = ({ layout, picture, view }: LabelSource): readonly Label[] =>
   layout.conductors.map((support, i) => {
     const first = letterAlong[view][i] ?? 4
-    const places = [first, first + 1.5, first - 1.2, -first]
+    const places = [first, first + 2, first - 1.5, first + 5, first + 9, first + 14, -first]
     return {
       key: support.id,
       at: places.map((along) => vector(support.across, hvHeight(support, along), along)),
@@ -58,7 +58,7 @@ const conductorLabels = ({ layout, picture, view }: LabelSource): readonly Label
     }
   })
 
-const personLabels = ({ picture, joints, persons }: LabelSource): readonly Label[] =>
+const personLabels = ({ picture, joints, persons, view }: LabelSource): readonly Label[] =>
   picture.people.flatMap((person): Label[] => {
     const of = joints.get(person.id)
     if (!of) return []
@@ -66,7 +66,7 @@ const personLabels = ({ picture, joints, persons }: LabelSource): readonly Label
     return [
       {
         key: person.id,
-        at: of.head.clone().add(vector(0, 0.36, 0)),
+        at: personPlace(of, view),
         text: letters[person.role],
         kind: 'person',
         isChosen,
@@ -74,6 +74,12 @@ const personLabels = ({ picture, joints, persons }: LabelSource): readonly Label
       },
     ]
   })
+
+/** Over the head; beside the body where the hands are what one looks at. */
+function personPlace({ head, chest, right }: Joints, view: ViewName): Vector3 {
+  if (view === 'plan') return head.clone().add(vector(0.7, 0, 0))
+  return view === 'pole-top' ? chest.clone().addScaledVector(right, 0.55) : head.clone().add(vector(0, 0.36, 0))
+}
 
 const rodLabels = ({ picture, view }: LabelSource): readonly Label[] =>
   view === 'pole-top'
@@ -103,7 +109,7 @@ export const switchLabels = (layout: Layout, it: SwitchPicture): readonly Label[
   }),
   {
     key: 'handle',
-    at: vector(0.12, 1.3, -0.3),
+    at: vector(-0.12, 1.3, -0.3),
     text: say(`scene.handle.${it.handle}`),
     kind: 'callout',
     away: [-110, 30],
@@ -174,7 +180,7 @@ function currentLabels({ layout, routes }: LabelSource, instant: Instant): reado
     labels.push({
       key: `lead-${lead.item}`,
       at: midway(down.points),
-      text: say('scene.about', { figure: amperes(branch.size) }),
+      text: say('scene.lead-current', { item: lead.item, figure: amperes(branch.size) }),
       kind: 'verdict',
       away: [64, -6],
       rank: 9,

@@ -1,6 +1,6 @@
 /** The crew as drawn: figures by stance and wear, straps, sticks with what is on their heads, boards and small gear in hand. */
 import { Vector3 } from 'three'
-import { at, box, cylinder, strut, type Triple, vector } from '../geometry/shapes'
+import { at, box, strut, vector } from '../geometry/shapes'
 import type { Slot } from '../ink/palette'
 import { type Built, built, join, type Part, part, wire } from '../ink/part'
 import { type HeldEnds, heldKey } from '../gear/leads'
@@ -8,7 +8,7 @@ import { type Layout, radiusAt } from '../site/layout'
 import type { PersonPicture, SitePicture } from '../site/sitePicture'
 import { figure, type Wear } from './figure'
 import type { Joints } from './posture'
-import { type Stance, stanceOf } from './stance'
+import { type Stance, stanceOf, stickOf } from './stance'
 
 export interface Crew {
   readonly built: Built
@@ -78,7 +78,7 @@ export const hitOf = (id: string, { head, hips, left, rightLimb }: Joints) => ({
 function carried(layout: Layout, picture: SitePicture, person: PersonPicture, stance: Stance, joints: Joints): Built {
   const pieces: Built[] = []
   if (person.isStrapped && person.place.kind === 'pole') pieces.push(strap(layout, person.id, joints))
-  const stick = person.holds.find((item) => picture.typeOf[item] === 'operating-stick')
+  const stick = stickOf(picture, person)
   if (stance.stick && stick) pieces.push(stickView(stick, stance.stick, headOf(picture, person)))
   if (person.role === 'person-in-charge') pieces.push(built([board(joints, person.id)]))
   return join(...pieces)
@@ -174,10 +174,3 @@ export function heldEnds(picture: SitePicture, stances: Stances): HeldEnds {
   }
   return held
 }
-
-/** Mat under the feet of who stands on one. */
-export const matUnder = ({ x, z }: Vector3): Part => part(at(box(0.8, 0.02, 0.8), [x, 0.01, z]), 'rubber', '', 0.3)
-
-/** A small thing in a hand. */
-export const inHand = (hand: Vector3, id: string): Part =>
-  part(at(cylinder(0.03, 0.03, 0.12, 10), hand.toArray() as unknown as Triple), 'ink', id, 0.04)

@@ -3,7 +3,7 @@
  * a hand on the thing, a stick toward it. What is not told is stood still.
  */
 import { Vector3 } from 'three'
-import type { GroundPoint } from '../../../engine'
+import type { GroundPoint, ItemId } from '../../../engine'
 import { vector } from '../geometry/shapes'
 import { climbSide, hvHeight, type Layout, lvHeight, radiusAt, toScene } from '../site/layout'
 import type { PersonPicture, SitePicture } from '../site/sitePicture'
@@ -70,8 +70,15 @@ export function placeOf(layout: Layout, picture: SitePicture, thing: string): Ve
   return undefined
 }
 
-const holdsStick = (picture: SitePicture, person: PersonPicture): boolean =>
-  person.holds.some((item) => picture.typeOf[item] === 'operating-stick')
+/** The stick in the hands: held, or taken from where it hangs for an act that needs it. */
+export function stickOf(picture: SitePicture, person: PersonPicture): ItemId | undefined {
+  const isStick = (item: ItemId): boolean => picture.typeOf[item] === 'operating-stick'
+  const held = person.holds.find(isStick)
+  if (held || person.place.kind !== 'pole' || !byStick.has(person.doing?.act ?? '')) return held
+  return picture.typeOf[person.doing?.with ?? ''] === 'lv-tester' ? undefined : picture.aloft.find(isStick)
+}
+
+const holdsStick = (picture: SitePicture, person: PersonPicture): boolean => stickOf(picture, person) !== undefined
 
 function onGround(layout: Layout, picture: SitePicture, person: PersonPicture, at: GroundPoint): Stance {
   const spot = toScene(at)

@@ -89,7 +89,7 @@ function tree(x: number, z: number, height: number, random: Random): readonly Pa
 }
 
 function lump(size: number, phase: number): BufferGeometry {
-  const geometry = new SphereGeometry(size, 11, 7)
+  const geometry = new SphereGeometry(size, 10, 6)
   const position = geometry.getAttribute('position')
   for (let k = 0; k < position.count; k++) {
     const swell =

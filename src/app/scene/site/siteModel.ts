@@ -1,5 +1,6 @@
 /** The picture as batches, by how often they change: line per scenario, gear per act, crew per posture. Pure. */
 import { Matrix4 } from 'three'
+import { aloftView } from '../gear/aloft'
 import { barrierView, coverView, guardView } from '../gear/protection'
 import { type LeadRoute, leadView, routeLead } from '../gear/leads'
 import { plateCentre } from '../gear/pole'
@@ -18,7 +19,8 @@ export interface GearModel {
   readonly routes: readonly LeadRoute[]
 }
 
-export function gearModel(layout: Layout, picture: SitePicture, held: HeldEnds): GearModel {
+/** @param held ends of leads that somebody carries now; @param sticks in somebody's hands */
+export function gearModel(layout: Layout, picture: SitePicture, held: HeldEnds, sticks: readonly string[]): GearModel {
   const routes = picture.leads.map((lead) => routeLead(layout, picture, lead, held))
   const truck = toScene(picture.truck)
   const isClamped = (item: string): boolean =>
@@ -35,10 +37,15 @@ export function gearModel(layout: Layout, picture: SitePicture, held: HeldEnds):
       ...(picture.cover ? [coverView(layout, picture.cover.from, picture.cover.to)] : []),
       ...picture.guards.map(({ on, item }) => guardView(requireSupport(layout.lv, on), item)),
       ...(picture.barrier ? [barrierView(picture.barrier)] : []),
+      aloftView(picture, hookHeight(picture), sticks),
       dimensions(picture),
     ),
   }
 }
+
+/** In reach of whoever is on the pole. */
+const hookHeight = ({ people }: SitePicture): number =>
+  people.some(({ place }) => place.kind === 'pole' && place.station === 'above-lv') ? 8 : 6.7
 
 /** From the pole to each rod, on the ground. */
 function dimensions({ rods }: SitePicture): Built {

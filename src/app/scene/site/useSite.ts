@@ -5,6 +5,7 @@ import type { Built, Hit } from '../ink/part'
 import type { LeadRoute } from '../gear/leads'
 import { crewView, heldEnds, stancesOf } from '../people/crew'
 import type { Joints } from '../people/posture'
+import { stickOf } from '../people/stance'
 import type { SceneInput } from '../sceneInput'
 import { type Layout, layoutOf } from './layout'
 import { lineView } from './lines'
@@ -50,17 +51,18 @@ export function useSite({ belief, doing, instant }: SceneInput): SiteState {
     [layout, picture.insulator, picture.work],
   )
   const { people, ...gearOnly } = picture
-  const crewKey = JSON.stringify([people, picture.rods, picture.cover, picture.leads, picture.truck])
+  const crewKey = JSON.stringify([people, picture.rods, picture.cover, picture.leads, picture.truck, picture.aloft])
   const crew = useSame(
     () => {
       const stances = stancesOf(layout, picture)
-      return { held: heldEnds(picture, stances), ...crewView(layout, picture, stances) }
+      const sticks = picture.people.flatMap((person) => stickOf(picture, person) ?? [])
+    return { held: heldEnds(picture, stances), sticks, ...crewView(layout, picture, stances) }
     },
     crewKey,
     layout,
   )
-  const gearKey = JSON.stringify([gearOnly, [...crew.held].map(([key, { x, y, z }]) => [key, x, y, z])])
-  const gear = useSame(() => gearModel(layout, picture, crew.held), gearKey, layout)
+  const gearKey = JSON.stringify([gearOnly, crew.sticks, [...crew.held].map(([key, { x, y, z }]) => [key, x, y, z])])
+  const gear = useSame(() => gearModel(layout, picture, crew.held, crew.sticks), gearKey, layout)
   const livening = useMemo(
     () => (instant ? liveningPicture(instant, { layout, sheet, routes: gear.routes, joints: crew.joints }) : null),
     [instant, layout, sheet, gear, crew],
