@@ -1,7 +1,6 @@
-/** A thread that judges one run after another, as they are handed to it. */
-import { parentPort } from 'node:worker_threads'
+/** A process that judges one run after another, as they are handed to it. */
 import { judge, type Job } from './judge'
 
-parentPort?.on('message', ({ index, job }: { readonly index: number; readonly job: Job }) => {
-  parentPort?.postMessage({ index, judged: judge(job) })
+process.on('message', ({ index, job }: { readonly index: number; readonly job: Job }) => {
+  process.send?.({ index, judged: judge(job) })
 })
