@@ -1,15 +1,14 @@
 /** Opens a job: from the start, from a prepared site, or where it was left. */
-import { type OpenTimeline, type Order, type Part, drawScenario, extendTimeline, openTimeline } from '../../engine'
-import { requirePack, requireScenario } from '../storage/library'
+import { type OpenTimeline, type Order, extendTimeline } from '../../engine'
+import { beginJob } from '../storage/replayJob'
 import { hold, requireHeld } from './held'
 import { type JobHead, jobStore, noJob, perceived } from './jobStore'
 import { forgetEvents, show } from './orders'
-import { prepareSite } from './prepareSite'
 import { type SavedJob, findSavedJob, forgetJob } from './saveJob'
 import { resetView } from './viewStore'
 
 export function openJob(head: JobHead): void {
-  const timeline = begin(head)
+  const timeline = beginJob(head)
   hold({ scenario: timeline.scenario, timeline, now: timeline.end.time })
   jobStore.setState({ ...noJob, head, ...perceived(requireHeld()) })
   forgetEvents(0)
@@ -63,15 +62,9 @@ export function leaveJob(): void {
 }
 
 function replay(head: JobHead, orders: readonly Order[]): readonly OpenTimeline[] {
-  const steps: OpenTimeline[] = [begin(head)]
+  const steps: OpenTimeline[] = [beginJob(head)]
   for (const order of orders) steps.push(extendTimeline(steps.at(-1)!, order))
   return steps
-}
-
-function begin(head: JobHead): OpenTimeline {
-  requirePack(head.pack)
-  const scenario = drawScenario(requireScenario(head.scenario), head.seed, head.purpose)
-  return openTimeline(scenario, head.startsAt === 'beginning' ? undefined : prepareSite(scenario, head.startsAt as Part))
 }
 
 const firstPerson = (timeline: OpenTimeline): string =>

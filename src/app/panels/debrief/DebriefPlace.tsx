@@ -1,4 +1,108 @@
-/** The debrief. */
+/** The debrief, in the order in which it is read: what came alive, each person, findings, what could have happened, marks. */
+import { useEffect, useState } from 'react'
+import { useStore } from 'zustand'
+import { say } from '../../../text'
+import { download } from '../../storage/download'
+import { exportRun } from '../../stores/exportRun'
+import { gradeJob, gradeStore } from '../../stores/gradeStore'
+import { jobStore } from '../../stores/jobStore'
+import { backTo } from '../../stores/orders'
+import { goTo } from '../../stores/viewStore'
+import type { Graded } from '../../workers/grading'
+import { LiveningSheet, oneSentence } from '../livening/LiveningSheet'
+import { Working } from '../livening/Working'
+import { useBelief } from '../useBelief'
+import { useSpeaker } from '../useSpeaker'
+import { CouldHave } from './CouldHave'
+import { Findings } from './Findings'
+import { Marks } from './Marks'
+import { PeopleTable } from './PeopleTable'
+import { PrintHead } from './PrintHead'
+import { Suppose } from './Suppose'
+import { WhatHeld } from './WhatHeld'
+
+type Sheet = 'debrief' | 'drawing' | 'suppose'
+
 export function DebriefPlace() {
-  return <main />
+  const [sheet, setSheet] = useState<Sheet>('debrief')
+  const graded = useStore(gradeStore, (grade) => grade.graded)
+  const ordered = useStore(jobStore, (job) => job.ordered)
+  useEffect(gradeJob, [ordered])
+  if (sheet === 'drawing') return <LiveningSheet onBack={() => setSheet('debrief')} />
+  if (sheet === 'suppose' && graded?.drawn) return <Suppose graded={graded} onBack={() => setSheet('debrief')} />
+  return (
+    <main className="stack debrief">
+      <h1 className="vh">{say('app.debrief')}</h1>
+      <Working />
+      {graded && <Sheets graded={graded} onSheet={setSheet} />}
+    </main>
+  )
+}
+
+export function Sheets({ graded, onSheet }: { graded: Graded; onSheet: (sheet: Sheet) => void }) {
+  const belief = useBelief()
+  const speaker = useSpeaker()
+  const head = useStore(jobStore, (job) => job.head)
+  const { result, drawn } = graded
+  const first = firstDeviation(graded)
+  return (
+    <>
+      <PrintHead graded={graded} />
+      <div className="cols debriefcols grow">
+        <section className="stack scroll" aria-label={say('debrief.happened')}>
+          <h2 className="head">
+            {result.visible && drawn ? oneSentence(drawn, speaker) : say('debrief.quiet')}
+          </h2>
+          <p className={result.outcome === 'fail' ? 'outcome crit' : 'outcome'}>
+            {say('debrief.outcome', { outcome: speaker.say(`outcome.${result.outcome}`) })}
+            <span className="q">
+              {say('debrief.gates', { criticals: result.gates.criticals, above: result.gates.above, marginal: result.gates.marginal })}
+            </span>
+          </p>
+          <PeopleTable graded={graded} speaker={speaker} />
+          <WhatHeld graded={graded} speaker={speaker} />
+          <div className="foot">
+            <button type="button" className="btn" disabled={!drawn} onClick={() => onSheet('drawing')}>
+              {say('debrief.drawing')}
+            </button>
+            <button type="button" className="btn" disabled={!drawn} onClick={() => onSheet('suppose')}>
+              {say('debrief.suppose')}
+            </button>
+            <button type="button" className="btn" onClick={() => print()}>
+              {say('debrief.print')}
+            </button>
+            <button type="button" className="btn" onClick={() => download('result.json', JSON.stringify(result, null, 1))}>
+              {say('debrief.result')}
+            </button>
+            <button type="button" className="btn" onClick={() => download('run.json', exportRun())}>
+              {say('runs.export')}
+            </button>
+            {head?.purpose === 'practise' && first !== null && (
+              <button
+                type="button"
+                className="btn go"
+                onClick={() => {
+                  backTo(first)
+                  goTo('site')
+                }}
+              >
+                {say('debrief.retry', { number: first })}
+              </button>
+            )}
+          </div>
+        </section>
+        <section className="stack scroll" aria-label={say('debrief.findings')}>
+          <Findings graded={graded} belief={belief} speaker={speaker} />
+          <CouldHave graded={graded} belief={belief} speaker={speaker} />
+          <Marks graded={graded} speaker={speaker} />
+        </section>
+      </div>
+    </>
+  )
+}
+
+/** Orders given before the first deviation. */
+function firstDeviation({ result }: Graded): number | null {
+  const first = result.findings.find((finding) => finding.entry >= 0)
+  return first ? first.entry : null
 }

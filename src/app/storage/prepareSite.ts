@@ -1,7 +1,7 @@
 /** A site prepared by the recorded clean run, for those who practise one part of the job. */
 import { type Part, type Scenario, type Site, actions, openingAt } from '../../engine'
 import { readRun } from '../../files/run/read'
-import { cleanRunText } from '../storage/library'
+import { cleanRunText } from './library'
 
 export function prepareSite(scenario: Scenario, part: Part): Site {
   const read = readRun(cleanRunText(scenario.id) ?? '', actions)

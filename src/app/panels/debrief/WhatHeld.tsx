@@ -1,0 +1,99 @@
+/**
+ * How much each fitted thing mattered at that moment: the same instant solved again with that one thing away. A bar per
+ * thing, as wide as the body current without it; the table says the same in figures.
+ */
+import { useState } from 'react'
+import type { Exposure } from '../../../engine'
+import { type Speaker, amperes, say } from '../../../text'
+import type { Graded } from '../../workers/grading'
+import { VerdictWords, personName } from '../livening/ExposureRow'
+
+type Without = Graded['without'][number]
+
+export function WhatHeld({ graded, speaker }: { graded: Graded; speaker: Speaker }) {
+  const persons = [...new Set(graded.without.flatMap((it) => it.persons.map((person) => person.person)))]
+  const [chosen, setChosen] = useState<string | null>(null)
+  const person = chosen ?? mostChanged(graded) ?? persons[0]
+  if (!person) return null
+  const rows = graded.without.flatMap((it) => {
+    const found = it.persons.find((each) => each.person === person)
+    return found ? [{ thing: it.thing, ...found }] : []
+  })
+  const most = Math.max(...rows.map((row) => judged(row.withoutIt)), 1e-9)
+  return (
+    <>
+      <h2 className="sec gap">
+        {say('held.title')}
+        <span className="q">{say('held.note')}</span>
+      </h2>
+      <div className="seg" role="radiogroup" aria-label={say('held.who')}>
+        {persons.map((each) => (
+          <button key={each} type="button" role="radio" className="btn" aria-checked={each === person} onClick={() => setChosen(each)}>
+            {personName(speaker, each)}
+          </button>
+        ))}
+      </div>
+      <table className="held">
+        <thead>
+          <tr>
+            <th>{say('held.without')}</th>
+            <th>{say('held.share')}</th>
+            <th className="num">{say('people.body')}</th>
+            <th>{say('people.verdict')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={thingKey(row.thing)}>
+              <td>{thingWords(row.thing, speaker)}</td>
+              <td>
+                <Bar share={judged(row.withoutIt) / most} before={judged(row.withIt) / most} kind={row.thing.kind} />
+              </td>
+              <td className="num">{amperes(row.withoutIt?.bodyCurrent ?? 0)}</td>
+              <td>{row.withoutIt ? <VerdictWords exposure={row.withoutIt} speaker={speaker} /> : <span className="q">{say('held.nothing')}</span>}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
+  )
+}
+
+const judged = (exposure: Exposure | null): number => (exposure ? exposure.judged / exposure.limit : 0)
+
+/** The person for whom taking one thing away changes most. */
+function mostChanged(graded: Graded): string | undefined {
+  const changes = graded.without.flatMap((it) =>
+    it.persons.map((each) => ({ person: each.person, by: judged(each.withoutIt) - judged(each.withIt) })),
+  )
+  return changes.sort((a, b) => b.by - a.by)[0]?.person
+}
+
+export const thingKey = (thing: Without['thing']): string => `${thing.kind}/${thing.item ?? ''}${thing.kind === 'clamp' ? `/${thing.end}` : ''}`
+
+export function thingWords(thing: Without['thing'], speaker: Speaker): string {
+  const item = thing.item ?? ''
+  return thing.kind === 'clamp' ? speaker.say('fitted.clamp', { item, end: speaker.say(`end.${thing.end}`) }) : speaker.say(`fitted.${thing.kind}`, { item })
+}
+
+const materials: Readonly<Record<string, string>> = {
+  lead: 'var(--m-copper)',
+  clamp: 'var(--m-aluminium)',
+  bond: 'var(--m-copper)',
+  cover: 'var(--m-rubber)',
+  guard: 'var(--m-rubber)',
+  boots: 'var(--m-rubber)',
+  gloves: 'var(--m-rubber)',
+  barrier: 'var(--field)',
+}
+
+/** As drawn on the debrief: width without the thing, a tick where it stood with it. */
+function Bar({ share, before, kind }: { share: number; before: number; kind: string }) {
+  return (
+    <svg viewBox="0 0 120 16" width="120" height="16" aria-hidden="true">
+      <path d="M0 15H120" className="d-hair" />
+      <rect x="0" y="3" width={Math.max(1, Math.min(1, share) * 119)} height="10" className="d-thin" style={{ fill: materials[kind] ?? 'var(--field)' }} />
+      <path d={`M${Math.min(1, before) * 119} 0v16`} className="d-wire" />
+    </svg>
+  )
+}

@@ -1,0 +1,108 @@
+/** Plan of the instant: contours under everything, electrodes boxed with their own amperes, the livened wire barbed. */
+import type { DrawnLivening } from '../../workers/grading'
+import { amperes, say, volts } from '../../../text'
+import { GroundContours } from '../drawing/GroundContours'
+import { SitePlan, spreadOf } from '../drawing/SitePlan'
+import type { Scale } from '../drawing/pen'
+import type { SiteView } from '../drawing/siteView'
+import { viewOfSite } from '../drawing/viewOfSite'
+
+const width = 776
+const height = 478
+const perMetre = 24
+
+export function LiveningPlan({ drawn, title }: { drawn: DrawnLivening; title: string }) {
+  const site = liveView(drawn)
+  const frame = { width, height, perMetre, origin: [360, 236] as const }
+  const scale = { perMetre, x: (m: number) => frame.origin[0] + m * perMetre, y: (m: number) => frame.origin[1] - m * perMetre }
+  return (
+    <SitePlan
+      site={site}
+      frame={frame}
+      selectedPersons={[]}
+      title={title}
+      hasFlow
+      ground={
+        <GroundContours
+          grid={drawn.grid}
+          volts={drawn.volts}
+          tolerable={drawn.instant.tolerable.step}
+          scale={scale}
+          width={width}
+          height={height}
+        />
+      }
+    >
+      {(own) => (
+        <>
+          <Electrodes drawn={drawn} scale={own} />
+          <LiveArrow drawn={drawn} site={site} scale={own} />
+        </>
+      )}
+    </SitePlan>
+  )
+}
+
+/** Above this an earthed wire is drawn as standing at site potential, volts. */
+const risenFrom = 50
+
+/** The livened wires are live; earthed ones stand where the site stands. */
+function liveView(drawn: DrawnLivening): SiteView {
+  const view = viewOfSite(drawn.belief)
+  const voltsOf = (id: string) => drawn.instant.nodes.find((it) => it.node === `${id}@pole` || it.node === id)?.size ?? 0
+  return {
+    ...view,
+    wires: view.wires.map((wire) => {
+      const isClamped = drawn.belief.clamps.some((clamp) => clamp.on === wire.id)
+      const isRisen = voltsOf(wire.id) > risenFrom
+      return { ...wire, state: isRisen ? (isClamped ? 'site-potential' : 'live') : wire.state }
+    }),
+  }
+}
+
+const names: Readonly<Record<string, string>> = {
+  cage: 'electrode.cage',
+  'stay-lower': 'electrode.stay',
+  'stay-anchor': 'electrode.stay',
+}
+
+function Electrodes({ drawn, scale }: { drawn: DrawnLivening; scale: Scale }) {
+  const near = drawn.instant.electrodes.filter(({ at }) => Math.abs(at.x) < 14 && Math.abs(at.y) < 9)
+  return near.map(({ node, at, size }, i) => {
+    const x = scale.x(at.x)
+    const y = scale.y(at.y)
+    const toLeft = at.x < 0.5
+    const boxX = toLeft ? x - 180 : x + 60
+    const boxY = y - 40 - i * 6
+    const key = names[node]
+    const words = key === undefined ? node.replace('rod/', '') : key === 'electrode.cage' ? say('electrode.cage') : say('electrode.stay')
+    return (
+      <g key={node}>
+        <path d={`M${x} ${y}L${toLeft ? boxX + 104 : boxX} ${boxY + 18}`} className="d-thin" />
+        <rect x={boxX} y={boxY} width="104" height="38" className="d-thin" style={{ fill: 'var(--field)' }} />
+        <text x={boxX + 7} y={boxY + 15} className="t-b">
+          {words}
+        </text>
+        <text x={boxX + 7} y={boxY + 32} className="t-n">
+          {amperes(size)}
+        </text>
+      </g>
+    )
+  })
+}
+
+function LiveArrow({ drawn, site, scale }: { drawn: DrawnLivening; site: SiteView; scale: Scale }) {
+  const phase = /-([a-c])$/.exec(drawn.livening)?.[1]?.toUpperCase()
+  const wire = site.wires.find((it) => it.letter === phase) ?? site.wires[1]
+  if (!wire) return null
+  const y = scale.y(0) - wire.across * scale.perMetre * spreadOf(site, scale)
+  const x = scale.x(13)
+  return (
+    <g>
+      <path d={`M${x} ${y - 14}h-34m8 -5l-8 5l8 5`} className="d-live" />
+      <text x={x + 6} y={y - 10} className="t-b t-live halo">
+        {amperes(drawn.liveCurrent)}, {volts(drawn.siteRise)}
+      </text>
+    </g>
+  )
+}

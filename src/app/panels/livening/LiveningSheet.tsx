@@ -1,0 +1,115 @@
+/** The livening, drawn: one frozen instant in plan, what reached each person beside it, the verdicts from mild to worst. */
+import { useStore } from 'zustand'
+import type { Exposure } from '../../../engine'
+import { type Speaker, amperes, say, seconds, timeOfDay, volts } from '../../../text'
+import { gradeStore } from '../../stores/gradeStore'
+import type { DrawnLivening } from '../../workers/grading'
+import { Tally } from '../drawing/marks'
+import { useSpeaker } from '../useSpeaker'
+import { ExposureRow } from './ExposureRow'
+import { LiveningPlan } from './LiveningPlan'
+import { Working } from './Working'
+import { worstByPerson } from './verdicts'
+
+export function LiveningSheet({ onBack }: { onBack: () => void }) {
+  const drawn = useStore(gradeStore, (grade) => grade.drawn)
+  const isWorking = useStore(gradeStore, (grade) => grade.progress !== null)
+  const speaker = useSpeaker()
+  return (
+    <main className="stack livening">
+      <div className="livehead">
+        <h1 className="head">{drawn ? oneSentence(drawn, speaker) : say(isWorking ? 'livening.working' : 'livening.none')}</h1>
+        <button type="button" className="btn go" onClick={onBack} autoFocus>
+          {say('livening.back')}
+        </button>
+      </div>
+      <Working />
+      {drawn && (
+        <div className="cols livecols grow">
+          <section className="stack scroll" aria-label={say('livening.plan')}>
+            <LiveningPlan drawn={drawn} title={planText(drawn, speaker)} />
+            <p className="caprow">
+              <span>{say('livening.interval')}</span>
+              <span>{say('livening.pace', { step: drawn.instant.tolerable.step, duration: drawn.instant.tolerable.duration })}</span>
+              <span>{say('livening.metres')}</span>
+            </p>
+            <Branches drawn={drawn} />
+          </section>
+          <section className="stack scroll" aria-label={say('livening.reached')}>
+            <h2 className="sec">
+              {say('livening.reached')}
+              <span className="q">{say('livening.worstPath')}</span>
+            </h2>
+            {worstByPerson(drawn.exposures).map((exposure) => (
+              <ExposureRow key={exposure.person} exposure={exposure} speaker={speaker} />
+            ))}
+            {drawn.exposures.length === 0 && <p className="q">{say('livening.nobody')}</p>}
+            <VerdictKey speaker={speaker} />
+          </section>
+        </div>
+      )}
+    </main>
+  )
+}
+
+/** What came alive, why, for how long, what cleared it. */
+export function oneSentence(drawn: DrawnLivening, speaker: Speaker): string {
+  return speaker.say(`cleared.${drawn.clearedBy}`, {
+    time: timeOfDay(drawn.belief.sheet.startsAt + drawn.at).slice(0, 5),
+    what: speaker.say(`livening.${drawn.livening}`),
+    current: amperes(drawn.liveCurrent),
+    rise: volts(drawn.siteRise),
+    duration: seconds(drawn.duration),
+  })
+}
+
+function planText(drawn: DrawnLivening, speaker: Speaker): string {
+  const electrodes = drawn.instant.electrodes.map((it) => `${it.node} ${amperes(it.size)}`).join(', ')
+  return `${oneSentence(drawn, speaker)} ${electrodes}`
+}
+
+const zones = ['AC-1', 'AC-2', 'AC-3', 'AC-4.1', 'AC-4.2', 'AC-4.3'] as const satisfies readonly Exposure['zone'][]
+
+function VerdictKey({ speaker }: { speaker: Speaker }) {
+  return (
+    <>
+      <h2 className="sec gap">{say('livening.verdicts')}</h2>
+      <ul className="verdictkey">
+        {zones.map((zone, i) => (
+          <li key={zone} className={i >= 3 ? 'verdict crit' : 'verdict'}>
+            <Tally strokes={i} />
+            {speaker.say(`zone.${zone}`)}
+          </li>
+        ))}
+      </ul>
+    </>
+  )
+}
+
+/** Branch currents as a table, largest first: the text of the drawing. */
+function Branches({ drawn }: { drawn: DrawnLivening }) {
+  const shown = [...drawn.instant.branches].filter((it) => it.size > 0.005).sort((a, b) => b.size - a.size).slice(0, 24)
+  return (
+    <details>
+      <summary>{say('livening.branches')}</summary>
+      <table>
+        <thead>
+          <tr>
+            <th>{say('livening.from')}</th>
+            <th>{say('livening.to')}</th>
+            <th className="num">{say('livening.current')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {shown.map((it) => (
+            <tr key={it.id}>
+              <td>{it.from}</td>
+              <td>{it.to === '0' ? say('livening.earth') : it.to}</td>
+              <td className="num">{amperes(it.size)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  )
+}

@@ -1,0 +1,14 @@
+/** A rule of a pack by its id. */
+import type { PackRule } from '../../engine'
+import { requirePack } from './library'
+
+const byPack = new Map<string, ReadonlyMap<string, PackRule>>()
+
+export function findRule(pack: string, id: string): PackRule | undefined {
+  let rules = byPack.get(pack)
+  if (!rules) {
+    rules = new Map(requirePack(pack).rules.map((rule) => [rule.id, rule]))
+    byPack.set(pack, rules)
+  }
+  return rules.get(id)
+}

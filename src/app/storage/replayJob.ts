@@ -1,0 +1,18 @@
+/** A job from its head and its orders: what the open job, the grader and the records all start from. */
+import { type OpenTimeline, type Order, type Part, drawScenario, extendTimeline, openTimeline } from '../../engine'
+import { requireScenario } from './library'
+import { prepareSite } from './prepareSite'
+
+interface Head {
+  readonly scenario: string
+  readonly seed: number
+  readonly purpose: 'practise' | 'assess'
+  readonly startsAt: string
+}
+
+export function beginJob(head: Head): OpenTimeline {
+  const scenario = drawScenario(requireScenario(head.scenario), head.seed, head.purpose)
+  return openTimeline(scenario, head.startsAt === 'beginning' ? undefined : prepareSite(scenario, head.startsAt as Part))
+}
+
+export const replayJob = (head: Head, orders: readonly Order[]): OpenTimeline => orders.reduce(extendTimeline, beginJob(head))

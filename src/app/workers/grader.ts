@@ -1,0 +1,99 @@
+/** The engine off the main thread: grades a run, draws a livening, tries what would have been without a thing. */
+import {
+  type Moment,
+  type OpenTimeline,
+  believe,
+  createSweepCache,
+  declaredCorner,
+  engineDigest,
+  fittedThings,
+  groundVoltages,
+  isUnsolvable,
+  judgeRun,
+  liven,
+  solveInstant,
+  withoutEach,
+  withoutThing,
+} from '../../engine'
+import { requirePack } from '../storage/library'
+import { replayJob } from '../storage/replayJob'
+import type { Answer, DrawnLivening, Graded, Question, Supposed, Supposition } from './grading'
+
+const cache = createSweepCache()
+
+/** Metres around the pole that are drawn, and how fine. */
+const grid = { from: { x: -20, y: -18 }, step: 0.25, columns: 161, rows: 145 }
+
+const answer = (it: Answer): void => self.postMessage(it)
+
+self.onmessage = ({ data }: MessageEvent<Question>) => {
+  try {
+    const timeline = replayJob(data.head, data.orders)
+    if (data.ask === 'grade') answer({ tell: 'graded', graded: grade(timeline, data.head.pack) })
+    else if (data.ask === 'draw') answer({ tell: 'drawn', drawn: drawVisible(timeline) })
+    else answer({ tell: 'supposed', supposed: suppose(momentAt(timeline, data.at), data.livening, data.supposition) })
+  } catch (error) {
+    answer({ tell: 'failed', reason: error instanceof Error ? error.message : String(error) })
+  }
+}
+
+function grade(timeline: OpenTimeline, packId: string): Graded {
+  const result = judgeRun(timeline, requirePack(packId), {
+    sweep: true,
+    cache,
+    onProgress: (done, total) => answer({ tell: 'progress', done, total }),
+  })
+  const worst = [...result.sweep].sort((a, b) => b.exposure.judged / b.exposure.limit - a.exposure.judged / a.exposure.limit)[0]
+  const shown = timeline.struck
+    ? { moment: timeline.moments[timeline.struck.moment], livening: timeline.struck.livening }
+    : worst && { moment: momentAt(timeline, worst.at), livening: worst.livening }
+  const moment = shown?.moment
+  return {
+    result,
+    drawn: moment && shown ? draw(moment, shown.livening) : null,
+    without: moment && shown ? withoutEach(moment, shown.livening, declaredCorner, cache) : [],
+    fitted: moment ? fittedThings(moment.site) : [],
+    engine: engineDigest,
+  }
+}
+
+const momentAt = (timeline: OpenTimeline, second: number): Moment =>
+  timeline.moments.findLast((it) => it.from <= second) ?? timeline.moments[0]!
+
+function drawVisible({ struck, moments }: OpenTimeline): DrawnLivening | null {
+  const moment = struck && moments[struck.moment]
+  return moment ? draw(moment, struck.livening) : null
+}
+
+function draw(moment: Moment, livening: string): DrawnLivening | null {
+  const instant = solveInstant(moment, livening, declaredCorner, { cache })
+  const volts = groundVoltages(moment, livening, declaredCorner, grid, cache)
+  if (isUnsolvable(instant) || isUnsolvable(volts)) return null
+  const { siteRise, liveCurrent, duration, clearedBy } = instant.story
+  return {
+    livening,
+    at: moment.from,
+    belief: believe(moment.site),
+    instant,
+    siteRise,
+    liveCurrent,
+    duration,
+    clearedBy,
+    exposures: instant.exposures,
+    grid,
+    volts: Array.from(volts),
+  }
+}
+
+function suppose(moment: Moment, livening: string, { away, soil, relay }: Supposition): Supposed | null {
+  const { scenario } = moment.site
+  const feeders = scenario.feeders.map((feeder) => ({
+    ...feeder,
+    earthFault: { ...feeder.earthFault, multiplier: feeder.earthFault.multiplier * relay },
+  }))
+  const changed = { bodies: moment.bodies, site: { ...moment.site, scenario: { ...scenario, feeders } } }
+  const story = liven(away.reduce(withoutThing, changed), livening, { ...declaredCorner, id: `soil ${soil}`, soil })
+  if (story.kind !== 'story') return null
+  const { exposures, siteRise, liveCurrent, duration, clearedBy } = story
+  return { exposures, siteRise, liveCurrent, duration, clearedBy }
+}
