@@ -128,9 +128,9 @@ function stickGone(site: Site): Site {
 }
 
 describe('what the world refuses', () => {
-  test.each(cases)('%s: %s', (act, fact, site, who, said) => {
-    expect(refused(site(), who, act, said)).toBe(`${act}/${fact}`)
-  })
+  for (const [act, fact, site, who, said] of cases) {
+    test(`${act}: ${fact}`, () => expect(refused(site(), who, act, said)).toBe(`${act}/${fact}`))
+  }
 
   test('every action has a case', () => {
     const tried = new Set(cases.map(([act]) => act))

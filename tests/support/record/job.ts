@@ -51,7 +51,7 @@ export function prepare(run: Recorder, choices: Choices): void {
 
 export function finish(run: Recorder, choices: Choices): void {
   takeOff(run, choices)
-  handBack(run, choices)
+  handBack(run)
   closeUp(run, choices)
 }
 
@@ -68,7 +68,7 @@ function closeUp(run: Recorder, choices: Choices): void {
   for (const feeder of ['f1', 'f2', 'fx']) run.order('pic', 'ask-reclose-on', { on: feeder })
   if (choices.isSwitched) run.order('so', 'take-off', { on: 'G-31' })
   run.wait()
-  bookIn(run, choices, () => true)
+  bookIn(run, () => true)
   run.order('pic', 'close-job')
   run.wait()
 }

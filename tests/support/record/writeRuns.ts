@@ -1,12 +1,12 @@
 /** Records every run anew: plays its policy, grades it, writes the file, prints what a person should look over. */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { actions, drawScenario, engineVersion, runTimeline, type Timeline } from '../../../src/engine'
-import * as engine from '../../../src/engine'
+import { actions, drawScenario, engineVersion, judgeRun, runTimeline, type Timeline } from '../../../src/engine'
 import { digestOf } from '../../../src/files/digest'
 import { readPack } from '../../../src/files/rulePack/read'
 import type { Run } from '../../../src/files/run/run'
 import { readRun } from '../../../src/files/run/read'
 import { writeRun } from '../../../src/files/run/write'
+import { coverageTable } from '../coverage'
 import { marrowBendBase, marrowBendText } from '../marrowBend'
 import { expectationOf, summaryOf } from './expectation'
 import { recordedRuns, type RecordedRun } from './runs'
@@ -19,6 +19,7 @@ const wanted = process.argv.slice(2).filter((it) => !it.startsWith('--'))
 const isGraded = !process.argv.includes('--orders-only')
 
 mkdirSync(folder, { recursive: true })
+writeFileSync(new URL('../coverage.md', folder), coverageTable())
 for (const each of recordedRuns) if (wanted.length === 0 || wanted.includes(each.name)) write(each)
 
 function write({ name, seed, about, play }: RecordedRun): void {
@@ -28,7 +29,7 @@ function write({ name, seed, about, play }: RecordedRun): void {
   const timeline = runTimeline(scenario, orders)
   const read = readPack(packText)
   if (!read.ok) throw new Error(JSON.stringify(read.issues))
-  const result = isGraded ? engine.judgeRun(timeline, read.value, { sweep: true }) : undefined
+  const result = isGraded ? judgeRun(timeline, read.value, { sweep: true }) : undefined
   const run: Run = {
     scenario: base.id,
     scenarioDigest: digestOf(JSON.parse(marrowBendText())),

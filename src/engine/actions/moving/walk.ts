@@ -15,7 +15,7 @@ const wellClear = 13
 
 export const walk: Action = {
   id: 'walk',
-  covers: ['A38', 'A43', 'A74', 'A87'],
+  covers: ['A38', 'A43', 'A87'],
   things: (site) => ['clear', 'pole-foot', 'truck', ...switches(site)],
   values: { to: { kind: 'point' } },
   optional: ['on', 'to'],

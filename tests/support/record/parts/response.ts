@@ -42,6 +42,7 @@ export function replaceGear(run: Recorder, choices: Choices): void {
   sendUp(run, next.lead)
   proveDead(run)
   sayDeadAndBrush(run)
+  run.order('pic', 'read-weather')
   run.order('pic', 'call-clear')
   run.wait()
   clampAll(run, next)

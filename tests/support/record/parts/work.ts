@@ -2,7 +2,6 @@
 import type { Choices } from '../choices'
 import type { Recorder } from '../recorder'
 import { conductors } from './aloft'
-import { kit } from './gear'
 import { rodAt } from './ground'
 
 export function declareSafe(run: Recorder): void {
@@ -70,20 +69,20 @@ function rodOut(run: Recorder, { lead, rod }: Choices): void {
 /** Booked in only after the permit is back: still in use until then. */
 const late = ['barrier-set', 'boots', 'lock', 'operator-mat', 'sign-set', 'switching-gloves', 'tag']
 
-export function handBack(run: Recorder, choices: Choices): void {
-  bookIn(run, choices, (type) => !late.includes(type))
+export function handBack(run: Recorder): void {
+  bookIn(run, (type) => !late.includes(type))
   run.order('pic', 'head-count')
   run.wait()
   run.order('pic', 'return-permit', { values: { readBack: 'crew-clear earths-off gear-in' } })
   run.wait()
 }
 
-export function bookIn(run: Recorder, choices: Choices, isMeant: (type: string) => boolean): void {
-  const own = kit(choices)
-  const setAside = Object.values(run.site().items).filter((it) => it.where.kind === 'quarantine' && it.bookedOut).map((it) => it.id)
-  for (const id of new Set([...Object.values(own).flat(), ...setAside])) {
+/** In the order in which it was signed out, as the list runs. */
+export function bookIn(run: Recorder, isMeant: (type: string) => boolean): void {
+  const listed = run.orders().filter((it) => it.do === 'book-out').flatMap((it) => it.on ?? [])
+  for (const id of new Set(listed)) {
     const item = run.site().items[id]
-    if (!item || item.bookedIn || !item.bookedOut || !isMeant(item.type)) continue
+    if (!item || item.bookedIn || !isMeant(item.type)) continue
     if (item.where.kind === 'fitted' && item.type !== 'sign-set') continue
     if (run.site().hauled.includes(id) || item.where.kind === 'aloft') continue
     run.order('gw', 'book-in', { on: id })
