@@ -105,8 +105,12 @@ function isConsequence(each: Found, found: readonly Found[]): boolean {
       each.causes.includes(other.finding.rule) &&
       !other.finding.recovered &&
       other.finding.at <= each.finding.at &&
-      (other.subject === '' || each.subject === '' || other.subject === each.subject),
+      (other.subject === each.subject || (other.subject === '' && isSamePerson(other.finding, each.finding))),
   )
+}
+
+function isSamePerson(a: Finding, b: Finding): boolean {
+  return a.who === undefined || b.who === undefined || a.who === b.who
 }
 
 function dress(rule: PackRule, raw: RawFinding, recovered: boolean): Finding {

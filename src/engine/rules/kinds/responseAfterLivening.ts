@@ -39,7 +39,7 @@ function findHasty(
   links: readonly Link[],
 ): readonly RawFinding[] {
   return view.done
-    .filter((entry) => entry.start >= at && matchesAny(view, before, entry))
+    .filter((entry) => entry.start >= at && matchesAny(view, before, entry) && !matchesAny(view, need, entry))
     .filter(
       (act) =>
         !view.done.some(

@@ -1,5 +1,6 @@
 /** The site must be so when an act begins (or has been done), or at the end of the run. */
 import type { RuleKind } from '../language/kind'
+import { partOf, type Part } from '../language/link'
 import { allMatching } from '../language/pattern'
 import { whyNot } from '../language/predicate'
 import { aboutEntry, aboutMissing } from '../language/raw'
@@ -14,6 +15,12 @@ export const stateAt: RuleKind = {
     moment: { kind: 'choice', of: ['before', 'after'], optional: true, says: 'before the act (default) or after it' },
     atEnd: { kind: 'flag', optional: true, says: 'asked once, at the end of the run' },
     holds: { kind: 'predicate', about: ['site', 'person', 'act'], says: 'what must hold' },
+    apart: {
+      kind: 'choice',
+      of: ['on', 'with', 'item', 'device'],
+      optional: true,
+      says: 'deviations on different ones of these are different deviations',
+    },
     unless: {
       kind: 'predicate',
       about: ['site', 'person', 'act'],
@@ -25,11 +32,14 @@ export const stateAt: RuleKind = {
     const call = requireCall(parameters, 'holds')
     const unless = parameters['unless'] === undefined ? undefined : requireCall(parameters, 'unless')
     const side = readText(parameters, 'moment') === 'after' ? 'after' : 'before'
+    const apart = readText(parameters, 'apart') as Part | undefined
     const found = allMatching(view, readPatterns(parameters, 'when')).flatMap((entry) => {
       const scope = { view, site: entry[side], person: entry.order.who, entry }
       if (unless !== undefined && whyNot(predicates, unless, scope) === undefined) return []
       const failure = whyNot(predicates, call, scope)
-      return failure === undefined ? [] : [aboutEntry(entry, '', failure)]
+      return failure === undefined
+        ? []
+        : [aboutEntry(entry, apart === undefined ? '' : (partOf(view, entry, apart) ?? ''), failure)]
     })
     if (!readFlag(parameters, 'atEnd')) return found
     const scope = { view, site: view.timeline.end }

@@ -24,7 +24,13 @@ export function viewUntilLivening(view: RunView): RunView {
   const { struck } = view.timeline
   if (struck === null) return view
   const early = (entry: Entry): boolean => entry.start < struck.at
-  return { ...view, begun: view.begun.filter(early), done: view.done.filter(early) }
+  const moments = view.timeline.moments.filter((moment) => moment.from < struck.at)
+  return {
+    ...view,
+    timeline: { ...view.timeline, moments },
+    begun: view.begun.filter(early),
+    done: view.done.filter(early),
+  }
 }
 
 export function isBrokenOff(entry: Entry): boolean {

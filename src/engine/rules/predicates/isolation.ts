@@ -66,6 +66,30 @@ const recloseBlocked: SitePredicate = {
   },
 }
 
+const handlesAsFound: SitePredicate = {
+  id: 'handles-as-found',
+  says: 'every handle stands as it did when the job began',
+  about: 'site',
+  takes: {},
+  fails({ site }) {
+    const turned = site.scenario.switches.find(
+      ({ id, closed }) => site.switches[id]?.handle !== (closed ? 'closed' : 'open'),
+    )
+    return turned === undefined ? undefined : { why: 'not-as-found', switch: turned.id }
+  },
+}
+
+const controlAsFound: SitePredicate = {
+  id: 'control-as-found',
+  says: 'every switch that can be worked from afar can be again',
+  about: 'site',
+  takes: {},
+  fails({ site }) {
+    const left = site.scenario.switches.find(({ id, remote }) => remote && site.switches[id]?.control === 'local')
+    return left === undefined ? undefined : { why: 'left-local', switch: left.id }
+  },
+}
+
 const ownsLock: SitePredicate = {
   id: 'own-lock',
   says: 'the one who acts put this lock on',
@@ -113,6 +137,8 @@ export const isolationPredicates = [
   inLocal,
   isolationEarthed,
   recloseBlocked,
+  handlesAsFound,
+  controlAsFound,
   ownsLock,
   permit('permit-held', 'held', 'the permit is held'),
   permit('permit-returned', 'returned', 'the permit has been returned'),

@@ -1,4 +1,5 @@
 /** Questions about the job itself, so that one pack serves several sites. */
+import { matchesAny, type Pattern } from '../language/pattern'
 import type { SitePredicate } from '../language/predicate'
 
 const concretePole: SitePredicate = {
@@ -33,4 +34,15 @@ const provedOff: SitePredicate = {
   fails: ({ site }) => (site.livening === null || site.livening.provedOff ? undefined : { why: 'not-proved-off' }),
 }
 
-export const scenarioPredicates = [concretePole, lvUnderBuild, liveningStruck, provedOff]
+const wasDone: SitePredicate = {
+  id: 'was-done',
+  says: 'one of these acts was done in this run',
+  about: 'site',
+  takes: { acts: { kind: 'patterns', least: 1, says: 'the acts' } },
+  fails({ view }, given) {
+    const acts = (Array.isArray(given['acts']) ? given['acts'] : [given['acts']]) as readonly Pattern[]
+    return view.done.some((entry) => matchesAny(view, acts, entry)) ? undefined : { why: 'not-done' }
+  },
+}
+
+export const scenarioPredicates = [wasDone, concretePole, lvUnderBuild, liveningStruck, provedOff]
