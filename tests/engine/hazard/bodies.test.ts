@@ -102,7 +102,13 @@ describe('star of limbs (IEC 60479-1, four equal limbs, trunk neglected)', () =>
 
   it('a circuit that multiplies what it is loaded with has no settled body: no convergence, not some current', () => {
     // minus 1000 Ω is no site; it makes the voltage of any body larger than the one that was assumed for it
-    const active = { ...stiff(['left-hand', 'right-hand'], [1_000, 0]), transfer: [[complex(-500), ZERO], [ZERO, complex(-500)]] }
+    const active = {
+      ...stiff(['left-hand', 'right-hand'], [1_000, 0]),
+      transfer: [
+        [complex(-500), ZERO],
+        [ZERO, complex(-500)],
+      ],
+    }
     const answer = solveBody({ ...active, open: [complex(100), ZERO] }, [[], []], skin, 'pw')
     expect(answer).toMatchObject({ kind: 'unsolvable', node: 'pw', reason: 'no-convergence' })
   })
@@ -132,7 +138,10 @@ describe('sharing over paths', () => {
     const both = shareCurrent([...hands, touch('left-foot', 'ground')], [complex(1), complex(1), complex(-2)])
     expect(both).toMatchObject({ shockPath: 'both-hands-feet', bodyCurrent: 2, heartEquivalent: 2 })
     const feet = [touch('left-foot', 'ground'), touch('right-foot', 'ground')]
-    expect(shareCurrent(feet, [complex(0, 1), complex(0, -1)])).toMatchObject({ path: { id: 'pace' }, heartEquivalent: 0.04 })
+    expect(shareCurrent(feet, [complex(0, 1), complex(0, -1)])).toMatchObject({
+      path: { id: 'pace' },
+      heartEquivalent: 0.04,
+    })
   })
 
   it('nothing flows: no path', () => {
@@ -177,7 +186,11 @@ describe('the full circuit with everybody in it', () => {
       standsAt('gw', -3, 1),
       defect('BT-42', 'nail-hole-left'),
     )
-    const moment = momentOf(site, leftHandOnB, touching('gw', 'right-hand', { kind: 'lead', item: 'E-07', end: 'earth' }))
+    const moment = momentOf(
+      site,
+      leftHandOnB,
+      touching('gw', 'right-hand', { kind: 'lead', item: 'E-07', end: 'earth' }),
+    )
     const { view } = requireLine(moment).phases[0]!
     const bodies = moment.bodies.map((body) => {
       const touching = touchingBody(site, site.scenario, body)

@@ -114,7 +114,8 @@ describe('bond off, cover on', () => {
 
 describe('two clamps of three', () => {
   const two = changed(clean, without('E-07', '3'))
-  const handsOnBC = (site: Site) => momentOf(site, leftHandOnB, touching('pw', 'right-hand', { kind: 'conductor', id: 'conductor-c' }))
+  const handsOnBC = (site: Site) =>
+    momentOf(site, leftHandOnB, touching('pw', 'right-hand', { kind: 'conductor', id: 'conductor-c' }))
 
   it('a clash on the phase left off finds no earth: full voltage from C to B, never cleared, lethal to who spans them', () => {
     const three = exposureOf(storyOf(handsOnBC(clean), 'clash-c'), 'pw')
@@ -135,7 +136,10 @@ describe('relay ten times slower', () => {
   const slow = changed(
     clean,
     inScenario(({ feeders }) => ({
-      feeders: feeders.map((it) => ({ ...it, earthFault: { ...it.earthFault, multiplier: 10 * it.earthFault.multiplier } })),
+      feeders: feeders.map((it) => ({
+        ...it,
+        earthFault: { ...it.earthFault, multiplier: 10 * it.earthFault.multiplier },
+      })),
     })),
   )
 
@@ -171,7 +175,9 @@ describe('concrete of 30 kΩ·m instead of 200 Ω·m', () => {
 
   it('the rod’s part does not care, the butt’s falls: a little less current with the bond on', () => {
     expect(storyOf(atWork(changed(clean, dry))).liveCurrent).toBeLessThan(storyOf(atWork(clean)).liveCurrent)
-    expect(storyOf(atWork(changed(clean, dry))).liveCurrent).toBeGreaterThan(storyOf(atWork(earthedSite(coverOn()))).liveCurrent)
+    expect(storyOf(atWork(changed(clean, dry))).liveCurrent).toBeGreaterThan(
+      storyOf(atWork(earthedSite(coverOn()))).liveCurrent,
+    )
   })
 })
 
@@ -195,7 +201,10 @@ describe('soil of 1000 Ω·m', () => {
 describe('an earth of 10 Ω at the isolation point', () => {
   const earthed: Change = (site) => ({
     ...site,
-    switches: { ...site.switches, 'switch-27': { ...site.switches['switch-27']!, earth: { item: 'E-21', resistance: 10 } } },
+    switches: {
+      ...site.switches,
+      'switch-27': { ...site.switches['switch-27']!, earth: { item: 'E-21', resistance: 10 } },
+    },
   })
 
   it('several times the current, about half the phase voltage, a much quicker trip', () => {
@@ -249,7 +258,9 @@ describe('the person in charge without boots', () => {
       site,
       bodies: moment.bodies.map((body) => ({
         ...body,
-        contacts: body.contacts.map((it) => (it.on.kind === 'ground' ? { ...it, on: { ...it.on, stance: 'pace' as const } } : it)),
+        contacts: body.contacts.map((it) =>
+          it.on.kind === 'ground' ? { ...it, on: { ...it.on, stance: 'pace' as const } } : it,
+        ),
       })),
     }
   }

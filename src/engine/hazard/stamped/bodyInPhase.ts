@@ -47,12 +47,7 @@ export function bodyInPhase(
 }
 
 /** Adds to `failed` until nothing more fails. */
-function settle(
-  scenario: Scenario,
-  person: string,
-  ports: PortedBody,
-  failed: Set<string>,
-): BodyInPhase | Unsolvable {
+function settle(scenario: Scenario, person: string, ports: PortedBody, failed: Set<string>): BodyInPhase | Unsolvable {
   for (;;) {
     const layers = ports.ported.map(({ touch }) =>
       touch.layers.map((layer): Layer => {
