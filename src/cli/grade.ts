@@ -8,6 +8,7 @@ import { judgeAll } from './judgeAll'
 import { cleanRunPlace, loadPack, loadRun, loadScenario, packPlace, runPlaces } from './load'
 import { gradeTable } from './gradeTable'
 import { readUsage } from './usage'
+import { speakerOf } from './words'
 
 const usage = 'grade <scenario> <run…> [--pack <pack>] [--no-sweep] [--json]'
 
@@ -21,7 +22,7 @@ export async function grade(parameters: readonly string[]): Promise<number> {
   const jobs = readJobs(places, options.pack, options['no-sweep'] !== true)
   const answers = await judgeAll(jobs)
   const judged = jobs.map((job, i) => requireJudged(job, answers[i]))
-  const lines = options.json ? judged.map((it) => it.file) : gradeTable(judged)
+  const lines = options.json ? judged.map((it) => it.file) : gradeTable(judged, speakerOf(jobs[0]?.scenario.folder))
   for (const line of lines) console.log(line)
   return judged.every((it) => it.result.outcome === 'pass') ? 0 : 1
 }

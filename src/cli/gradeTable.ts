@@ -1,18 +1,18 @@
 /** Results as a table for people: a row per run, widths by what stands in the columns. */
 import type { Result, WorstExposure } from '../engine'
-import { amperes, volts } from '../text'
+import type { Speaker } from '../text'
+import { exposureWords } from './exposureWords'
 import { shortName } from './load'
 import type { Judged } from './judge'
+import { wordFor } from './words'
 
-const bystander = 'bystander'
-
-export function gradeTable(judged: readonly Judged[]): readonly string[] {
+export function gradeTable(judged: readonly Judged[], speaker: Speaker): readonly string[] {
   const head = ['run', 'outcome', 'critical', 'major', 'minor', 'above', 'marginal', 'worst exposure']
   const rows = judged.map(({ place, result }) => [
     shortName(place),
     result.outcome,
     ...countsOf(result),
-    worstOf(result),
+    worstOf(result, speaker),
   ])
   return columns([head, ...rows])
 }
@@ -25,13 +25,11 @@ function countsOf(result: Result): readonly string[] {
 }
 
 /** The one that comes nearest to its limit, or lies farthest above it. */
-function worstOf(result: Result): string {
+function worstOf(result: Result, speaker: Speaker): string {
   const ratio = (it: WorstExposure): number => Math.max(...Object.values(it.ratios))
   const worst = [...result.sweep].sort((a, b) => ratio(b) - ratio(a))[0]
   if (worst === undefined) return result.swept.states === 0 ? 'not swept' : 'none'
-  const { judged, zone } = worst.exposure
-  const figure = worst.person === bystander ? volts(judged) : amperes(judged)
-  return `${worst.person}, ${worst.path}, ${figure}, ${zone}, at ${worst.at} s, ${worst.livening}`
+  return `${exposureWords(worst.exposure, speaker)}, at ${worst.at} s, ${wordFor(speaker, 'livening', worst.livening)}`
 }
 
 function columns(rows: readonly (readonly string[])[]): readonly string[] {

@@ -1,6 +1,7 @@
 /** `earths-on/result`, version 1: what grading a run gave, with the unit in each key and the digests of what it rests on. */
-import type { Exposure, Result } from '../../engine'
+import type { Result } from '../../engine'
 import { canonicalText } from '../canonical'
+import { bystander, exposureFile } from './exposureFile'
 
 const resultFormat = 'earths-on/result'
 const resultVersion = 1
@@ -42,23 +43,5 @@ function resultFile(result: Result): Readonly<Record<string, unknown>> {
           : { withItA: withIt, withoutItA: withoutIt }),
       })),
     })),
-  }
-}
-
-/** A bystander is judged by the voltage of a pace, the crew by the current through the body. */
-const bystander = 'bystander'
-
-function exposureFile(exposure: Exposure): Readonly<Record<string, unknown>> {
-  const { prospectiveVoltage, bodyVoltage, bodyCurrent, heartEquivalent, duration, limit, judged, layer, ...rest } =
-    exposure
-  return {
-    ...rest,
-    prospectiveVoltageV: prospectiveVoltage,
-    bodyVoltageV: bodyVoltage,
-    bodyCurrentA: bodyCurrent,
-    heartEquivalentA: heartEquivalent,
-    durationS: duration,
-    ...(exposure.person === bystander ? { limitV: limit, judgedV: judged } : { limitA: limit, judgedA: judged }),
-    layer: layer && { item: layer.item, voltageV: layer.voltage, did: layer.did },
   }
 }

@@ -1,0 +1,125 @@
+/** The command line as it is started: exit codes, issues on standard error, nothing on standard output when it is 2. */
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { marrowBendText } from '../support/marrowBend'
+
+const root = fileURLToPath(new URL('../..', import.meta.url))
+const tsx = join(root, 'node_modules/tsx/dist/cli.mjs')
+let folder = ''
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'earths-on-'))
+})
+afterAll(() => {
+  rmSync(folder, { recursive: true })
+})
+
+interface Ended {
+  readonly code: number | null
+  readonly out: string
+  readonly err: string
+}
+
+function cli(parameters: readonly string[], input = ''): Ended {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [tsx, 'src/cli/main.ts', ...parameters], { cwd: root, encoding: 'utf8', input })
+  return { code: status, out: stdout, err: stderr }
+}
+
+function write(name: string, text: string): string {
+  const place = join(folder, name)
+  writeFileSync(place, text)
+  return place
+}
+
+const scenario = marrowBendText()
+
+describe('exit 2, nothing written', () => {
+  const hostile: readonly (readonly [string, string, string])[] = [
+    ['truncated', scenario.slice(0, 4000), '$'],
+    ['trailing', `${scenario}{}`, '$'],
+    ['newer', scenario.replace('"version": 1', '"version": 2'), '$.version'],
+    ['unknown-key', scenario.replace('"frequencyHz"', '"surprise": 1, "frequencyHz"'), '$.surprise'],
+    ['wrong-unit', scenario.replace('"horizonS": 60', '"horizonMs": 60000'), '$.horizonMs'],
+    ['dangling', scenario.replace('"conductor": "conductor-b"', '"conductor": "conductor-z"'), '$.work.conductor'],
+    ['duplicate-id', scenario.replace('"id": "E-08"', '"id": "E-07"'), '$.items[1].id'],
+    ['duplicate-key', scenario.replace('"frequencyHz": 50', '"frequencyHz": 50, "frequencyHz": 50'), '$.frequencyHz'],
+    ['proto', scenario.replace('"frequencyHz"', '"__proto__": {"x": 1}, "frequencyHz"'), '$.__proto__'],
+    ['nested', '['.repeat(100_000), '$'],
+    ['infinite', scenario.replace('"frequencyHz": 50', '"frequencyHz": 1e400'), '$.frequencyHz'],
+    ['oversized', `${scenario}${' '.repeat(5_000_000)}`, '$'],
+    ['not-json', 'earths on', '$'],
+    ['empty', '', '$'],
+  ]
+
+  it('for every hostile file, all of them told at once', () => {
+    const places = hostile.map(([name, text]) => write(`${name}.json`, text))
+    const { code, out, err } = cli(['check', ...places])
+    expect(code).toBe(2)
+    expect(out).toBe('')
+    const lines = err.trim().split('\n')
+    for (const [name, , path] of hostile) {
+      const told = lines.filter((line) => line.startsWith(`${join(folder, `${name}.json`)}: ${path}`))
+      expect(told.length, name).toBeGreaterThan(0)
+      for (const line of told) expect(line).toMatch(/: found .+; allowed: .+/)
+    }
+    expect(err).not.toMatch(/ at .*\.ts:\d+/)
+  })
+
+  it('also when it comes on standard input, and when other files are fine', () => {
+    const fine = write('fine.json', scenario)
+    const { code, out, err } = cli(['check', fine, '-'], '{"a":1,"a":2}')
+    expect({ code, out }).toEqual({ code: 2, out: '' })
+    expect(err).toContain('-: $.a: found "a" again, line 1; allowed: each key once')
+  })
+
+  it('for a verb, an option, a file or a format that there is not', () => {
+    const wrong: readonly (readonly [readonly string[], string])[] = [
+      [[], 'The verbs are: check'],
+      [['dance'], 'No verb is called dance'],
+      [['check'], 'usage: check'],
+      [['check', '--loud', scenario], 'usage: check'],
+      [['check', join(folder, 'nowhere.json')], 'nowhere.json'],
+      [['grade', 'scenarios/marrow-bend'], 'usage: grade'],
+      [['expose', 'scenarios/marrow-bend', join(folder, 'nowhere.json')], 'nowhere.json'],
+      [['schema', 'poem'], 'the formats are'],
+    ]
+    for (const [parameters, told] of wrong) {
+      const { code, out, err } = cli(parameters)
+      expect({ code, out }, parameters.join(' ')).toEqual({ code: 2, out: '' })
+      expect(err).toContain(told)
+    }
+  }, 60_000)
+})
+
+describe('exit 0', () => {
+  it('for a file that is fine, from a place or from standard input', () => {
+    expect(cli(['check', '-'], scenario)).toEqual({ code: 0, out: '-: fine\n', err: '' })
+    const { code, out } = cli(['check', 'scenarios/marrow-bend/scenario.json', '--json'])
+    expect(code).toBe(0)
+    expect(JSON.parse(out)).toEqual([{ place: 'scenarios/marrow-bend/scenario.json', faults: [] }])
+  })
+
+  it('for the JSON Schema of each format', () => {
+    for (const format of ['scenario', 'rule-pack', 'run', 'words']) {
+      const { code, out } = cli(['schema', format])
+      expect(code).toBe(0)
+      expect(JSON.parse(out)).toMatchObject({ $schema: expect.stringContaining('json-schema.org'), title: `earths-on/${format}` })
+    }
+  }, 60_000)
+})
+
+describe('recorded runs', () => {
+  const runs = readdirSync(join(root, 'scenarios/marrow-bend/runs'))
+
+  it('are graded: 0 when all pass, 1 when one does not', () => {
+    expect(runs).toContain('clean.json')
+    const clean = cli(['grade', 'scenarios/marrow-bend', 'scenarios/marrow-bend/runs/clean.json', '--no-sweep', '--json'])
+    // Without the sweep nothing passes: the exposures were not looked at.
+    expect(clean.code).toBe(1)
+    expect(JSON.parse(clean.out)).toMatchObject({ format: 'earths-on/result', version: 1, outcome: 'provisional' })
+  }, 60_000)
+})
