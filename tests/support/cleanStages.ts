@@ -17,8 +17,13 @@ export function recorded(name: string): OpenTimeline {
 }
 
 /** The n-th entry of the run that does this act, on this thing if one is given. */
-export function entryOf(act: string, { run = 'clean', on, nth = 0 }: { run?: string; on?: string; nth?: number } = {}): Entry {
-  const found = recorded(run).entries.filter((it) => it.order.do === act && (on === undefined || it.order.on === on))[nth]
+function entryOf(
+  act: string,
+  { run = 'clean', on, nth = 0 }: { run?: string; on?: string; nth?: number } = {},
+): Entry {
+  const found = recorded(run).entries.filter((it) => it.order.do === act && (on === undefined || it.order.on === on))[
+    nth
+  ]
   if (!found) throw new Error(`${run} has no ${act} ${on ?? ''}`)
   return found
 }
@@ -32,7 +37,7 @@ export interface Said {
   readonly values?: Readonly<Record<string, Value>>
 }
 
-export function orderAt(site: Site, who: string, act: string, { values = {}, ...rest }: Said = {}): Order {
+function orderAt(site: Site, who: string, act: string, { values = {}, ...rest }: Said = {}): Order {
   return { at: site.time, who, do: act, ...rest, values }
 }
 

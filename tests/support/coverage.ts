@@ -21,6 +21,13 @@ export function actionsFor(paragraph: string): readonly string[] {
 /** The table that lies beside the scenario: paragraph, then the acts that carry it or why there is none. */
 export function coverageTable(): string {
   const lines = paragraphs.map((it) => `| ${it} | ${actionsFor(it).join(', ')} | ${notOfThisSite[it] ?? ''} |`)
-  const head = ['# What carries each paragraph of the job', '', 'Written by `npm run record`.', '', '| paragraph | acts | why none |', '|---|---|---|']
+  const head = [
+    '# What carries each paragraph of the job',
+    '',
+    'Written by `npm run record`.',
+    '',
+    '| paragraph | acts | why none |',
+    '|---|---|---|',
+  ]
   return [...head, ...lines, ''].join('\n')
 }

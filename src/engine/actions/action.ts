@@ -27,7 +27,13 @@ export interface Refusal {
 
 /** A quantity that the order must carry; `range` is what is physically possible, not what is right. */
 export type ValueSpec =
-  | { readonly kind: 'number'; readonly unit: 'metre' | 'turn' | 'millimetre2' | 'none'; readonly low: number; readonly high: number; readonly step: number }
+  | {
+      readonly kind: 'number'
+      readonly unit: 'metre' | 'turn' | 'millimetre2' | 'none'
+      readonly low: number
+      readonly high: number
+      readonly step: number
+    }
   | { readonly kind: 'choice'; readonly of: (site: Site) => readonly string[]; readonly many: boolean }
   | { readonly kind: 'point' }
   | { readonly kind: 'outline' }

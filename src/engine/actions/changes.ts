@@ -44,7 +44,14 @@ export type Perceived = Pick<Evidence, 'of' | 'by' | 'says'> & { readonly values
 
 /** Adds what the acting person perceived, now. */
 export function perceive(site: Site, who: PersonId, ...perceived: readonly Perceived[]): Site {
-  const added = perceived.map(({ of, by, says, values }) => ({ at: site.time, who, of, by, says, values: values ?? {} }))
+  const added = perceived.map(({ of, by, says, values }) => ({
+    at: site.time,
+    who,
+    of,
+    by,
+    says,
+    values: values ?? {},
+  }))
   return { ...site, evidence: [...site.evidence, ...added] }
 }
 
@@ -59,8 +66,7 @@ export function mark(site: Site, key: string): Site {
 }
 
 export function unmark(site: Site, key: string): Site {
-  const { [key]: _gone, ...marks } = site.marks
-  return { ...site, marks }
+  return { ...site, marks: Object.fromEntries(Object.entries(site.marks).filter(([name]) => name !== key)) }
 }
 
 export function write(site: Site, key: string, value: string | readonly string[]): Site {

@@ -29,10 +29,14 @@ function closed(site: Site, order: Order): Refusal | undefined {
 /** The order names what the action uses, and every value lies within what is physically possible. */
 export function checkForm(site: Site, action: Action, order: Order): Refusal | undefined {
   const isOptional = (name: string): boolean => action.optional?.includes(name) ?? false
-  if (order.with === undefined && action.withTypes && !isOptional('with')) return refuse(order, 'value-missing', { value: 'with' })
-  if (order.with !== undefined && !isItemFor(site, action, order.with)) return refuse(order, 'unknown-item', { item: order.with })
-  if (order.on === undefined && action.things && !isOptional('on')) return refuse(order, 'value-missing', { value: 'on' })
-  if (order.on !== undefined && !action.things?.(site).includes(order.on)) return refuse(order, 'unknown-thing', { thing: order.on })
+  if (order.with === undefined && action.withTypes && !isOptional('with'))
+    return refuse(order, 'value-missing', { value: 'with' })
+  if (order.with !== undefined && !isItemFor(site, action, order.with))
+    return refuse(order, 'unknown-item', { item: order.with })
+  if (order.on === undefined && action.things && !isOptional('on'))
+    return refuse(order, 'value-missing', { value: 'on' })
+  if (order.on !== undefined && !action.things?.(site).includes(order.on))
+    return refuse(order, 'unknown-thing', { thing: order.on })
   const specs = action.values ?? {}
   const unknown = Object.keys(order.values).find((name) => !Object.hasOwn(specs, name))
   if (unknown !== undefined) return refuse(order, 'not-a-value', { value: unknown })
@@ -63,7 +67,11 @@ function isPossible(site: Site, spec: ValueSpec, value: Value): boolean {
     case 'text':
       return typeof value === 'string' && value.length <= 500
     case 'cards':
-      return Array.isArray(value) && value.length <= mostCards && value.every((it) => typeof it === 'string' && it.length <= 100)
+      return (
+        Array.isArray(value) &&
+        value.length <= mostCards &&
+        value.every((it) => typeof it === 'string' && it.length <= 100)
+      )
   }
 }
 

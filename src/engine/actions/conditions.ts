@@ -1,6 +1,15 @@
 /** What the world asks before an act: where the person is, what is at hand, how many hands are free. */
 import { distance } from '../site/place'
-import { findPerson, findSwitch, freeHands, gearTypeOf, groundPointOf, isAloft, requireItem, requirePerson } from '../site/questions'
+import {
+  findPerson,
+  findSwitch,
+  freeHands,
+  gearTypeOf,
+  groundPointOf,
+  isAloft,
+  requireItem,
+  requirePerson,
+} from '../site/questions'
 import type { ItemId, PersonId, ThingId } from '../site/scenario'
 import type { Site } from '../site/site'
 import { itemIn, pointIn, thingIn } from './orderValues'
@@ -29,7 +38,9 @@ export const nearPole =
   (metres: number): Condition =>
   (site, order) => {
     if (isAloft(requirePerson(site, order.who))) return undefined
-    return distance(groundPointOf(site, order.who), { x: 0, y: 0 }) <= metres ? undefined : refuse(order, 'not-near-pole')
+    return distance(groundPointOf(site, order.who), { x: 0, y: 0 }) <= metres
+      ? undefined
+      : refuse(order, 'not-near-pole')
   }
 
 export const atSwitch: Condition = (site, order) => {
@@ -56,7 +67,7 @@ export const besidePointOfValue =
   (site, order) =>
     isBeside(site, order.who, pointIn(order, name)) ? undefined : refuse(order, 'out-of-reach')
 
-export function isBeside(site: Site, who: PersonId, at: { readonly x: number; readonly y: number }): boolean {
+function isBeside(site: Site, who: PersonId, at: { readonly x: number; readonly y: number }): boolean {
   const person = requirePerson(site, who)
   return !isAloft(person) && distance(groundPointOf(site, who), at) <= armsLength
 }

@@ -32,7 +32,7 @@ export function separation(a: SpacePoint, b: SpacePoint): number {
 }
 
 /** The shoulder of somebody up the pole; undefined on the ground. */
-export function findShoulder(site: Site, who: PersonId): SpacePoint | undefined {
+function findShoulder(site: Site, who: PersonId): SpacePoint | undefined {
   const { place } = requirePerson(site, who)
   if (place.kind !== 'pole' || place.station === 'foot') return undefined
   return { x: 0, y: 0, z: posture[place.station].feet + shoulderAboveFeet }
@@ -47,7 +47,10 @@ export function isInReachOfStick(site: Site, who: PersonId, stick: ItemId, thing
 }
 
 /** Heights on the pole that both arms get to, metres: squatting to the feet, stretched above the shoulder. */
-export function findReachOnPole(site: Site, who: PersonId): { readonly low: number; readonly high: number } | undefined {
+export function findReachOnPole(
+  site: Site,
+  who: PersonId,
+): { readonly low: number; readonly high: number } | undefined {
   const shoulder = findShoulder(site, who)
   return shoulder && { low: shoulder.z - shoulderAboveFeet, high: shoulder.z + armAndLean }
 }

@@ -83,18 +83,50 @@ import { headCount } from './work/headCount'
 import { confirmComplete, declareSafe, stopJob } from './work/papers'
 import { reportEarths } from './work/reportEarths'
 
-const brief = [readOrder, chooseEarths, checkCrew, readWeather, markHazard, answerLivening, holdBriefing, signOn, writePlan]
+const brief = [
+  readOrder,
+  chooseEarths,
+  checkCrew,
+  readWeather,
+  markHazard,
+  answerLivening,
+  holdBriefing,
+  signOn,
+  writePlan,
+]
 const setUp = [parkTruck, setSigns, matchPole, inspectPole, stageRescue, locateServices]
 const gear = [bookOut, bookIn, look, readLabel, testItem, judge, take, putDown, wear, takeOff]
 const moving = [walk, climb, strapOn, unstrap, stepOnMat, stepOffMat]
 const switching = [receiveStep, openSwitch, closeSwitch, lockSwitch, unlock, tagSwitch, untag, setLocal, setRemote]
 const isolationPoint = [earthIsolationPoint, clearIsolationEarth, reportIsolated]
 const control = [askRecloseBlock, askRecloseOn, askFeederOut, takePermit, returnPermit, showBoundary, closeJob]
-const ground = [setBarrier, takeInBarrier, driveRod, pullRod, clampEarthEnd, unclampEarthEnd, layLead, holdLead, callClear, tieOn, watch]
+const ground = [
+  setBarrier,
+  takeInBarrier,
+  driveRod,
+  pullRod,
+  clampEarthEnd,
+  unclampEarthEnd,
+  layLead,
+  holdLead,
+  callClear,
+  tieOn,
+  watch,
+]
 const handling = [haul, lower, prove, test, sayDead, fitGuard, removeGuard, brush]
 const earthing = [clamp, clampByHand, unclamp, unclampByHand, tighten, tug]
 const bonding = [fitCover, removeCover, bondMetal, unbondMetal, bondLine, unbondLine, dressLeads]
-const work = [untie, swapInsulator, retie, reportEarths, checkFromGround, declareSafe, confirmComplete, headCount, stopJob]
+const work = [
+  untie,
+  swapInsulator,
+  retie,
+  reportEarths,
+  checkFromGround,
+  declareSafe,
+  confirmComplete,
+  headCount,
+  stopJob,
+]
 const response = [keepStill, callControl, askSourceOff]
 
 const list: readonly Action[] = [

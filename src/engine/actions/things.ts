@@ -20,11 +20,11 @@ export const rods = (site: Site): readonly ThingId[] =>
 
 export const rodItem = (thing: ThingId): ItemId => thing.slice('rod/'.length)
 
-export const blades = (site: Site): readonly ThingId[] =>
+const blades = (site: Site): readonly ThingId[] =>
   switches(site).flatMap((id) => [`${id}/A`, `${id}/B`, `${id}/C`])
 
 /** The neutral of the low-voltage circuit, or the wire nearest to one: metal that a clamp can bite on. */
-export const lvNeutrals = (site: Site): readonly ThingId[] =>
+const lvNeutrals = (site: Site): readonly ThingId[] =>
   sorted(site.scenario.lv.wires.filter((it) => it.phase === 'N').map((it) => it.id))
 
 /** Where a conductor clamp of a lead can go on. */

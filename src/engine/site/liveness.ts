@@ -14,10 +14,6 @@ export function liveVoltage(site: Site, thing: ThingId): number {
   return conductor ? phaseVoltage(site, conductor.phase) : 0
 }
 
-export function isLiveNow(site: Site, thing: ThingId): boolean {
-  return liveVoltage(site, thing) > 0
-}
-
 function phaseVoltage(site: Site, phase: Phase): number {
   const fed = site.scenario.switches
     .filter((it) => site.switches[it.id]?.blades[phase] === 'closed' && !site.feedersOut.includes(it.feeder))

@@ -26,7 +26,5 @@ export function siteAt(timeline: Timeline, second: number): Site {
 
 /** Entries in progress at a second. */
 export function busyAt(timeline: Timeline, second: number): readonly number[] {
-  return timeline.entries
-    .filter((entry) => entry.start <= second && second < entry.end)
-    .map((entry) => entry.index)
+  return timeline.entries.filter((entry) => entry.start <= second && second < entry.end).map((entry) => entry.index)
 }

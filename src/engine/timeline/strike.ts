@@ -96,7 +96,7 @@ function leftBehind(moment: Moment, livening: Livening): LeftBehind {
 }
 
 /** Conductors of the section that it puts voltage on. */
-export function livenedThings(site: Site, livening: Livening): readonly ThingId[] {
+function livenedThings(site: Site, livening: Livening): readonly ThingId[] {
   const { conductors } = site.scenario
   if (livening.kind === 'switch-closed') return conductors.map((it) => it.id)
   const phases = livening.kind === 'clash' ? [livening.phase] : livening.phases

@@ -9,7 +9,8 @@ import type { Entry, Moment } from './timeline'
 /** @param acts entries in progress */
 export type Trigger = (moment: Moment, acts: readonly Entry[]) => boolean
 
-const doing = (acts: readonly Entry[], ...ids: readonly string[]): boolean => acts.some((it) => ids.includes(it.order.do))
+const doing = (acts: readonly Entry[], ...ids: readonly string[]): boolean =>
+  acts.some((it) => ids.includes(it.order.do))
 
 const touches = (moment: Moment, isMeant: (contact: Contact) => boolean): boolean =>
   moment.bodies.some((body) => body.contacts.some(isMeant))
@@ -28,7 +29,8 @@ export const triggers: ReadonlyMap<string, Trigger> = new Map<string, Trigger>([
     (moment) =>
       touches(
         moment,
-        ({ limb, on }) => limb.endsWith('-hand') && on.kind === 'lead' && requireItem(moment.site, on.item).type === 'bond-lead',
+        ({ limb, on }) =>
+          limb.endsWith('-hand') && on.kind === 'lead' && requireItem(moment.site, on.item).type === 'bond-lead',
       ),
   ],
   [

@@ -217,7 +217,8 @@ const perceived = {
   'see.heads': '{count:whole} of {crew:whole} stand clear',
   'see.number-plate': 'Number plate: {label}',
   'see.pole-bare': 'The pole is bare',
-  'see.pole-top': 'Up there: clamps {clamps:whole}, covers {covers:whole}, guards {guards:whole}, other things {others:whole}',
+  'see.pole-top':
+    'Up there: clamps {clamps:whole}, covers {covers:whole}, guards {guards:whole}, other things {others:whole}',
   'see.seat-bright': 'The seat is bright',
   'see.seat-dull': 'The seat is as dull as before',
   'see.thing': 'Nothing more to see',

@@ -22,7 +22,13 @@ const rod = 'rod/R-1'
 
 const cases: readonly Case[] = [
   ['read-order', 'not-a-choice', start, 'pic', { values: { sources: ['the-moon'] } }],
-  ['choose-earths', 'not-a-choice', start, 'pic', { values: { place: 'work-position', arrangement: 'chain', area: 0 } }],
+  [
+    'choose-earths',
+    'not-a-choice',
+    start,
+    'pic',
+    { values: { place: 'work-position', arrangement: 'chain', area: 0 } },
+  ],
   ['check-crew', 'job-closed', ended, 'pic'],
   ['read-weather', 'job-closed', ended, 'pic'],
   ['mark-hazard', 'already-so', atTruck, 'pic', { on: 'hazard-stay' }],
@@ -48,7 +54,15 @@ const cases: readonly Case[] = [
   ['take-off', 'not-worn', start, 'pic', { on: 'BT-41' }],
   ['walk', 'not-on-ground', belowLv, 'pw', { on: 'truck' }],
   ['climb', 'not-near-pole', start, 'pw', { values: { to: 'below-lv' } }],
-  ['strap-on', 'harness-missing', () => ({ ...after('walk', { on: 'pole-foot' }), persons: { ...belowLv().persons, pw: { ...after('walk', { on: 'pole-foot' }).persons['pw']!, wears: [] } } }), 'pw'],
+  [
+    'strap-on',
+    'harness-missing',
+    () => ({
+      ...after('walk', { on: 'pole-foot' }),
+      persons: { ...belowLv().persons, pw: { ...after('walk', { on: 'pole-foot' }).persons['pw']!, wears: [] } },
+    }),
+    'pw',
+  ],
   ['unstrap', 'already-so', start, 'pw'],
   ['step-on-mat', 'not-at-switch', start, 'so'],
   ['step-off-mat', 'already-so', start, 'so'],
@@ -85,7 +99,13 @@ const cases: readonly Case[] = [
   ['haul', 'not-tied-on', belowLv, 'pw', { on: 'S-11' }],
   ['lower', 'lead-still-on', () => after('clamp'), 'pw', { on: 'E-07' }],
   ['prove', 'not-at-hand', belowLv, 'pw', { with: 'D-04', on: 'P-03' }],
-  ['test', 'stick-missing', () => stickGone(before('test', { on: 'conductor-a' })), 'pw', { with: 'D-04', on: 'conductor-a' }],
+  [
+    'test',
+    'stick-missing',
+    () => stickGone(before('test', { on: 'conductor-a' })),
+    'pw',
+    { with: 'D-04', on: 'conductor-a' },
+  ],
   ['say-dead', 'unknown-thing', start, 'pw', { on: 'lv-a' }],
   ['fit-guard', 'already-so', () => after('fit-guard', { on: 'lv-b' }), 'pw', { with: 'L-52', on: 'lv-b' }],
   ['remove-guard', 'not-fitted-there', belowLv, 'pw', { on: 'lv-b' }],
@@ -146,7 +166,9 @@ describe('what the world refuses', () => {
       clamps: site.clamps.map((clamp) => ({ ...clamp, lead: 'E-08' })),
       items: { ...site.items, 'E-08': { ...site.items['E-08']!, where: { kind: 'aloft' } } },
     }
-    expect(refused(short, 'pw', 'clamp', { with: 'E-08', on: 'conductor-a', values: turns })).toBe('clamp/lead-too-short')
+    expect(refused(short, 'pw', 'clamp', { with: 'E-08', on: 'conductor-a', values: turns })).toBe(
+      'clamp/lead-too-short',
+    )
     expect(refused(site, 'pw', 'clamp', { with: 'E-07', on: 'conductor-a', values: turns })).toBeUndefined()
   })
 

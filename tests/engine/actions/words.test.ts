@@ -15,7 +15,8 @@ const scenarioWords = (JSON.parse(readFileSync(scenarioFile, 'utf8')) as WordsFi
 const words: Readonly<Record<string, string>> = { ...scenarioWords, ...english }
 const has = (key: string): boolean => Object.hasOwn(words, key)
 
-const placeholders = (sentence: string): readonly string[] => [...sentence.matchAll(/\{(\w+)(?::\w+)?\}/g)].map((it) => it[1]!)
+const placeholders = (sentence: string): readonly string[] =>
+  [...sentence.matchAll(/\{(\w+)(?::\w+)?\}/g)].map((it) => it[1]!)
 
 /** Placeholders that name something must find its name, unless the name is an item's number. */
 const named = (sentence: string): readonly (readonly [string, string])[] =>
@@ -60,7 +61,11 @@ describe('words', () => {
     const missing = [...actions.values()].flatMap((action) =>
       Object.values(action.values ?? {}).flatMap((spec) => {
         if (spec.kind !== 'choice') return []
-        return spec.of(site).filter((it) => !/^(P\d+ )?[\d ]+$/.test(it) && !['choice', 'thing', 'person'].some((kind) => has(`${kind}.${it}`)))
+        return spec
+          .of(site)
+          .filter(
+            (it) => !/^(P\d+ )?[\d ]+$/.test(it) && !['choice', 'thing', 'person'].some((kind) => has(`${kind}.${it}`)),
+          )
       }),
     )
     expect(missing).toEqual([])

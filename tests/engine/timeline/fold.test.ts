@@ -15,7 +15,13 @@ import {
 import { recorded } from '../../support/cleanStages'
 import { marrowBend } from '../../support/marrowBend'
 
-const order = (at: number, who: string, act: string, values: Readonly<Record<string, Value>> = {}, on?: string): Order => ({
+const order = (
+  at: number,
+  who: string,
+  act: string,
+  values: Readonly<Record<string, Value>> = {},
+  on?: string,
+): Order => ({
   at,
   who,
   do: act,
@@ -25,11 +31,17 @@ const order = (at: number, who: string, act: string, values: Readonly<Record<str
 
 const to = (x: number, y: number): Readonly<Record<string, Value>> => ({ to: { x, y } })
 const play = (...orders: readonly Order[]): OpenTimeline => runTimeline(marrowBend(2), orders)
-const outcomes = (timeline: OpenTimeline): readonly string[] => timeline.entries.map((it) => it.refusal?.code ?? it.outcome)
+const outcomes = (timeline: OpenTimeline): readonly string[] =>
+  timeline.entries.map((it) => it.refusal?.code ?? it.outcome)
 
 describe('time', () => {
   test('an order to a busy person is refused; another person works beside them', () => {
-    const timeline = play(order(0, 'pic', 'check-crew'), order(10, 'pic', 'read-weather'), order(10, 'gw', 'watch'), order(30, 'pic', 'read-weather'))
+    const timeline = play(
+      order(0, 'pic', 'check-crew'),
+      order(10, 'pic', 'read-weather'),
+      order(10, 'gw', 'watch'),
+      order(30, 'pic', 'read-weather'),
+    )
     expect(outcomes(timeline)).toEqual(['done', 'read-weather/busy', 'done', 'done'])
     expect(busyAt(timeline, 12)).toEqual([0, 2])
   })
@@ -85,7 +97,12 @@ describe('time', () => {
 
   test('the clock: go on stops at each end of an act, then nowhere', () => {
     const timeline = play(order(0, 'pic', 'check-crew'), order(0, 'gw', 'watch'))
-    expect([clockOf(timeline), pauseAt(timeline, 0), pauseAt(timeline, 5), pauseAt(timeline, 30)]).toEqual([0, 5, 30, undefined])
+    expect([clockOf(timeline), pauseAt(timeline, 0), pauseAt(timeline, 5), pauseAt(timeline, 30)]).toEqual([
+      0,
+      5,
+      30,
+      undefined,
+    ])
     expect(siteAt(timeline, 4).marks['watching']).toBeUndefined()
     expect(siteAt(timeline, 5).marks['watching']).toBe(5)
     expect(siteAt(timeline, 99).time).toBe(99)
@@ -94,7 +111,11 @@ describe('time', () => {
 
 describe('withdrawal', () => {
   test('within the second it leaves nothing; a second later it is too late', () => {
-    const quick = play(order(0, 'pic', 'walk', to(1, 1)), order(0, 'pic', 'withdraw', { index: 0 }), order(0, 'pic', 'check-crew'))
+    const quick = play(
+      order(0, 'pic', 'walk', to(1, 1)),
+      order(0, 'pic', 'withdraw', { index: 0 }),
+      order(0, 'pic', 'check-crew'),
+    )
     expect(outcomes(quick)).toEqual(['withdrawn', 'done', 'done'])
     expect(quick.end.persons['pic']?.place).toEqual(openTimeline(marrowBend(2)).end.persons['pic']?.place)
     const late = play(order(0, 'pic', 'walk', to(1, 1)), order(1, 'pic', 'withdraw', { index: 0 }))
@@ -103,18 +124,25 @@ describe('withdrawal', () => {
   })
 
   test('there is nothing to withdraw in what was refused, is over or never was', () => {
-    const timeline = play(order(0, 'pic', 'look', {}, 'switch-27'), order(0, 'pic', 'withdraw', { index: 0 }), order(0, 'pic', 'withdraw', { index: 7 }))
+    const timeline = play(
+      order(0, 'pic', 'look', {}, 'switch-27'),
+      order(0, 'pic', 'withdraw', { index: 0 }),
+      order(0, 'pic', 'withdraw', { index: 7 }),
+    )
     expect(outcomes(timeline)).toEqual(['look/not-in-sight', 'withdraw/too-late', 'withdraw/too-late'])
   })
 })
 
 describe('replay', () => {
-  test.each(['clean', 'clean-livened', 'overlap-hand-on-lead'])('%s: replay, step by step and from JSON are one and the same', (name) => {
-    const live = recorded(name)
-    const orders = live.entries.map((it) => it.order)
-    const again = runTimeline(live.scenario, JSON.parse(JSON.stringify(orders)) as readonly Order[])
-    expect(JSON.stringify(again)).toBe(JSON.stringify(live))
-  })
+  test.each(['clean', 'clean-livened', 'overlap-hand-on-lead'])(
+    '%s: replay, step by step and from JSON are one and the same',
+    (name) => {
+      const live = recorded(name)
+      const orders = live.entries.map((it) => it.order)
+      const again = runTimeline(live.scenario, JSON.parse(JSON.stringify(orders)) as readonly Order[])
+      expect(JSON.stringify(again)).toBe(JSON.stringify(live))
+    },
+  )
 
   test('a cut at any place gives the beginning of the whole', () => {
     const live = recorded('clean')

@@ -4,7 +4,16 @@
  */
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { actions, extendTimeline, openTimeline, runTimeline, type Order, type Site, type Value, type ValueSpec } from '../../../src/engine'
+import {
+  actions,
+  extendTimeline,
+  openTimeline,
+  runTimeline,
+  type Order,
+  type Site,
+  type Value,
+  type ValueSpec,
+} from '../../../src/engine'
 import { recorded } from '../../support/cleanStages'
 import { marrowBend } from '../../support/marrowBend'
 
@@ -116,8 +125,13 @@ describe('random crews', () => {
       who: fc.constantFrom(...crew, '', '__proto__'),
       do: fc.constantFrom(...ids, 'toString', '__proto__'),
       with: fc.option(fc.constantFrom(...Object.keys(site.items), '__proto__'), { nil: undefined }),
-      on: fc.option(fc.constantFrom('conductor-a', 'pole', 'rod/R-1', 'switch-27', 'E-07', 'constructor'), { nil: undefined }),
-      values: fc.dictionary(fc.constantFrom('turns', 'to', 'at', 'outline', 'depth', 'from', 'readBack', '__proto__'), fc.jsonValue()),
+      on: fc.option(fc.constantFrom('conductor-a', 'pole', 'rod/R-1', 'switch-27', 'E-07', 'constructor'), {
+        nil: undefined,
+      }),
+      values: fc.dictionary(
+        fc.constantFrom('turns', 'to', 'at', 'outline', 'depth', 'from', 'readBack', '__proto__'),
+        fc.jsonValue(),
+      ),
     })
     fc.assert(
       fc.property(anything, ({ with: item, on, ...rest }) => {

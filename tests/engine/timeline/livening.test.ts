@@ -1,6 +1,14 @@
 /** When the visible livening strikes, what prevents it, what it leaves. Conditions are those of the design. */
 import { describe, expect, test } from 'vitest'
-import { extendTimeline, openTimeline, runTimeline, triggers, type OpenTimeline, type Order, type Scenario } from '../../../src/engine'
+import {
+  extendTimeline,
+  openTimeline,
+  runTimeline,
+  triggers,
+  type OpenTimeline,
+  type Order,
+  type Scenario,
+} from '../../../src/engine'
 import { recorded } from '../../support/cleanStages'
 import { marrowBend } from '../../support/marrowBend'
 
@@ -33,16 +41,19 @@ function untilStruck(scenario: Scenario): OpenTimeline {
 describe('triggers', () => {
   test('there are six', () => expect(triggers.size).toBe(6))
 
-  test.each(Object.entries(strikesDuring))('%s strikes in the clean job while the worker is at it', (trigger, [who, act]) => {
-    const timeline = untilStruck(withTrigger(trigger))
-    const struck = timeline.struck!
-    const moment = timeline.moments[struck.moment]!
-    expect(moment.from).toBe(struck.at)
-    expect(moment.to).toBe(struck.at + 1)
-    const busy = moment.busy.map((index) => timeline.entries[index]!.order)
-    expect(busy.some((it) => it.who === who && it.do === act)).toBe(true)
-    expect(moment.site.livening).toBeNull()
-  })
+  test.each(Object.entries(strikesDuring))(
+    '%s strikes in the clean job while the worker is at it',
+    (trigger, [who, act]) => {
+      const timeline = untilStruck(withTrigger(trigger))
+      const struck = timeline.struck!
+      const moment = timeline.moments[struck.moment]!
+      expect(moment.from).toBe(struck.at)
+      expect(moment.to).toBe(struck.at + 1)
+      const busy = moment.busy.map((index) => timeline.entries[index]!.order)
+      expect(busy.some((it) => it.who === who && it.do === act)).toBe(true)
+      expect(moment.site.livening).toBeNull()
+    },
+  )
 
   test('last-clamp-on strikes when one conductor clamp is left of three', () => {
     const timeline = untilStruck(withTrigger('last-clamp-on'))
@@ -75,8 +86,14 @@ describe('prevention', () => {
   })
 
   test('a locked switch on local does not close', () => {
-    const scenario: Scenario = { ...marrowBend(2), visible: { trigger: 'hand-on-conductor', livening: 'switch-31-closed', fallback: 90_000 } }
-    expect(runTimeline(scenario, cleanOrders()).prevented).toEqual({ livening: 'switch-31-closed', why: 'switch-locked' })
+    const scenario: Scenario = {
+      ...marrowBend(2),
+      visible: { trigger: 'hand-on-conductor', livening: 'switch-31-closed', fallback: 90_000 },
+    }
+    expect(runTimeline(scenario, cleanOrders()).prevented).toEqual({
+      livening: 'switch-31-closed',
+      why: 'switch-locked',
+    })
   })
 
   test('asking for the reclose to be blocked prevents nothing', () => {
@@ -93,12 +110,17 @@ describe('what it leaves', () => {
     expect(broken.map((it) => [it.order.do, it.end])).toEqual([['untie', at + 1]])
     const news = timeline.end.evidence.filter((it) => it.says.startsWith('livening.'))
     expect(news.map((it) => [it.at, it.who])).toEqual(
-      ['gw', 'pic', 'pw', 'so'].flatMap((who) => [[at + 1, who], [at + 1, who]]),
+      ['gw', 'pic', 'pw', 'so'].flatMap((who) => [
+        [at + 1, who],
+        [at + 1, who],
+      ]),
     )
   })
 
   test('lead, bond and rod carried it; the stick and the cover did not', () => {
-    const faulted = Object.values(timeline.end.items).filter((it) => it.faulted).map((it) => it.id)
+    const faulted = Object.values(timeline.end.items)
+      .filter((it) => it.faulted)
+      .map((it) => it.id)
     expect(faulted).toEqual(['B-02', 'E-07', 'R-1'])
   })
 

@@ -6,7 +6,9 @@ import type { Expectation, ExpectedExposure } from '../../../src/files/run/run'
 const pinned = 8
 
 export function expectationOf(result: Result): Expectation {
-  const worst = [...result.sweep].sort((a, b) => b.exposure.judged / b.exposure.limit - a.exposure.judged / a.exposure.limit)
+  const worst = [...result.sweep].sort(
+    (a, b) => b.exposure.judged / b.exposure.limit - a.exposure.judged / a.exposure.limit,
+  )
   return {
     outcome: result.outcome,
     findings: result.findings.map(({ rule, at }) => [rule, at] as const),
@@ -19,9 +21,14 @@ function pinnedOf(at: number, { person, path, zone, bodyCurrent }: Exposure): Ex
 }
 
 export function summaryOf(result: Result): string {
-  const findings = result.findings.map((it) => `  ${it.severity} ${it.rule} at ${it.at} s${it.recovered ? ' (put right)' : ''}`)
+  const findings = result.findings.map(
+    (it) => `  ${it.severity} ${it.rule} at ${it.at} s${it.recovered ? ' (put right)' : ''}`,
+  )
   const exposures = result.sweep
     .filter((it) => it.verdict !== 'below')
-    .map(({ person, path, verdict, at, livening, exposure }) => `  ${verdict}: ${person} ${path} at ${at} s, ${livening}: ${exposure.judged} over ${exposure.limit}, ${exposure.zone}`)
+    .map(
+      ({ person, path, verdict, at, livening, exposure }) =>
+        `  ${verdict}: ${person} ${path} at ${at} s, ${livening}: ${exposure.judged} over ${exposure.limit}, ${exposure.zone}`,
+    )
   return [`  outcome ${result.outcome}`, ...findings, ...exposures].join('\n')
 }

@@ -38,7 +38,7 @@ export function livenedJob(scenario: Scenario, changes: Partial<Choices> = {}): 
   return run
 }
 
-export function prepare(run: Recorder, choices: Choices): void {
+function prepare(run: Recorder, choices: Choices): void {
   brief(run, choices)
   gear(run, choices)
   isolate(run, choices)
@@ -49,7 +49,7 @@ export function prepare(run: Recorder, choices: Choices): void {
   coverAndBond(run, choices)
 }
 
-export function finish(run: Recorder, choices: Choices): void {
+function finish(run: Recorder, choices: Choices): void {
   takeOff(run, choices)
   handBack(run)
   closeUp(run, choices)

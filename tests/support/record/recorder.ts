@@ -34,7 +34,9 @@ export function record(scenario: Scenario): Recorder {
   const orders: Order[] = []
 
   const freeAt = (who: string): number =>
-    timeline.entries.filter((it) => it.order.who === who && it.outcome !== 'withdrawn').reduce((last, it) => Math.max(last, it.end), clock)
+    timeline.entries
+      .filter((it) => it.order.who === who && it.outcome !== 'withdrawn')
+      .reduce((last, it) => Math.max(last, it.end), clock)
 
   const give = (who: string, act: string, { values = {}, ...rest }: Details): void => {
     clock = Math.max(clock, freeAt(who))

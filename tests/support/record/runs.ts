@@ -27,7 +27,8 @@ export const recordedRuns: readonly RecordedRun[] = [
   {
     name: 'clean-livened',
     seed: 1,
-    about: 'The holed boot and the stick out of test are found; the line comes alive; response, fresh gear, job finished.',
+    about:
+      'The holed boot and the stick out of test are found; the line comes alive; response, fresh gear, job finished.',
     play: (scenario) => livenedJob(scenario, { boots: heldBoots, rejected: ['BT-42', 'S-12'] }),
   },
   {

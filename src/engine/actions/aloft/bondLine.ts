@@ -37,7 +37,9 @@ export const unbondLine: Action = {
   withTypes: ['bond-lead'],
   things: conductors,
   check: all(onPole, withStick, (site, order) =>
-    clampsOf(site, itemIn(order)).some((it) => it.end === 'line' && it.on === order.on) ? undefined : refuse(order, 'not-bonded-there'),
+    clampsOf(site, itemIn(order)).some((it) => it.end === 'line' && it.on === order.on)
+      ? undefined
+      : refuse(order, 'not-bonded-there'),
   ),
   takes: () => 45,
   contacts: (site, order) => stickOnLead(site, order, 'line'),

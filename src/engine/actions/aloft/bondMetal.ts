@@ -47,7 +47,9 @@ export const unbondMetal: Action = {
   withTypes: ['bond-lead'],
   things: metalSeats,
   check: all(onPole, handsFree(2), inReachOfHand, (site, order) =>
-    clampsOf(site, itemIn(order)).some((it) => it.end === 'metal' && it.on === order.on) ? undefined : refuse(order, 'not-bonded-there'),
+    clampsOf(site, itemIn(order)).some((it) => it.end === 'metal' && it.on === order.on)
+      ? undefined
+      : refuse(order, 'not-bonded-there'),
   ),
   takes: () => 45,
   contacts: handsOnBond,

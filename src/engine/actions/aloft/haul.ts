@@ -13,7 +13,9 @@ export const haul: Action = {
   covers: ['A49'],
   things: items,
   check: all(onPole, handsFree(2), (site, order) =>
-    requireItem(site, thingIn(order)).where.kind === 'handline' ? undefined : refuse(order, 'not-tied-on', { item: thingIn(order) }),
+    requireItem(site, thingIn(order)).where.kind === 'handline'
+      ? undefined
+      : refuse(order, 'not-tied-on', { item: thingIn(order) }),
   ),
   takes: () => 40,
   apply: (site, order) => {

@@ -19,7 +19,9 @@ export const lower: Action = {
     if (requirePerson(site, order.who).wears.includes(id)) return refuse(order, 'not-at-hand', { item: id })
     const isOn = clampsOf(site, id).some((clamp) => clamp.end !== 'earth')
     if (isOn) return refuse(order, 'lead-still-on', { item: id })
-    const hasLine = Object.values(site.items).some((it) => it.type === 'handline' && (it.where.kind === 'aloft' || isHeldAloft(it.where)))
+    const hasLine = Object.values(site.items).some(
+      (it) => it.type === 'handline' && (it.where.kind === 'aloft' || isHeldAloft(it.where)),
+    )
     return hasLine && type !== 'handline' ? undefined : refuse(order, 'handline-missing')
 
     function isHeldAloft(place: typeof where): boolean {

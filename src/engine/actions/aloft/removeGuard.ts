@@ -20,6 +20,10 @@ export const removeGuard: Action = {
   apply: (site, order) => {
     const off = site.guards.filter((guard) => guard.on === order.on)
     const bare: Site = { ...site, guards: site.guards.filter((guard) => guard.on !== order.on) }
-    return tell(off.reduce<Site>((next, guard) => putInHands(next, guard.item, order.who), bare), order, thingIn(order))
+    return tell(
+      off.reduce<Site>((next, guard) => putInHands(next, guard.item, order.who), bare),
+      order,
+      thingIn(order),
+    )
   },
 }

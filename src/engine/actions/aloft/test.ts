@@ -26,8 +26,7 @@ export const test: Action = {
     isDetector(site, order)
       ? stickOnThing(site, order)
       : bothHands(order.who, surfaceOf(site, thingIn(order)), [itemIn(order)]),
-  apply: (site, order) =>
-    perceive(site, order.who, { of: thingIn(order), by: 'test', ...reading(site, order) }),
+  apply: (site, order) => perceive(site, order.who, { of: thingIn(order), by: 'test', ...reading(site, order) }),
 }
 
 function reading(site: Site, order: Order): Pick<Perceived, 'says' | 'values'> {

@@ -21,7 +21,9 @@ export const tighten: Action = {
   apply: (site, order) => {
     const held = findClamp(site, thingIn(order))
     const turns = numberIn(order, 'turns')
-    const clamps = site.clamps.map((it) => (it === held ? { ...it, turns: Math.min(10, it.turns + turns), tugged: false } : it))
+    const clamps = site.clamps.map((it) =>
+      it === held ? { ...it, turns: Math.min(10, it.turns + turns), tugged: false } : it,
+    )
     return tell({ ...site, clamps }, order, thingIn(order), { turns })
   },
 }

@@ -21,6 +21,11 @@ export const tug: Action = {
     const held = findClamp(site, thingIn(order))
     const clamps = site.clamps.map((it) => (it === held ? { ...it, tugged: true } : it))
     const says = held && isFirm(site, held) ? 'feel.clamp-still' : 'feel.clamp-turns'
-    return perceive({ ...site, clamps }, order.who, { of: thingIn(order), by: 'feel', says, values: { lead: held?.lead ?? '' } })
+    return perceive({ ...site, clamps }, order.who, {
+      of: thingIn(order),
+      by: 'feel',
+      says,
+      values: { lead: held?.lead ?? '' },
+    })
   },
 }

@@ -16,7 +16,9 @@ const endThere = (site: Site, order: Order): string => findClamp(site, thingIn(o
 
 function takeOff(site: Site, order: Order): Site {
   const gone = findClamp(site, thingIn(order), itemIn(order))
-  return tell({ ...site, clamps: site.clamps.filter((it) => it !== gone) }, order, thingIn(order), { lead: itemIn(order) })
+  return tell({ ...site, clamps: site.clamps.filter((it) => it !== gone) }, order, thingIn(order), {
+    lead: itemIn(order),
+  })
 }
 
 const shared = { withTypes: ['earth-lead'], things: clampSeats, apply: takeOff } as const

@@ -17,7 +17,11 @@ export const answerLivening: Action = {
   check: always,
   takes: () => 60,
   apply: (site, order) => {
-    const said = { possible: choiceIn(order, 'possible'), from: choiceIn(order, 'from'), control: choiceIn(order, 'control') }
+    const said = {
+      possible: choiceIn(order, 'possible'),
+      from: choiceIn(order, 'from'),
+      control: choiceIn(order, 'control'),
+    }
     return tell(write(site, 'livening', [said.possible, said.from, said.control]), order, 'order', said)
   },
 }

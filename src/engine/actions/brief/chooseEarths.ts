@@ -16,7 +16,11 @@ export const chooseEarths: Action = {
   check: always,
   takes: () => 60,
   apply: (site, order) => {
-    const said = { place: choiceIn(order, 'place'), arrangement: choiceIn(order, 'arrangement'), area: numberIn(order, 'area') }
+    const said = {
+      place: choiceIn(order, 'place'),
+      arrangement: choiceIn(order, 'arrangement'),
+      area: numberIn(order, 'area'),
+    }
     const plan = [said.place, said.arrangement, String(said.area)]
     return tell(write(site, 'earths-plan', plan), order, 'order', said)
   },

@@ -14,6 +14,11 @@ export const locateServices: Action = {
   apply: (site, order) => {
     const { x, y } = pointIn(order, 'at')
     const values = { x, y }
-    return perceive(mark(site, 'services-located'), order.who, { of: 'ground', by: 'test', says: 'ground.no-services', values })
+    return perceive(mark(site, 'services-located'), order.who, {
+      of: 'ground',
+      by: 'test',
+      says: 'ground.no-services',
+      values,
+    })
   },
 }

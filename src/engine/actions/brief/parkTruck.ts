@@ -14,6 +14,9 @@ export const parkTruck: Action = {
   apply: (site, order) => {
     const at = pointIn(order, 'at')
     const parked = { ...mark(site, 'truck-parked'), truck: at }
-    return tell(changePerson(parked, order.who, { place: { kind: 'ground', at } }), order, 'truck', { x: at.x, y: at.y })
+    return tell(changePerson(parked, order.who, { place: { kind: 'ground', at } }), order, 'truck', {
+      x: at.x,
+      y: at.y,
+    })
   },
 }

@@ -12,5 +12,6 @@ export const setSigns: Action = {
   moves: true,
   check: all(onSite, atHand, handsFree(1, 'item')),
   takes: () => 180,
-  apply: (site, order) => tell(mark(moveItem(site, itemIn(order), { kind: 'fitted' }), 'signs-set'), order, itemIn(order)),
+  apply: (site, order) =>
+    tell(mark(moveItem(site, itemIn(order), { kind: 'fitted' }), 'signs-set'), order, itemIn(order)),
 }

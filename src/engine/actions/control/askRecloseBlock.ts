@@ -15,7 +15,9 @@ export const askRecloseBlock: Action = {
   apply: (site, order) => {
     const feeder = thingIn(order)
     const isGranted = site.scenario.control.blocksReclose
-    const asked = isGranted ? changePaper(site, { recloseBlocked: { ...site.paper.recloseBlocked, [feeder]: true } }) : site
+    const asked = isGranted
+      ? changePaper(site, { recloseBlocked: { ...site.paper.recloseBlocked, [feeder]: true } })
+      : site
     const says = isGranted ? 'control.reclose-blocked' : 'control.reclose-not-blocked'
     return perceive(asked, order.who, { of: feeder, by: 'hear', says, values: { feeder } })
   },

@@ -24,7 +24,11 @@ export const earthIsolationPoint: Action = {
     const [item, device] = [itemIn(order), thingIn(order)]
     const { resistance: stated } = gearOf(site, item).is
     const resistance = typeof stated === 'number' ? stated : usualResistance
-    return tell(changeSwitch(moveItem(site, item, { kind: 'fitted' }), device, { earth: { item, resistance } }), order, device)
+    return tell(
+      changeSwitch(moveItem(site, item, { kind: 'fitted' }), device, { earth: { item, resistance } }),
+      order,
+      device,
+    )
   },
 }
 

@@ -9,7 +9,11 @@ import { refuse } from '../refuse'
 function limits(site: Site): readonly string[] {
   const { number } = site.scenario.pole
   const labels = site.scenario.switches.map((it) => it.label).sort()
-  return [`${number} ${labels.join(' ')}`, `${turned(number)} ${labels.join(' ')}`, `${number} ${labels.slice(0, 1).join(' ')}`]
+  return [
+    `${number} ${labels.join(' ')}`,
+    `${turned(number)} ${labels.join(' ')}`,
+    `${number} ${labels.slice(0, 1).join(' ')}`,
+  ]
 }
 
 /** The number with its last two places changed over. */
@@ -30,9 +34,11 @@ export const takePermit: Action = {
   takes: () => 90,
   apply: (site, order) => {
     const readBack = choiceIn(order, 'readBack')
-    const hear = (at: Site, says: string, values = {}): Site => perceive(at, order.who, { of: 'control', by: 'hear', says, values })
+    const hear = (at: Site, says: string, values = {}): Site =>
+      perceive(at, order.who, { of: 'control', by: 'hear', says, values })
     if (site.marks['isolation-reported'] === undefined) return hear(site, 'control.no-isolation-report')
-    if (readBack !== limits(site)[0]) return hear(site, 'control.not-correct', { label: limits(site)[0] ?? '', readBack })
+    if (readBack !== limits(site)[0])
+      return hear(site, 'control.not-correct', { label: limits(site)[0] ?? '', readBack })
     return hear(mark(changePaper(site, { permit: 'held' }), 'permit-taken'), 'control.permit', { readBack })
   },
 }
@@ -46,7 +52,8 @@ export const returnPermit: Action = {
   takes: () => 90,
   apply: (site, order) => {
     const readBack = choiceIn(order, 'readBack')
-    const hear = (at: Site, says: string): Site => perceive(at, order.who, { of: 'control', by: 'hear', says, values: { readBack } })
+    const hear = (at: Site, says: string): Site =>
+      perceive(at, order.who, { of: 'control', by: 'hear', says, values: { readBack } })
     if (readBack !== clearances[0]) return hear(site, 'control.not-complete')
     return hear(mark(changePaper(site, { permit: 'returned' }), 'permit-returned'), 'control.permit-back')
   },

@@ -26,11 +26,13 @@ export const bookIn: Action = {
     const { bookedIn, bookedOut, where } = requireItem(site, thingIn(order))
     if (!bookedOut) return refuse(order, 'not-booked-out')
     if (bookedIn) return refuse(order, 'already-so')
-    if (where.kind === 'person' && !isHandedOver(site, thingIn(order), where.person)) return refuse(order, 'held-by-another', { item: thingIn(order), person: where.person })
-    const isAway = (where.kind === 'fitted' && !isRoadSign(site, thingIn(order))) || where.kind === 'aloft' || where.kind === 'handline'
-    return isAway
-      ? refuse(order, 'not-at-hand', { item: thingIn(order) })
-      : undefined
+    if (where.kind === 'person' && !isHandedOver(site, thingIn(order), where.person))
+      return refuse(order, 'held-by-another', { item: thingIn(order), person: where.person })
+    const isAway =
+      (where.kind === 'fitted' && !isRoadSign(site, thingIn(order))) ||
+      where.kind === 'aloft' ||
+      where.kind === 'handline'
+    return isAway ? refuse(order, 'not-at-hand', { item: thingIn(order) }) : undefined
   }),
   takes: (site, order) => (requireItem(site, thingIn(order)).where.kind === 'fitted' ? 120 : 8),
   apply: (site, order) => {

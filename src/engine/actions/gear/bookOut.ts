@@ -19,7 +19,11 @@ export const bookOut: Action = {
   apply: (site, order) => {
     const id = thingIn(order)
     const isOnTruck = requireItem(site, id).where.kind === 'truck'
-    const out = changeItem(site, id, { bookedOut: true, bookedIn: false, ...(isOnTruck && { where: { kind: 'tarp' } }) })
+    const out = changeItem(site, id, {
+      bookedOut: true,
+      bookedIn: false,
+      ...(isOnTruck && { where: { kind: 'tarp' } }),
+    })
     return tell(out, order, id)
   },
 }

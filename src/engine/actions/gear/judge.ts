@@ -21,7 +21,8 @@ export const judge: Action = {
     const { where } = requireItem(site, id)
     const isLoose = where.kind === 'tarp' || where.kind === 'truck' || where.kind === 'quarantine'
     const aside = verdict === 'quarantine' ? 'quarantine' : 'tarp'
-    const sorted = isLoose && !(verdict === 'pass' && where.kind === 'truck') ? moveItem(site, id, { kind: aside }) : site
+    const sorted =
+      isLoose && !(verdict === 'pass' && where.kind === 'truck') ? moveItem(site, id, { kind: aside }) : site
     return tell(changeItem(sorted, id, { verdict }), order, id, { verdict })
   },
 }

@@ -1,6 +1,15 @@
 /** Looks at a thing or turns an item over: what is seen, never what to think of it. */
 import { distance } from '../../site/place'
-import { evidenceOf, findItem, findSwitch, groundPointOf, isAloft, requireItem, requirePerson, requireSwitch } from '../../site/questions'
+import {
+  evidenceOf,
+  findItem,
+  findSwitch,
+  groundPointOf,
+  isAloft,
+  requireItem,
+  requirePerson,
+  requireSwitch,
+} from '../../site/questions'
 import type { ItemId, PersonId, Phase, ThingId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import type { Action, Order, Refusal } from '../action'
@@ -53,7 +62,8 @@ function thingRefusal(site: Site, order: Order, thing: ThingId): Refusal | undef
   if (!isThere) return refuse(order, 'not-in-sight')
   if (thing === 'cover' && !site.cover) return refuse(order, 'thing-missing')
   if (thing === 'barrier' && !site.barrier) return refuse(order, 'thing-missing')
-  if (thing.startsWith('rod/') && !site.rods.some((rod) => `rod/${rod.item}` === thing)) return refuse(order, 'thing-missing')
+  if (thing.startsWith('rod/') && !site.rods.some((rod) => `rod/${rod.item}` === thing))
+    return refuse(order, 'thing-missing')
   return undefined
 }
 
@@ -62,7 +72,9 @@ function itemSeen(site: Site, id: ItemId): readonly Perceived[] {
 }
 
 function thingSeen(site: Site, thing: ThingId): readonly Perceived[] {
-  const see = (says: string, values: Perceived['values'] = {}): readonly Perceived[] => [{ of: thing, by: 'look', says, values }]
+  const see = (says: string, values: Perceived['values'] = {}): readonly Perceived[] => [
+    { of: thing, by: 'look', says, values },
+  ]
   const device = findSwitch(site, switchOf(thing))
   if (device) {
     const state = requireSwitch(site, device.id)

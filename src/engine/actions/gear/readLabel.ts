@@ -16,7 +16,9 @@ export const readLabel: Action = {
     const item = findItem(site, thing)
     if (!item) return atSwitch(site, order)
     const isOwn = requirePerson(site, order.who).wears.includes(thing)
-    return isAtHand(site, order.who, thing) || isOwn || item.where.kind === 'quarantine' ? undefined : refuse(order, 'not-in-sight')
+    return isAtHand(site, order.who, thing) || isOwn || item.where.kind === 'quarantine'
+      ? undefined
+      : refuse(order, 'not-in-sight')
   },
   takes: () => 8,
   apply: (site, order) => {

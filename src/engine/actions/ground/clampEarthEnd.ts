@@ -6,8 +6,8 @@ import { atRod, handsFree } from '../conditions'
 import { fitRefusal, isLeadAtHand, turnsSpec } from '../leads'
 import { itemIn, numberIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
-import { rodItem, rods } from '../things'
-import { touch } from '../touching'
+import { rods } from '../things'
+import { bothHands } from '../touching'
 
 export const clampEarthEnd: Action = {
   id: 'clamp-earth-end',
@@ -26,10 +26,8 @@ export const clampEarthEnd: Action = {
     },
   ),
   takes: () => 60,
-  contacts: (_site, order) => [
-    touch(order.who, 'right-hand', { kind: 'lead', item: itemIn(order), end: 'earth' }),
-    touch(order.who, 'left-hand', { kind: 'rod', item: rodItem(thingIn(order)) }),
-  ],
+  // Both hands are on the clamp: one steadies it, one turns the screw; nobody needs to touch the rod.
+  contacts: (_site, order) => bothHands(order.who, { kind: 'lead', item: itemIn(order), end: 'earth' }),
   apply: (site, order) => {
     const [lead, on] = [itemIn(order), thingIn(order)]
     const clamp = { lead, end: 'earth', on, turns: numberIn(order, 'turns'), brushed: false, tugged: false }

@@ -16,7 +16,9 @@ export const setBarrier: Action = {
   check: all(onSite, atHand, handsFree(1, 'item'), (site, order) => {
     if (site.barrier) return refuse(order, 'already-so')
     const reel = numberOf(gearOf(site, itemIn(order)).is, 'length')
-    return perimeter(outlineIn(order, 'outline')) <= reel ? undefined : refuse(order, 'barrier-too-short', { metres: reel })
+    return perimeter(outlineIn(order, 'outline')) <= reel
+      ? undefined
+      : refuse(order, 'barrier-too-short', { metres: reel })
   }),
   takes: () => 300,
   apply: (site, order) => {

@@ -15,7 +15,10 @@ export const takeInBarrier: Action = {
   takes: () => 180,
   apply: (site, order) => {
     const reels = itemsOf(site, 'barrier-set').filter((id) => requireItem(site, id).where.kind === 'fitted')
-    const gone: Site = reels.reduce<Site>((next, id) => moveItem(next, id, { kind: 'tarp' }), { ...site, barrier: null })
+    const gone: Site = reels.reduce<Site>((next, id) => moveItem(next, id, { kind: 'tarp' }), {
+      ...site,
+      barrier: null,
+    })
     return tell(mark(gone, 'barrier-in'), order, 'barrier')
   },
 }

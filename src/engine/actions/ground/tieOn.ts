@@ -23,7 +23,9 @@ export const tieOn: Action = {
       const id = thingIn(order)
       const isLine = gearTypeOf(site, id).id === 'handline'
       const isLead = gearTypeOf(site, id).id === 'earth-lead'
-      const isHere = isLead ? isLeadAtHand(site, { ...order, with: id }) && !site.hauled.includes(id) : isLoose(site, id, order.who)
+      const isHere = isLead
+        ? isLeadAtHand(site, { ...order, with: id }) && !site.hauled.includes(id)
+        : isLoose(site, id, order.who)
       return isHere && !isLine ? undefined : refuse(order, 'not-at-hand', { item: id })
     },
   ),
@@ -31,7 +33,10 @@ export const tieOn: Action = {
   apply: (site, order) => {
     const id = thingIn(order)
     const { where } = requireItem(site, id)
-    const tied = where.kind === 'fitted' ? changeItem(site, id, { where: { kind: 'handline' } }) : moveItem(site, id, { kind: 'handline' })
+    const tied =
+      where.kind === 'fitted'
+        ? changeItem(site, id, { where: { kind: 'handline' } })
+        : moveItem(site, id, { kind: 'handline' })
     return tell(tied, order, id)
   },
 }

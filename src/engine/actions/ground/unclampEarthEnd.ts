@@ -4,8 +4,8 @@ import { moveItem, tell } from '../changes'
 import { atRod, handsFree } from '../conditions'
 import { itemIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
-import { rodItem, rods } from '../things'
-import { touch } from '../touching'
+import { rods } from '../things'
+import { bothHands } from '../touching'
 
 export const unclampEarthEnd: Action = {
   id: 'unclamp-earth-end',
@@ -17,10 +17,8 @@ export const unclampEarthEnd: Action = {
     return isOn ? undefined : refuse(order, 'not-clamped-there')
   }),
   takes: () => 60,
-  contacts: (_site, order) => [
-    touch(order.who, 'right-hand', { kind: 'lead', item: itemIn(order), end: 'earth' }),
-    touch(order.who, 'left-hand', { kind: 'rod', item: rodItem(thingIn(order)) }),
-  ],
+  // Both hands are on the clamp: one steadies it, one turns the screw; nobody needs to touch the rod.
+  contacts: (_site, order) => bothHands(order.who, { kind: 'lead', item: itemIn(order), end: 'earth' }),
   apply: (site, order) => {
     const lead = itemIn(order)
     const clamps = site.clamps.filter((it) => !(it.lead === lead && it.end === 'earth'))

@@ -25,7 +25,10 @@ export const climb: Action = {
     stationOf(site, order.who) === choiceIn(order, 'to') ? refuse(order, 'already-so') : undefined,
   ),
   takes: (site, order) => {
-    const [from, to] = [stations.indexOf(stationOf(site, order.who)), stations.indexOf(choiceIn(order, 'to') as PoleStation)]
+    const [from, to] = [
+      stations.indexOf(stationOf(site, order.who)),
+      stations.indexOf(choiceIn(order, 'to') as PoleStation),
+    ]
     return Math.max(1, Math.abs(to - from)) * perStation
   },
   contacts: (site, order) => {

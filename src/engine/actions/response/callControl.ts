@@ -9,7 +9,11 @@ export const callControl: Action = {
   covers: ['A77'],
   speech: true,
   values: {
-    message: { kind: 'choice', many: false, of: () => ['all-well', 'line-came-alive', 'need-ambulance', 'reclose-now'] },
+    message: {
+      kind: 'choice',
+      many: false,
+      of: () => ['all-well', 'line-came-alive', 'need-ambulance', 'reclose-now'],
+    },
   },
   check: always,
   takes: () => 30,

@@ -12,13 +12,20 @@ export const checkFromGround: Action = {
   check: all(onSite, nearPole(60), atHand),
   takes: () => 90,
   apply: (site, order) => {
-    const seen = (of: string, says: string, values: Perceived['values'] = {}): Perceived => ({ of, by: 'look', says, values })
+    const seen = (of: string, says: string, values: Perceived['values'] = {}): Perceived => ({
+      of,
+      by: 'look',
+      says,
+      values,
+    })
     const counts = {
       leads: site.clamps.filter((it) => it.end !== 'earth' && it.end !== 'metal' && it.end !== 'line').length,
       bonds: site.clamps.filter((it) => it.end === 'line').length,
       guards: site.guards.length,
     }
-    const cover = site.cover ? seen('cover', 'see.cover', { from: site.cover.from, to: site.cover.to }) : seen('pole', 'see.pole-bare')
+    const cover = site.cover
+      ? seen('cover', 'see.cover', { from: site.cover.from, to: site.cover.to })
+      : seen('pole', 'see.pole-bare')
     return perceive(mark(site, 'checked-from-ground'), order.who, seen(itemIn(order), 'see.from-ground', counts), cover)
   },
 }

@@ -5,7 +5,7 @@ import type { Recorder } from '../recorder'
 const hazards = ['crossing', 'fence', 'low-voltage', 'road', 'service-span', 'stay']
 
 /** Outside the barrier, near enough to read the number on the pole. */
-export const lookout = { x: -7, y: 5.5 }
+const lookout = { x: -7, y: 5.5 }
 
 export function brief(run: Recorder, choices: Choices): void {
   const sources = ['f1', 'f2', 'fx', 'lv', 'switch-27', 'switch-31']

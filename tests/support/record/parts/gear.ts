@@ -4,7 +4,7 @@ import type { Choices } from '../choices'
 import type { Recorder } from '../recorder'
 
 /** What the job needs, by the person who inspects it. */
-export function kit({ boots, stick, lead, bond, rod }: Choices): Readonly<Record<string, readonly string[]>> {
+function kit({ boots, stick, lead, bond, rod }: Choices): Readonly<Record<string, readonly string[]>> {
   const worn = (who: 'pic' | 'pw' | 'gw'): readonly string[] => (boots[who] === null ? [] : [boots[who]])
   return {
     pw: [
@@ -32,7 +32,7 @@ export function takeOut(run: Recorder, who: string, id: string, verdict: 'pass' 
   run.wait(who)
 }
 
-export function inspectWith(run: Recorder, who: string, id: string, verdict: 'pass' | 'quarantine'): void {
+function inspectWith(run: Recorder, who: string, id: string, verdict: 'pass' | 'quarantine'): void {
   const item = run.site().items[id]
   if (Object.keys(item?.label ?? {}).length > 1) run.order(who, 'read-label', { on: id })
   run.order(who, 'look', { on: id })

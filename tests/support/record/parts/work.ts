@@ -79,7 +79,10 @@ export function handBack(run: Recorder): void {
 
 /** In the order in which it was signed out, as the list runs. */
 export function bookIn(run: Recorder, isMeant: (type: string) => boolean): void {
-  const listed = run.orders().filter((it) => it.do === 'book-out').flatMap((it) => it.on ?? [])
+  const listed = run
+    .orders()
+    .filter((it) => it.do === 'book-out')
+    .flatMap((it) => it.on ?? [])
   for (const id of new Set(listed)) {
     const item = run.site().items[id]
     if (!item || item.bookedIn || !isMeant(item.type)) continue
