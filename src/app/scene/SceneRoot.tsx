@@ -19,7 +19,7 @@ import type { AnchorOf, SceneInput } from './sceneInput'
 import { draftView } from './site/draft'
 import { Flows } from './site/Flows'
 import { Ground } from './site/Ground'
-import { scenery, skyline } from './site/scenery'
+import { skyline } from './site/scenery'
 import { sitePlates } from './site/siteModel'
 import type { SitePicture } from './site/sitePicture'
 import { switchModel, switchPlates } from './site/switchModel'
@@ -32,7 +32,8 @@ interface Props {
   readonly onHits: (hits: readonly Hit[]) => void
 }
 
-const isBelowLv = ({ place }: SitePicture['people'][number]): boolean => place.kind === 'pole' && place.station === 'below-lv'
+const isBelowLv = ({ place }: SitePicture['people'][number]): boolean =>
+  place.kind === 'pole' && place.station === 'below-lv'
 
 const noInset: Inset = { top: 0, bottom: 0 }
 
@@ -70,7 +71,13 @@ export function SceneRoot({ input, labels, onHits }: Props) {
 
   return (
     <>
-      <CameraRig view={input.view} hasLowerStation={site.picture.people.some(isBelowLv)} inset={inset} isReduced={input.reducedMotion} canOrbit={!input.onGroundPoint} />
+      <CameraRig
+        view={input.view}
+        hasLowerStation={site.picture.people.some(isBelowLv)}
+        inset={inset}
+        isReduced={input.reducedMotion}
+        canOrbit={!input.onGroundPoint}
+      />
       <Frame input={input} hits={hits} labels={labels} inset={inset} isFlowing={site.livening !== null && !isSwitch} />
       <Sky />
       <Ground livening={isSwitch ? null : site.livening} />
@@ -96,13 +103,12 @@ type SiteState = ReturnType<typeof useSite>
 
 function SiteBatches({ site, input }: { site: SiteState; input: SceneInput }) {
   const far = useMemo(skyline, [])
-  const setting = useMemo(scenery, [])
   const plates = useMemo(() => sitePlates(site.layout), [site.layout])
   const draft = useMemo(() => (input.draft ? draftView(input.draft) : null), [input.draft])
   return (
     <>
       <InkBatch of={far} hasOutline={false} hasShadow={false} />
-      <InkBatch of={setting} />
+      <InkBatch of={site.setting} />
       <InkBatch of={site.line} />
       <InkBatch of={site.gear} />
       <InkBatch of={site.crew} />

@@ -3,7 +3,9 @@
  * hidden from screen readers: the site list says the same. When the machine cannot draw, or stops, `onLost` says so and
  * the caller shows the drawings.
  */
-import { useEffect, useRef, useState } from 'react'
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
+import { say } from '../../text'
+import { findTurn } from './camera/turn'
 import { canDraw, type MountedScene, mountScene } from './mountScene'
 import type { PickId, SceneInput } from './sceneInput'
 import './scene.css'
@@ -73,8 +75,15 @@ export default function SiteScene(props: Props) {
   const classes = ['scene-stage', isOver ? 'is-over' : '', props.onGroundPoint ? 'is-placing' : '']
     .filter(Boolean)
     .join(' ')
+  const onKeyDown = (event: KeyboardEvent<HTMLDivElement>): void => {
+    const turn = findTurn(event.key)
+    if (!turn || event.altKey || event.ctrlKey || event.metaKey) return
+    event.preventDefault()
+    event.stopPropagation()
+    scene.current?.turn(turn)
+  }
   return (
-    <div className={classes} ref={stage}>
+    <div className={classes} ref={stage} tabIndex={0} role='group' aria-label={say('scene.name')} onKeyDown={onKeyDown}>
       <div className='scene-labels' aria-hidden='true' ref={labels} />
       {props.isFrozen && <div className='scene-frame' aria-hidden='true' />}
     </div>

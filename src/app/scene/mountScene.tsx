@@ -1,6 +1,8 @@
 /** Puts the scene on a canvas. The renderer is made here, so that three is tree-shaken; all objects are primitives. */
 import { createRoot } from '@react-three/fiber'
 import { PerspectiveCamera, setConsoleFunction, WebGLRenderer } from 'three'
+import type { OrbitControls } from 'three/addons/controls/OrbitControls.js'
+import { type Turn, turnCamera } from './camera/turn'
 import type { Hit } from './ink/part'
 import { LabelLayer } from './labels/labelLayer'
 import { exposeProbe } from './probe'
@@ -15,6 +17,7 @@ setConsoleFunction((level, message, ...rest) => {
 
 export interface MountedScene {
   readonly show: (input: SceneInput) => void
+  readonly turn: (turn: Turn) => void
   readonly unmount: () => void
 }
 
@@ -77,6 +80,13 @@ export async function mountScene(
   const hideProbe = wishes.has('probe') ? exposeProbe({ gl, store, camera, canvas, hits: () => hits }) : undefined
   return {
     show: (input) => void show(input),
+    turn: (turn) => {
+      const controls = store.getState().controls as OrbitControls | null
+      if (!controls) return
+      turnCamera(camera, controls.target, turn)
+      controls.update()
+      store.getState().invalidate()
+    },
     unmount: () => {
       hideProbe?.()
       watcher.disconnect()

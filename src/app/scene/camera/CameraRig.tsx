@@ -31,6 +31,7 @@ export function CameraRig({ view, hasLowerStation, inset, isReduced, canOrbit }:
   const camera = useThree((state) => state.camera) as PerspectiveCamera
   const gl = useThree((state) => state.gl)
   const invalidate = useThree((state) => state.invalidate)
+  const setState = useThree((state) => state.set)
   const size = useThree((state) => state.size)
   const controls = useMemo(() => new OrbitControls(camera, gl.domElement), [camera, gl])
   const flight = useRef<Flight | null>(null)
@@ -41,13 +42,14 @@ export function CameraRig({ view, hasLowerStation, inset, isReduced, canOrbit }:
     controls.maxPolarAngle = Math.PI * 0.55
     controls.minDistance = 0.4
     controls.maxDistance = 90
+    setState({ controls })
     const again = (): void => invalidate()
     controls.addEventListener('change', again)
     return () => {
       controls.removeEventListener('change', again)
       controls.dispose()
     }
-  }, [controls, gl, invalidate])
+  }, [controls, gl, invalidate, setState])
 
   useEffect(() => {
     controls.enabled = canOrbit

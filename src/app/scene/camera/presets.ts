@@ -26,7 +26,7 @@ const views: Readonly<Record<ViewName, CameraView>> = {
   plan: view([0.98, 62, 0], [1, 0, 0], 15.4, 15),
   over: view([-10.2, 8.6, -13.6], [0.5, 3.6, 0.5], 41, 13),
   tarp: view([0.6, 4.4, -20.2], [7.2, 0.2, -14.4], 40, 7.5),
-  switch: view([-6.7, 6.6, -8.2], [0, 4.9, -0.2], 50, 6),
+  switch: view([-6.3, 6.4, -8], [0, 4.95, -0.2], 54, 6.5),
 }
 
 /** From the pole top when somebody works below the LV wires: far enough to have both in the picture. */

@@ -1,5 +1,5 @@
 /** Earthing leads and bonds as they hang: where each end sits, the cable between, and what one picks them by. */
-import { Vector3 } from 'three'
+import type { Vector3 } from 'three'
 import { hangLead, type Post, soften } from '../geometry/curves'
 import { vector } from '../geometry/shapes'
 import { type Built, built, hitAlong, wire } from '../ink/part'
@@ -93,7 +93,11 @@ function cable(layout: Layout, a: Vector3, b: Vector3, length: number, index: nu
   const [low, high] = a.y < b.y ? [a, b] : [b, a]
   const post: Post = { x: 0, z: 0, radius: radiusAt(layout, 4) + 0.03, from: 0, to: layout.pole.top }
   const foot = vector(high.x * 1.1, 0.02, high.z + 0.25)
-  const via = [vector(high.x * 1.05, high.y * 0.5, high.z + 0.12), foot, ...slackBend(foot, low, length - high.y * 1.02)]
+  const via = [
+    vector(high.x * 1.05, high.y * 0.5, high.z + 0.12),
+    foot,
+    ...slackBend(foot, low, length - high.y * 1.02),
+  ]
   const fallen = soften(hangLead(high, low, length, { pieces: 56, via, posts: [post] }), 1)
   return low === a ? fallen.reverse() : fallen
 }

@@ -2,7 +2,16 @@
 import type { Vector3 } from 'three'
 import type { WireState } from '../site/sitePicture'
 
-export type LabelKind = 'letter' | 'person' | 'callout' | 'contour' | 'limit' | 'verdict' | 'dimension'
+export type LabelKind =
+  | 'letter'
+  | 'person'
+  | 'hazard'
+  | 'wire'
+  | 'callout'
+  | 'contour'
+  | 'limit'
+  | 'verdict'
+  | 'dimension'
 
 export interface Label {
   readonly key: string

@@ -4,7 +4,7 @@
  */
 import { type PerspectiveCamera, Vector3 } from 'three'
 import type { Label } from './label'
-import { letterMark } from './letterMark'
+import { hazardMark, letterMark } from './letterMark'
 
 const svgSpace = 'http://www.w3.org/2000/svg'
 
@@ -55,6 +55,7 @@ export class LabelLayer {
     const element = document.createElement('div')
     element.className = `scene-label scene-${label.kind}${label.isChosen ? ' is-chosen' : ''}`
     if (label.kind === 'letter') element.append(letterMark(label.text, label.state ?? 'live'))
+    else if (label.kind === 'hazard') element.append(hazardMark(label.text))
     else element.textContent = label.text
     this.root.append(element)
     if (!label.away) return { label, element, leader: null, width: 0, height: 0 }

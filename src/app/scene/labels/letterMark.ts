@@ -34,3 +34,12 @@ export function letterMark(letter: string, state: WireState): SVGElement {
   mark.append(...shapes[state](), text)
   return mark
 }
+
+/** The trainee's own mark: a triangle with its number. */
+export function hazardMark(number: string): SVGElement {
+  const mark = make('svg', { width: '24', height: '22', viewBox: '0 0 24 22', class: 'scene-mark scene-mark-hazard' })
+  const text = make('text', { x: '12', y: '18', 'text-anchor': 'middle', class: 'scene-mark-letter' })
+  text.textContent = number
+  mark.append(make('path', { d: 'M12 0.8L23.4 21H0.6Z', class: 'scene-mark-triangle' }), text)
+  return mark
+}

@@ -1,5 +1,5 @@
 /** What is written at the things: letters with their state, people, lengths; and while a livening is drawn its figures. Pure. */
-import { Vector3 } from 'three'
+import type { Vector3 } from 'three'
 import type { Belief, Exposure, Instant } from '../../../engine'
 import { amperes, metres, say, volts } from '../../../text'
 import type { ViewName } from '../camera/presets'
@@ -8,7 +8,7 @@ import type { LeadRoute } from '../gear/leads'
 import { crossingAt, paceAt, potentialAt } from '../ground/potential'
 import { vector } from '../geometry/shapes'
 import type { Joints } from '../people/posture'
-import { hvHeight, type Layout, toScene } from '../site/layout'
+import { hvHeight, type Layout, lvHeight, toScene } from '../site/layout'
 import type { LiveningPicture } from '../site/liveningPicture'
 import type { PersonPicture, SitePicture, SwitchPicture } from '../site/sitePicture'
 import type { Label } from './label'
@@ -31,7 +31,13 @@ const letters: Readonly<Record<PersonPicture['role'], string>> = {
 }
 
 export function siteLabels(source: LabelSource): readonly Label[] {
-  return [...conductorLabels(source), ...personLabels(source), ...rodLabels(source)]
+  return [
+    ...conductorLabels(source),
+    ...lvLabels(source),
+    ...personLabels(source),
+    ...rodLabels(source),
+    ...hazardLabels(source),
+  ]
 }
 
 /** Where along the line each letter stands, by view: beside the pole from below, over the west span from the pole top. */
@@ -75,6 +81,32 @@ const personLabels = ({ picture, joints, persons, view }: LabelSource): readonly
     ]
   })
 
+/** Letters of the LV wires, where they can be told apart. */
+const lvLabels = ({ layout, view }: LabelSource): readonly Label[] =>
+  view !== 'pole-top'
+    ? []
+    : layout.lv.map((support, i) => ({
+        key: support.id,
+        at: [-1.5, -1.9, -1.2, 1.6].map((along) =>
+          vector(support.across, lvHeight(support, along - i * 0.12), along - i * 0.12),
+        ),
+        text: support.letter,
+        kind: 'wire',
+        rank: 4,
+      }))
+
+/** Not while the pole top fills the picture. */
+const hazardLabels = ({ picture, view }: LabelSource): readonly Label[] =>
+  view === 'pole-top'
+    ? []
+    : picture.hazards.map(({ id, at }, i) => ({
+        key: id,
+        at: toScene(at, view === 'plan' ? 0 : 1.7),
+        text: String(i + 1),
+        kind: 'hazard',
+        rank: 1.5,
+      }))
+
 /** Over the head; beside the body where the hands are what one looks at. */
 function personPlace({ head, chest, right }: Joints, view: ViewName): Vector3 {
   if (view === 'plan') return head.clone().add(vector(0.7, 0, 0))
@@ -95,6 +127,9 @@ const rodLabels = ({ picture, view }: LabelSource): readonly Label[] =>
         }
       })
 
+/** Three chips that stay clear of each other and of the blades. */
+const besideBlade: Readonly<Record<string, readonly [number, number]>> = { A: [104, 8], B: [0, -58], C: [-120, 12] }
+
 export const switchLabels = (layout: Layout, it: SwitchPicture): readonly Label[] => [
   ...layout.conductors.map(({ letter, across }): Label => {
     const state = it.blades[letter as keyof SwitchPicture['blades']]
@@ -103,7 +138,7 @@ export const switchLabels = (layout: Layout, it: SwitchPicture): readonly Label[
       at: bladeMiddle(layout, across),
       text: say('scene.blade', { blade: letter, state: say(`scene.blade.${state}`) }),
       kind: 'callout',
-      away: [0, -64],
+      away: besideBlade[letter] ?? [0, -40],
       rank: 8,
     }
   }),
@@ -129,6 +164,7 @@ export function liveningLabels(
 ): readonly Label[] {
   return [
     ...groundLabels(livening, instant),
+    ...publicLabel(source, livening),
     ...currentLabels(source, instant),
     ...exposureLabels(source, instant, sheet),
   ]
@@ -169,6 +205,31 @@ function groundLabels(
       rank: 7,
     })
   return labels
+}
+
+/** One pace at the barrier, where it is nearest to what lifts the ground: the public may stand there. */
+function publicLabel({ picture }: LabelSource, { field, strongest }: LiveningPicture): readonly Label[] {
+  const { barrier } = picture
+  if (!barrier || !strongest) return []
+  const corners = barrier.map((point) => toScene(point))
+  const places = corners.flatMap((corner, i) => {
+    const next = corners[(i + 1) % corners.length]!
+    return Array.from({ length: 24 }, (_, k) => corner.clone().lerp(next, k / 24))
+  })
+  const worst = places.reduce((best, place) =>
+    paceAt(field, place.x, place.z) > paceAt(field, best.x, best.z) ? place : best,
+  )
+  const figure = volts(paceAt(field, worst.x, worst.z))
+  return [
+    {
+      key: 'public',
+      at: worst.setY(0.9),
+      text: say('scene.pace-at-barrier', { figure }),
+      kind: 'verdict',
+      away: [60, 44],
+      rank: 6.8,
+    },
+  ]
 }
 
 function currentLabels({ layout, routes }: LabelSource, instant: Instant): readonly Label[] {
@@ -230,7 +291,10 @@ function exposureLabels({ joints }: LabelSource, instant: Instant, sheet: Belief
     const of = joints.get(id)
     const worst = worstOf(instant.exposures.filter(({ person }) => person === id))
     if (!of || !worst) return []
-    const words = say('scene.verdict', { figure: say('scene.about', { figure: amperes(worst.bodyCurrent) }), verdict: zoneWords(worst) })
+    const words = say('scene.verdict', {
+      figure: say('scene.about', { figure: amperes(worst.bodyCurrent) }),
+      verdict: zoneWords(worst),
+    })
     return [
       {
         key: `exposed-${id}`,

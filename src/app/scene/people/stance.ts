@@ -37,13 +37,21 @@ export function stanceOf(layout: Layout, picture: SitePicture, person: PersonPic
   return onGround(layout, picture, person, at)
 }
 
-/** Two people who were sent to the same spot stand beside each other. */
+/** Two people who were sent to the same spot stand beside each other; nobody stands on a rod. */
 function apart(at: GroundPoint, picture: SitePicture, person: PersonPicture): GroundPoint {
   const before = picture.people
     .slice(0, picture.people.indexOf(person))
     .filter(({ place }) => place.kind === 'ground' && Math.hypot(place.at.x - at.x, place.at.y - at.y) < 0.5).length
+  const isAtRod =
+    picture.rods.some((rod) => Math.hypot(rod.at.x - at.x, rod.at.y - at.y) < 0.4) || person.doing?.act === 'drive-rod'
+  const out = Math.hypot(at.x, at.y) || 1
+  const back = isAtRod ? 0.62 : 0
   const angle = before * 2.2
-  return before === 0 ? at : { x: at.x + 0.75 * Math.cos(angle), y: at.y + 0.75 * Math.sin(angle) }
+  const beside = before === 0 ? 0 : 0.75
+  return {
+    x: at.x + (at.x / out) * back + beside * Math.cos(angle),
+    y: at.y + (at.y / out) * back + beside * Math.sin(angle),
+  }
 }
 
 const yawTo = (from: Vector3, to: Vector3): number => Math.atan2(from.x - to.x, from.z - to.z)

@@ -144,7 +144,8 @@ function serviceView(layout: Layout): Built {
   const points = span(vector(0.5, lvArm.height + 0.1, 0.3), vector(26, 4.2, 17), 0.9, 20)
   return built(
     [part(at(box(0.05, 0.12, 0.12), [0.48, lvArm.height + 0.06, 0.28]), 'steel', '', 0.05)],
-    [wire(points, 0.013, 'ink', '', 1.5, 6)],
+    [wire(points, 0.013, 'ink', 'hazard-service-span', 1.5, 6)],
+    [hitAlong('hazard-service-span', points.slice(4), 0.02, 2)],
   )
 }
 

@@ -2,7 +2,7 @@
  * A solved instant as the scene draws it: which way current goes where, the field of the ground, what reached whom.
  * Nothing is computed anew; phasors become signed sizes by the phase of the largest current.
  */
-import { Vector3 } from 'three'
+import type { Vector3 } from 'three'
 import type { Belief, Exposure, Instant } from '../../../engine'
 import { contourInterval, type Field, fieldOf, type GroundElectrode, potentialAt } from '../ground/potential'
 import { soften } from '../geometry/curves'
@@ -39,6 +39,8 @@ export interface Drawn {
   readonly joints: ReadonlyMap<string, Joints>
 }
 
+/** Dashes are densest from this current on, ampere, even when nothing in the picture carries more. */
+const leastFull = 10
 /** Below this share of the largest current nothing is drawn but bodies. */
 const leastShare = 0.002
 
@@ -59,16 +61,16 @@ export function liveningPicture(instant: Instant, drawn: Drawn): LiveningPicture
   const field = fieldOf(felt)
   const near = strongest ? Math.abs(potentialAt(field, strongest.x + 0.3, strongest.z).volts) : 0
   const flows = flowsOf(instant, drawn, signed)
-  const most = Math.max(1e-6, ...flows.map(({ amperes }) => amperes))
+  const most = Math.max(leastFull, ...flows.map(({ amperes }) => amperes))
   return {
     flows: flows.filter(({ amperes }) => amperes > most * leastShare),
     bodies: instant.exposures.flatMap((exposure) => bodyFlow(exposure, drawn.joints)),
-    field,
+    field: near > 1 ? field : fieldOf([]),
     most,
     interval: contourInterval(near, 24),
     paceLimit: instant.tolerable.step,
     top: Math.max(1, near * 1.25),
-    strongest,
+    strongest: near > 1 ? strongest : null,
   }
 }
 

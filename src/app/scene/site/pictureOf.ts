@@ -22,7 +22,7 @@ export function pictureOf(
   const ofType = (type: string) => belief.items.filter((item) => item.type === type)
   return {
     conductors: Object.fromEntries(
-      belief.conductors.map(({ id, state }) => [id, risen.has(id) ? 'risen' : wireState(id, state, leads)]),
+      belief.conductors.map(({ id, state }) => [id, wireState(id, state, leads, risen.has(id))]),
     ),
     rods: belief.rods.map(({ item, at, depth }) => ({ item, at, depth, length: lengthOf(belief, item, 'length', 2) })),
     leads,
@@ -38,6 +38,7 @@ export function pictureOf(
       belief.hauled.length > 0,
     hasSigns: ofType('sign-set').some(({ where }) => where.kind === 'fitted'),
     insulator: belief.insulator,
+    hazards: hazardsOf(belief),
     work: sheet.work.conductor,
     people: belief.persons.map((person): PersonPicture => {
       const act = doing.find((it) => it.who === person.id)
@@ -55,6 +56,12 @@ export function pictureOf(
     }),
     switches: sheet.switches.map((it) => switchOf(belief, it)),
   }
+}
+
+/** The trainee's own marks, numbered in the order of the list. */
+function hazardsOf({ sheet, written }: Belief): SitePicture['hazards'] {
+  const { hazards: marked } = written
+  return typeof marked === 'object' ? sheet.hazards.filter(({ id }) => marked.includes(id)) : []
 }
 
 function lengthOf(belief: Belief, item: ItemId, name: string, otherwise: number): number {
@@ -87,17 +94,21 @@ function leadsOf(belief: Belief): readonly LeadPicture[] {
   })
 }
 
-/** Earthed: a clamp of a lead whose earth end is on a rod. A clamp alone earns no more trust than the test before it. */
+/**
+ * Earthed: a clamp of a lead whose earth end is on a rod; lifted when a drawn livening raises it all the same. A clamp
+ * alone earns no more trust than the test before it.
+ */
 function wireState(
   id: ThingId,
   state: Belief['conductors'][number]['state'],
   leads: readonly LeadPicture[],
+  isRisen: boolean,
 ): WireState {
   const isEarthed = leads.some(
     ({ isBond, ends }) =>
       !isBond && ends.some(({ on }) => on === id) && ends.some(({ end, on }) => end === 'earth' && on !== null),
   )
-  if (isEarthed) return 'earthed'
+  if (isEarthed) return isRisen ? 'risen' : 'earthed'
   return state === 'treat-as-live' ? 'live' : 'tested'
 }
 
@@ -114,8 +125,8 @@ function switchOf(belief: Belief, { id, label, along }: Belief['sheet']['switche
     along,
     handle: seen?.handle ?? 'closed',
     blades,
-    hasLock: seen?.lock != null,
-    hasTag: seen?.tag != null,
+    hasLock: typeof seen?.lock === 'string',
+    hasTag: typeof seen?.tag === 'string',
   }
 }
 

@@ -171,6 +171,26 @@ const trees = [
   [-22, 82, 7],
 ] as const
 
+/** What stands beside the road and the fence, hazard or not: it can be marked at the briefing. */
+function roadside(): Built {
+  const [box1, post, stone] = [vector(12.5, 0, -9), vector(fenceAcross, 0, 18), vector(12, 0, 22)]
+  return built(
+    [
+      part(at(box(0.08, 1.05, 0.08), [box1.x, 0.52, box1.z]), 'wood', 'hazard-letter-box', 0.1),
+      part(at(box(0.3, 0.26, 0.46), [box1.x, 1.15, box1.z]), 'tape', 'hazard-letter-box', 0.15),
+      part(at(cylinder(0.13, 0.15, 1.7, 10), [post.x, 0.85, post.z]), 'wood', 'hazard-gate-post', 0.2),
+      part(at(box(0.2, 0.6, 0.3), [stone.x, 0.3, stone.z], [0, 0.3, 0]), 'concrete', 'hazard-milestone', 0.15),
+    ],
+    [],
+    [
+      { id: 'hazard-letter-box', segments: [[box1, box1.clone().setY(1.2)]], radius: 0.16 },
+      { id: 'hazard-gate-post', segments: [[post, post.clone().setY(1.7)]], radius: 0.15 },
+      { id: 'hazard-milestone', segments: [[stone, stone.clone().setY(0.6)]], radius: 0.16 },
+      { id: 'hazard-fence', segments: [[vector(fenceAcross, 0.7, -60), vector(fenceAcross, 0.7, 60)]], radius: 0.5 },
+    ],
+  )
+}
+
 export function scenery(): Built {
   const random = seeded(21)
   const around = fence()
@@ -178,8 +198,7 @@ export function scenery(): Built {
     part(at(box(0.12, 1, 0.06), [road.from - 0.8, 0.5, z]), 'white', '', 0.15),
     part(at(box(0.125, 0.14, 0.065), [road.from - 0.8, 0.82, z]), 'strap', '', 0.1),
   ])
-  return built(
-    [...around.parts, ...house(29, 18), ...trees.flatMap(([x, z, height]) => tree(x, z, height, random)), ...markers],
-    around.wires,
-  )
+  const grown = trees.flatMap(([x, z, height]) => tree(x, z, height, random))
+  const beside = roadside()
+  return built([...around.parts, ...house(29, 18), ...grown, ...markers, ...beside.parts], around.wires, beside.hits)
 }

@@ -68,6 +68,8 @@ export interface SitePicture {
   readonly hasHandline: boolean
   readonly hasSigns: boolean
   readonly insulator: 'cracked' | 'replaced'
+  /** Marked by the trainee at the briefing. */
+  readonly hazards: readonly { readonly id: string; readonly at: GroundPoint }[]
   readonly work: ThingId
   readonly people: readonly PersonPicture[]
   readonly switches: readonly SwitchPicture[]

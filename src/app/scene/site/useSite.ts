@@ -9,6 +9,7 @@ import { stickOf } from '../people/stance'
 import type { SceneInput } from '../sceneInput'
 import { type Layout, layoutOf } from './layout'
 import { lineView } from './lines'
+import { scenery } from './scenery'
 import { type LiveningPicture, liveningPicture } from './liveningPicture'
 import { pictureOf } from './pictureOf'
 import { gearModel } from './siteModel'
@@ -18,6 +19,7 @@ export interface SiteState {
   readonly sheet: Belief['sheet']
   readonly layout: Layout
   readonly picture: SitePicture
+  readonly setting: Built
   readonly line: Built
   readonly gear: Built
   readonly crew: Built
@@ -56,7 +58,7 @@ export function useSite({ belief, doing, instant }: SceneInput): SiteState {
     () => {
       const stances = stancesOf(layout, picture)
       const sticks = picture.people.flatMap((person) => stickOf(picture, person) ?? [])
-    return { held: heldEnds(picture, stances), sticks, ...crewView(layout, picture, stances) }
+      return { held: heldEnds(picture, stances), sticks, ...crewView(layout, picture, stances) }
     },
     crewKey,
     layout,
@@ -67,12 +69,17 @@ export function useSite({ belief, doing, instant }: SceneInput): SiteState {
     () => (instant ? liveningPicture(instant, { layout, sheet, routes: gear.routes, joints: crew.joints }) : null),
     [instant, layout, sheet, gear, crew],
   )
-  const hits = useMemo(() => [...line.hits, ...gear.built.hits, ...crew.built.hits], [line, gear, crew])
+  const setting = useMemo(scenery, [])
+  const hits = useMemo(
+    () => [...setting.hits, ...line.hits, ...gear.built.hits, ...crew.built.hits],
+    [setting, line, gear, crew],
+  )
   return useMemo(
     () => ({
       sheet,
       layout,
       picture,
+      setting,
       line,
       gear: gear.built,
       crew: crew.built,
@@ -81,7 +88,7 @@ export function useSite({ belief, doing, instant }: SceneInput): SiteState {
       joints: crew.joints,
       livening,
     }),
-    [sheet, layout, picture, line, gear, crew, hits, livening],
+    [sheet, layout, picture, setting, line, gear, crew, hits, livening],
   )
 }
 
