@@ -8,9 +8,16 @@ const verbs = new Map<string, () => Promise<Verb>>([
   ['check', async () => (await import('./check')).check],
   ['expose', async () => (await import('./expose')).expose],
   ['grade', async () => (await import('./grade')).grade],
+  ['netlist', async () => (await import('./netlist')).netlist],
   ['qualify', async () => (await import('./qualify')).qualify],
   ['schema', async () => (await import('./schema')).schema],
 ])
+
+// Whoever reads the output may have read enough.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error
+  process.exit()
+})
 
 const [name = '', ...parameters] = process.argv.slice(2)
 process.exitCode = await run()

@@ -25,7 +25,11 @@ interface Ended {
 }
 
 function cli(parameters: readonly string[], input = ''): Ended {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [tsx, 'src/cli/main.ts', ...parameters], { cwd: root, encoding: 'utf8', input })
+  const { status, stdout, stderr } = spawnSync(process.execPath, [tsx, 'src/cli/main.ts', ...parameters], {
+    cwd: root,
+    encoding: 'utf8',
+    input,
+  })
   return { code: status, out: stdout, err: stderr }
 }
 
@@ -107,7 +111,10 @@ describe('exit 0', () => {
     for (const format of ['scenario', 'rule-pack', 'run', 'words']) {
       const { code, out } = cli(['schema', format])
       expect(code).toBe(0)
-      expect(JSON.parse(out)).toMatchObject({ $schema: expect.stringContaining('json-schema.org'), title: `earths-on/${format}` })
+      expect(JSON.parse(out)).toMatchObject({
+        $schema: expect.stringContaining('json-schema.org'),
+        title: `earths-on/${format}`,
+      })
     }
   }, 60_000)
 })
@@ -117,9 +124,41 @@ describe('recorded runs', () => {
 
   it('are graded: 0 when all pass, 1 when one does not', () => {
     expect(runs).toContain('clean.json')
-    const clean = cli(['grade', 'scenarios/marrow-bend', 'scenarios/marrow-bend/runs/clean.json', '--no-sweep', '--json'])
+    const clean = cli([
+      'grade',
+      'scenarios/marrow-bend',
+      'scenarios/marrow-bend/runs/clean.json',
+      '--no-sweep',
+      '--json',
+    ])
     // Without the sweep nothing passes: the exposures were not looked at.
     expect(clean.code).toBe(1)
     expect(JSON.parse(clean.out)).toMatchObject({ format: 'earths-on/result', version: 1, outcome: 'provisional' })
+    const folder = cli(['grade', 'scenarios/marrow-bend', 'scenarios/marrow-bend/runs', '--no-sweep', '--json'])
+    expect(folder.code).toBe(1)
+    expect(folder.out.trim().split('\n')).toHaveLength(runs.length)
+  }, 60_000)
+
+  it('pass with the sweep: exit 0, and a table for people', () => {
+    const { code, out } = cli(['grade', 'scenarios/marrow-bend', 'scenarios/marrow-bend/runs/clean.json'])
+    expect(out).toMatch(/^run +outcome/)
+    expect(out).toMatch(/clean\.json +pass/)
+    expect(code).toBe(0)
+  }, 120_000)
+
+  it('are exposed at any instant, for every livening', () => {
+    const clean = 'scenarios/marrow-bend/runs/clean.json'
+    const { code, out } = cli(['expose', 'scenarios/marrow-bend', clean, '--at', '5990s', '--json'])
+    const { atS, answers } = JSON.parse(out) as { atS: number; answers: { livening: string; siteRiseV: number }[] }
+    expect({ code, atS }).toEqual({ code: 0, atS: 5990 })
+    expect(answers.map((it) => it.livening)).toContain('clash-b')
+    expect(cli(['expose', 'scenarios/marrow-bend', clean, '--at', '99999']).code).toBe(2)
+  }, 60_000)
+
+  it('are refused whole when one of them is bad', () => {
+    const bad = write('bad-run.json', '{"format":"earths-on/run","version":1}')
+    const { code, out, err } = cli(['grade', 'scenarios/marrow-bend', 'scenarios/marrow-bend/runs/clean.json', bad])
+    expect({ code, out }).toEqual({ code: 2, out: '' })
+    expect(err).toContain(`${bad}: $.actions: found nothing`)
   }, 60_000)
 })
