@@ -22,7 +22,7 @@ export interface JudgeOptions {
   readonly onProgress?: (done: number, total: number) => void
 }
 
-const nothingSwept: Sweep = { worst: [], unsolved: [], states: 0, livenings: 0, corners: 0 }
+const nothingSwept: Sweep = { worst: [], asSet: [], unsolved: [], states: 0, livenings: 0, corners: 0 }
 
 export function judgeRun(timeline: Timeline, pack: Pack, options: JudgeOptions): Result {
   const cache = options.cache ?? createSweepCache()

@@ -34,6 +34,8 @@ export type UnsolvedState = Unsolvable & { readonly at: number; readonly livenin
 export interface Sweep {
   /** Per person and path, persons and paths in order of id. */
   readonly worst: readonly WorstExposure[]
+  /** The same with no event at all: the supply as it is set, low voltage included. */
+  readonly asSet: readonly WorstExposure[]
   readonly unsolved: readonly UnsolvedState[]
   /** Distinct states, livenings tried (the supply as set counts as one) and corners. */
   readonly states: number
@@ -53,21 +55,31 @@ export function sweep(
     if (!firstMoments.has(key)) firstMoments.set(key, moment)
   }
   const worst = new Map<string, WorstExposure>()
+  const asSet = new Map<string, WorstExposure>()
   const unsolved: UnsolvedState[] = []
   let done = 0
   for (const [key, moment] of firstMoments) {
     const answer = answerState(key, moment, corners, cache)
-    for (const it of answer.exposures) keepWorse(worst, { ...it, at: moment.from })
+    for (const it of answer.exposures) {
+      const found = { ...it, at: moment.from }
+      keepWorse(worst, found)
+      if (it.livening === 'none') keepWorse(asSet, found)
+    }
     for (const it of answer.unsolved) unsolved.push({ ...it, at: moment.from })
     onProgress?.(++done, firstMoments.size)
   }
   return {
-    worst: [...worst.keys()].sort().map((name) => worst.get(name)!),
+    worst: inOrder(worst),
+    asSet: inOrder(asSet),
     unsolved,
     states: firstMoments.size,
     livenings: run.scenario.livenings.length + 1,
     corners: corners.length,
   }
+}
+
+function inOrder(worst: ReadonlyMap<string, WorstExposure>): readonly WorstExposure[] {
+  return [...worst.keys()].sort().map((name) => worst.get(name)!)
 }
 
 /** Everything that decides what a state answers. */

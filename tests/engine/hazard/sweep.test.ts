@@ -7,6 +7,7 @@ import { createSweepCache } from '../../../src/engine/hazard/sweepCache'
 import type { Site } from '../../../src/engine/site/site'
 import {
   barrierAt,
+  bladesClosed,
   bondOn,
   changed,
   circleRound,
@@ -111,6 +112,13 @@ describe('sweep', () => {
     const found = sweep({ scenario, moments: [...clean, bare] }, cache).worst.find((it) => it.path === 'hand-thigh')
     expect(found).toMatchObject({ person: 'pw', verdict: 'above', at: 60 })
     expect(found?.livening).toMatch(/^clash/)
+  })
+
+  it('a hung blade needs no event: above with the supply as it is set', () => {
+    const hung = at(60, changed(isolatedSite(workerAloft, othersBooted), bladesClosed('switch-27', 'B')), leftHandOnB)
+    const found = sweep({ scenario, moments: [hung] }, cache).asSet.find((it) => it.person === 'pw')
+    expect(found).toMatchObject({ path: 'hand-thigh', verdict: 'above', livening: 'none' })
+    expect(answer.asSet.filter((it) => it.verdict !== 'below')).toEqual([])
   })
 
   it('a class 0 cover is marginal by its layer, named with both ratios', () => {
