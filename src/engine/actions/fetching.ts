@@ -9,9 +9,12 @@ const drivesFrom = 100
 const driving = 8
 const gettingIn = 120
 
+/** So far nobody walks: they take the truck, by the road. */
+export const isDriven = (from: GroundPoint, to: GroundPoint): boolean => distance(from, to) > drivesFrom
+
 export function secondsBetween(from: GroundPoint, to: GroundPoint): number {
   const metres = distance(from, to)
-  const seconds = metres > drivesFrom ? gettingIn + metres / driving : metres / onFoot
+  const seconds = isDriven(from, to) ? gettingIn + metres / driving : metres / onFoot
   return Math.max(3, Math.ceil(seconds))
 }
 

@@ -20,8 +20,7 @@ export const rods = (site: Site): readonly ThingId[] =>
 
 export const rodItem = (thing: ThingId): ItemId => thing.slice('rod/'.length)
 
-const blades = (site: Site): readonly ThingId[] =>
-  switches(site).flatMap((id) => [`${id}/A`, `${id}/B`, `${id}/C`])
+const blades = (site: Site): readonly ThingId[] => switches(site).flatMap((id) => [`${id}/A`, `${id}/B`, `${id}/C`])
 
 /** The neutral of the low-voltage circuit, or the wire nearest to one: metal that a clamp can bite on. */
 const lvNeutrals = (site: Site): readonly ThingId[] =>

@@ -82,6 +82,18 @@ describe('time', () => {
     expect(both).toEqual([])
   })
 
+  test('somebody who walks past the pole takes a pace where the way comes nearest to it', () => {
+    // From (−7, 1) straight to (7, 1): nearest to the pole at (0, 1).
+    const timeline = play(order(0, 'gw', 'walk', to(-7, 1)), order(60, 'gw', 'walk', to(7, 1)))
+    const moment = timeline.moments.find((it) => it.busy.includes(1))!
+    const feet = moment.bodies.find((it) => it.person === 'gw')!.contacts
+    const ground = { kind: 'ground', at: { x: 0, y: 1 }, stance: 'pace' }
+    expect(feet.map((it) => [it.limb, it.on])).toEqual([
+      ['left-foot', ground],
+      ['right-foot', ground],
+    ])
+  })
+
   test('moments follow each other without gap or overlap and end in a state of rest', () => {
     const { moments } = recorded('clean')
     moments.slice(1).forEach((moment, i) => expect(moment.from).toBe(moments[i]!.to))
