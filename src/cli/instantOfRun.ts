@@ -22,7 +22,13 @@ export function instantOfRun(usage: string, places: readonly string[], at: strin
   const timeline = job && timelineOf(job)
   if (timeline === undefined || others.length > 0) throw new UnusableInput(['one run is needed', `usage: ${usage}`])
   const second = secondOf(timeline, at)
-  return { timeline, run: shortName(job!.run.place), folder: job!.scenario.folder, at: second, moment: momentAt(timeline, second) }
+  return {
+    timeline,
+    run: shortName(job!.run.place),
+    folder: job!.scenario.folder,
+    at: second,
+    moment: momentAt(timeline, second),
+  }
 }
 
 function secondOf(timeline: Timeline, at: string | undefined): number {

@@ -4,7 +4,8 @@ import { app } from './app'
 import { gear } from './gear'
 import { judging } from './judging'
 import { label } from './label'
+import { netlist } from './netlist'
 import { refusals } from './refusals'
 import { scene } from './scene'
 
-export const english = { ...actions, ...app, ...gear, ...judging, ...label, ...refusals, ...scene } as const
+export const english = { ...actions, ...app, ...gear, ...judging, ...label, ...netlist, ...refusals, ...scene } as const

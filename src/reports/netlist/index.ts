@@ -1,0 +1,3 @@
+export { describePart } from './describePart'
+export { instantNetlist } from './instantNetlist'
+export { netlist, type Netlist, type NetlistInput } from './netlist'
