@@ -51,7 +51,7 @@ export function lineOf(site: Site, livening: string, corner: Corner, cache: Swee
 }
 
 /** The livening if its cause stands, else `none`. */
-export function standingLivening(site: Site, id: string): Livening | 'none' {
+function standingLivening(site: Site, id: string): Livening | 'none' {
   if (id === 'none') return 'none'
   const livening = site.scenario.livenings.find((it) => it.id === id)
   invariant(livening, 'a livening of the scenario', id)

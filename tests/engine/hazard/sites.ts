@@ -21,7 +21,7 @@ export function isolatedSite(...changes: readonly Change[]): Site {
   return isolatedIn(soundScenario(), ...changes)
 }
 
-export function isolatedIn(scenario: Scenario, ...changes: readonly Change[]): Site {
+function isolatedIn(scenario: Scenario, ...changes: readonly Change[]): Site {
   const start = startSite(scenario)
   const open = { A: 'open', B: 'open', C: 'open' } as const
   const site: Site = {

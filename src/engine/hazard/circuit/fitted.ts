@@ -73,7 +73,7 @@ function feedersOut(site: Site): readonly ThingId[] {
   return [...new Set([...site.feedersOut, ...(proved === undefined ? [] : [proved])])].sort()
 }
 
-export function feederOfLivening(scenario: Scenario, id: string): ThingId | undefined {
+function feederOfLivening(scenario: Scenario, id: string): ThingId | undefined {
   const livening = scenario.livenings.find((it) => it.id === id)
   if (livening === undefined) return undefined
   if (livening.kind !== 'switch-closed') return livening.feeder

@@ -9,14 +9,14 @@ import type { Scenario } from '../../site/scenario'
 import { conductorNode } from './nodes'
 import { capacitanceAdmittance, seriesOf } from './overhead'
 
-export interface SectionPlace {
+interface SectionPlace {
   readonly name: string
   /** Metres along the line from the worked pole, positive towards the crossing. */
   readonly along: number
 }
 
 /** From one end to the other. */
-export function sectionPlaces(scenario: Scenario): readonly SectionPlace[] {
+function sectionPlaces(scenario: Scenario): readonly SectionPlace[] {
   const places = [
     ...scenario.switches.map((it) => ({ name: it.id, along: it.along })),
     { name: 'pole', along: 0 },

@@ -18,7 +18,7 @@ export function blade(scenario: Scenario, at: ScenarioSwitch, phase: Phase): Ele
   )
 }
 
-export function bladeId(at: string, phase: Phase): string {
+function bladeId(at: string, phase: Phase): string {
   return `${at}/blade-${phase}`
 }
 

@@ -1,4 +1,4 @@
-/** The register of mechanisms. */
+/** The register of mechanisms: one line each. */
 import type { Element } from '../../../physics/network'
 import type { Livening, Scenario, ThingId } from '../../../site/scenario'
 import { clash } from './clash'
