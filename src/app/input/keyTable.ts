@@ -14,6 +14,7 @@ export type Intent =
   | 'pass'
   | 'quarantine'
   | 'bookOut'
+  | 'take'
   | 'goOn'
   | 'nextCard'
   | 'withdraw'
@@ -41,6 +42,7 @@ export const keyTable: readonly KeyEntry[] = [
   { intent: 'pass', keys: ['p'], shown: 'P' },
   { intent: 'quarantine', keys: ['q'], shown: 'Q' },
   { intent: 'bookOut', keys: ['b'], shown: 'B' },
+  { intent: 'take', keys: ['k'], shown: 'K' },
   { intent: 'goOn', keys: ['g'], shown: 'G' },
   { intent: 'nextCard', keys: ['n'], shown: 'N' },
   { intent: 'withdraw', keys: ['w'], shown: 'W' },

@@ -3,8 +3,9 @@
  * The truth is asked here and only refusals come out.
  */
 import { type Action, type Order, type Refusal, type Site, type Value, type ValueSpec, actions } from '../../engine'
+import { actsOfGroup, isGroup, membersOf } from './groups'
 import { requireHeld, siteNow } from './held'
-import type { Notice } from './jobStore'
+import { type Notice, jobStore } from './jobStore'
 
 export interface Field {
   readonly name: string
@@ -45,6 +46,7 @@ const homes: Readonly<Record<string, string>> = {
 
 /** @param thing null: acts on nothing in particular */
 export function affordsOf(who: string, thing: string | null): readonly Afford[] {
+  if (isGroup(thing)) return affordsOfGroup(who, thing)
   const site = siteNow(requireHeld())
   return [...actions.values()].flatMap((action) => {
     const isOnThing = thing !== null && (action.things?.(site).includes(thing) ?? false)
@@ -57,6 +59,20 @@ export function affordsOf(who: string, thing: string | null): readonly Afford[] 
     if (isUsed && action.things && !isOnThing) return []
     return items.map((item) => afford(action, site, who, on, item))
   })
+}
+
+/** What can be done on at least one of them; refused only when it is so for all. */
+function affordsOfGroup(who: string, group: string): readonly Afford[] {
+  const { belief } = jobStore.getState()
+  const found = new Map<string, Afford>()
+  for (const member of belief ? membersOf(belief, group) : []) {
+    for (const each of affordsOf(who, member)) {
+      if (!actsOfGroup(group).includes(each.act) || each.fields.length > 0) continue
+      const before = found.get(each.key)
+      if (!before || (before.refusal && !each.refusal)) found.set(each.key, { ...each, on: group })
+    }
+  }
+  return [...found.values()]
 }
 
 const isFreeOfThing = (action: Action): boolean =>
@@ -143,11 +159,14 @@ function sampleOf(field: Field, i: number, here: { x: number; y: number }): Valu
   return field.kind === 'text' ? '' : []
 }
 
-/** The act that the hand would do: of what was taken last, if the world allows it. */
+/** What a free hand does with a loose item. */
+const ofFreeHand = ['wear', 'take']
+
+/** The act that the hand would do: of what was taken last, if the world allows it; a free hand takes what lies there. */
 export function findHandAct(who: string, thing: string | null): Afford | undefined {
   const holds = siteNow(requireHeld()).persons[who]?.holds ?? []
   const rank = (it: Afford) => (it.item === null ? -1 : holds.indexOf(it.item))
-  return affordsOf(who, thing)
-    .filter((it) => it.isByHand && it.refusal === null)
-    .sort((a, b) => rank(b) - rank(a))[0]
+  const possible = affordsOf(who, thing).filter((it) => it.refusal === null)
+  const byHand = possible.filter((it) => it.isByHand).sort((a, b) => rank(b) - rank(a))[0]
+  return byHand ?? ofFreeHand.map((act) => possible.find((it) => it.act === act)).find((it) => it !== undefined)
 }

@@ -1,8 +1,14 @@
 /** The head of a job from what was chosen at the Depot. */
 import { english, makeSpeaker } from '../../text'
-import { packIds, packWordsOf, scenarioWordsOf } from '../storage/library'
+import { packIds, packWordsOf, requirePack, scenarioWordsOf } from '../storage/library'
 import type { JobHead, Purpose } from './jobStore'
 import { findName, settingsStore } from './settingsStore'
+
+function packNameOf(id: string): string {
+  const speaker = makeSpeaker(packWordsOf(id), english)
+  if (speaker.has('pack.name')) return speaker.say('pack.name')
+  return speaker.say('pack.named', { id, edition: requirePack(id).edition })
+}
 
 export function headFor(scenario: string, seed: number, purpose: Purpose, choice: { pack?: string; startsAt?: string; person?: string } = {}): JobHead {
   const pack = choice.pack ?? packIds[0] ?? ''
@@ -12,7 +18,7 @@ export function headFor(scenario: string, seed: number, purpose: Purpose, choice
     seed,
     purpose,
     pack,
-    packName: makeSpeaker(packWordsOf(pack), english).say('pack.name'),
+    packName: packNameOf(pack),
     startsAt: choice.startsAt ?? 'beginning',
     person: choice.person ?? findName(settingsStore.getState()) ?? '',
   }

@@ -8,6 +8,9 @@ export interface PlanChoices {
   readonly things: readonly string[]
 }
 
+/** Where an act may be meant that names no thing of its own. */
+const places = ['ground', 'pole']
+
 export function planChoices(act: string): PlanChoices {
   const site = siteNow(requireHeld())
   const action = actions.get(act)
@@ -16,6 +19,6 @@ export function planChoices(act: string): PlanChoices {
     items: Object.values(site.items)
       .filter((item) => action?.withTypes?.includes(item.type))
       .map((item) => item.id),
-    things: action?.things?.(site) ?? [],
+    things: action ? [...(action.things?.(site) ?? []), ...places] : [],
   }
 }

@@ -22,8 +22,10 @@ export interface View {
   readonly dialog: 'caution' | 'settings' | 'keys' | null
   /** Next card of the plan. */
   readonly card: number
-  /** For *again*: the last act with its figures. */
-  readonly last: Draft | null
+  /** For *again*: the last acts with their figures, newest first. */
+  readonly lasts: readonly Draft[]
+  /** On the tarp: who signs the register. */
+  readonly keeper: string | null
   readonly drawing: 'drawings' | 'scene'
 }
 
@@ -36,7 +38,8 @@ const start: View = {
   folded: [],
   dialog: null,
   card: 0,
-  last: null,
+  lasts: [],
+  keeper: null,
   drawing: 'drawings',
 }
 
@@ -62,7 +65,12 @@ export const openSheet = (act: string | null = null): void => set({ sheet: { act
 
 export const closeSheet = (): void => set({ sheet: null })
 
-export const rememberLast = (last: Draft): void => set({ last })
+/** How many acts *again* can find. */
+const remembered = 8
+
+export const rememberLast = (last: Draft): void => set({ lasts: [last, ...viewStore.getState().lasts].slice(0, remembered) })
+
+export const chooseKeeper = (keeper: string): void => set({ keeper })
 
 export const showDialog = (dialog: View['dialog']): void => set({ dialog })
 

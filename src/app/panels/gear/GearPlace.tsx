@@ -9,15 +9,16 @@ import { type Speaker, say } from '../../../text'
 import { type Handlers, digitOf, useKeys } from '../../input/useKeys'
 import { jobStore } from '../../stores/jobStore'
 import { goOn, undo, withdraw } from '../../stores/orders'
-import { choosePersons, chooseThing, viewStore } from '../../stores/viewStore'
-import { crewInOrder } from '../site/CrewStrip'
-import { lettersOf } from '../site/LogColumn'
-import { again, giveNamed } from '../site/giving'
+import { chooseKeeper, choosePersons, chooseThing, viewStore } from '../../stores/viewStore'
+import { crewInOrder } from '../site/crewInOrder'
+import { lettersOf } from '../site/lettersOf'
+import { refusalWords } from '../site/ActionSlip'
+import { giveNamedTo } from '../site/giving'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
 import { ItemSheet } from './ItemSheet'
 import { Register } from './Register'
-import { turnOver } from './turnOver'
+import { judge, turnOver, turnOverAgain } from './turnOver'
 
 export function GearPlace() {
   const belief = useBelief()
@@ -49,24 +50,44 @@ const countWords = (belief: Belief): string =>
     aside: belief.items.filter((it) => it.verdict === 'quarantine').length,
   })
 
-/** Who turns it over and signs the register. */
+/** Who signs the register, and who turns it over. */
 function Who({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
   const persons = useStore(viewStore, (view) => view.persons)
+  const keeper = useStore(viewStore, (view) => view.keeper) ?? persons[0]
   const busy = useStore(jobStore, (job) => job.busy)
   const notices = useStore(jobStore, (job) => job.notices)
   return (
-    <div className="gearwho">
-      <div className="seg" role="radiogroup" aria-label={say('gear.who')}>
+    <>
+      <div className="gearwho">
+        <Crew label={say('gear.keeper')} belief={belief} chosen={keeper} onChoose={chooseKeeper} />
+        <Crew label={say('gear.who')} belief={belief} chosen={persons[0]} onChoose={(id) => choosePersons([id])} />
+      </div>
+      <p className="note" role="status">
+        {notices.map((notice) => refusalWords(speaker, notice)).join(' ') ||
+          busy.map((doing) => `${lettersOf(belief, doing.who)}: ${speaker.say(`action.${doing.act}`)}`).join('. ')}
+      </p>
+    </>
+  )
+}
+
+interface CrewProps {
+  readonly label: string
+  readonly belief: Belief
+  readonly chosen: string | undefined
+  readonly onChoose: (id: string) => void
+}
+
+function Crew({ label, belief, chosen, onChoose }: CrewProps) {
+  return (
+    <div>
+      <p className="note">{label}</p>
+      <div className="seg" role="radiogroup" aria-label={label}>
         {crewInOrder(belief).map((person) => (
-          <button key={person.id} type="button" role="radio" className="btn" aria-checked={persons.includes(person.id)} onClick={() => choosePersons([person.id])}>
+          <button key={person.id} type="button" role="radio" className="btn" aria-checked={person.id === chosen} onClick={() => onChoose(person.id)}>
             {lettersOf(belief, person.id)}
           </button>
         ))}
       </div>
-      <p className="note" role="status">
-        {notices.map((notice) => speaker.say(`refusal.${notice.code.split('/')[1]}`, notice.values)).join(' ') ||
-          busy.map((doing) => `${lettersOf(belief, doing.who)}: ${speaker.say(`action.${doing.act}`)}`).join('. ')}
-      </p>
     </div>
   )
 }
@@ -74,22 +95,26 @@ function Who({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
 function useGearKeys(belief: Belief, item: ItemBelief | undefined): void {
   const handlers = useMemo((): Handlers => {
     const crew = crewInOrder(belief).map((person) => person.id)
-    const on = (act: () => void) => () => {
-      if (item && viewStore.getState().thing !== item.id) chooseThing(item.id)
-      act()
+    const on = (act: (id: string) => void) => () => {
+      if (item) act(item.id)
     }
     return {
       choosePerson: (key) => {
         const id = crew[digitOf(key)]
         if (id) choosePersons([id])
       },
-      look: on(() => turnOver('look')),
-      label: on(() => turnOver('read-label')),
-      test: on(() => turnOver('test-item')),
-      pass: on(() => giveNamed('judge', { verdict: 'pass' })),
-      quarantine: on(() => giveNamed('judge', { verdict: 'quarantine' })),
-      bookOut: on(() => giveNamed('book-out')),
-      again: on(again),
+      markPerson: (key) => {
+        const id = crew[digitOf(key)]
+        if (id) chooseKeeper(id)
+      },
+      look: on((id) => turnOver('look', id)),
+      label: on((id) => turnOver('read-label', id)),
+      test: on((id) => turnOver('test-item', id)),
+      pass: on((id) => judge(id, 'pass')),
+      quarantine: on((id) => judge(id, 'quarantine')),
+      bookOut: on((id) => turnOver('book-out', id)),
+      take: on((id) => giveNamedTo('take', viewStore.getState().persons.slice(0, 1), id)),
+      again: on(turnOverAgain),
       goOn: () => void goOn(),
       withdraw,
       ...(belief.sheet.purpose === 'practise' ? { undo } : {}),

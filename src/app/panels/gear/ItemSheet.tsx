@@ -1,11 +1,10 @@
 /** The item in the hands: its drawing, its label once it has been turned up, what looks and tests told, two equal buttons. */
 import type { Belief, Evidence, ItemBelief } from '../../../engine'
 import { type Speaker, say, timeOfDay } from '../../../text'
-import { lettersOf } from '../site/LogColumn'
-import { giveNamed } from '../site/giving'
+import { lettersOf } from '../site/lettersOf'
 import { chooseThing } from '../../stores/viewStore'
 import { GearDrawing } from './GearDrawing'
-import { turnOver } from './turnOver'
+import { judge, turnOver } from './turnOver'
 
 interface ItemSheetProps {
   readonly item: ItemBelief
@@ -25,13 +24,13 @@ export function ItemSheet({ item, belief, speaker }: ItemSheetProps) {
           <span className="n">{item.id}</span> {speaker.say(`gear.${item.type}`)}
         </h2>
         <div className="seg">
-          <button type="button" className="btn" onClick={act(() => turnOver('look'))}>
+          <button type="button" className="btn" onClick={act(() => turnOver('look', item.id))}>
             {say('gear.look')} <kbd>L</kbd>
           </button>
-          <button type="button" className="btn" onClick={act(() => turnOver('read-label'))}>
+          <button type="button" className="btn" onClick={act(() => turnOver('read-label', item.id))}>
             {say('gear.labelButton')} <kbd>R</kbd>
           </button>
-          <button type="button" className="btn" onClick={act(() => turnOver('test-item'))}>
+          <button type="button" className="btn" onClick={act(() => turnOver('test-item', item.id))}>
             {say('gear.test')} <kbd>T</kbd>
           </button>
         </div>
@@ -45,15 +44,15 @@ export function ItemSheet({ item, belief, speaker }: ItemSheetProps) {
         <div className="stack">
           <p className="note">{say('gear.date', { date: belief.sheet.date })}</p>
           {!item.bookedOut && (
-            <button type="button" className="btn" onClick={act(() => giveNamed('book-out'))}>
+            <button type="button" className="btn" onClick={act(() => turnOver('book-out', item.id))}>
               {say('gear.bookOut')} <kbd>B</kbd>
             </button>
           )}
           <div className="judge">
-            <button type="button" className="btn" onClick={act(() => giveNamed('judge', { verdict: 'quarantine' }))}>
+            <button type="button" className="btn" onClick={act(() => judge(item.id, 'quarantine'))}>
               {say('gear.toQuarantine')} <kbd>Q</kbd>
             </button>
-            <button type="button" className="btn" onClick={act(() => giveNamed('judge', { verdict: 'pass' }))}>
+            <button type="button" className="btn" onClick={act(() => judge(item.id, 'pass'))}>
               {say('gear.toPass')} <kbd>P</kbd>
             </button>
           </div>

@@ -2,8 +2,8 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react'
 import type { Belief, ItemBelief } from '../../../engine'
 import { type Speaker, say } from '../../../text'
-import { lettersOf } from '../site/LogColumn'
-import { giveNamed } from '../site/giving'
+import { lettersOf } from '../site/lettersOf'
+import { turnOver } from './turnOver'
 
 export interface RegisterProps {
   readonly belief: Belief
@@ -32,7 +32,7 @@ export function Register({ belief, speaker, chosen, onChoose }: RegisterProps) {
       End: () => move(belief.items.length - 1),
       Enter: () => {
         onChoose(chosen)
-        giveNamed('book-out')
+        turnOver('book-out', chosen)
       },
     }
     const step = steps[event.key]

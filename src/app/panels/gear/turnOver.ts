@@ -1,9 +1,40 @@
-/** Look, label, test on the tarp: whoever does it has done it when the evidence is read. Nothing to watch. */
+/**
+ * On the tarp: whoever looks, reads or tests has done it when the evidence is read; nothing to watch. *Again* does with
+ * the next item what was done with the last one, by the same people, in the same order; the verdict is always new.
+ */
 import { goOnUntilFree } from '../../stores/orders'
 import { viewStore } from '../../stores/viewStore'
-import { giveNamed } from '../site/giving'
+import { giveNamedTo } from '../site/giving'
 
-export function turnOver(act: 'look' | 'read-label' | 'test-item'): void {
-  giveNamed(act)
-  goOnUntilFree(viewStore.getState().persons.slice(0, 1))
+type Step = 'book-out' | 'look' | 'read-label' | 'test-item'
+
+interface Handling {
+  readonly item: string
+  readonly steps: readonly { readonly act: Step; readonly who: string }[]
+}
+
+let handling: Handling | null = null
+
+export function turnOver(act: Step, item: string): void {
+  const { persons, keeper } = viewStore.getState()
+  const who = act === 'book-out' ? (keeper ?? persons[0]) : persons[0]
+  if (!who) return
+  const steps = handling?.item === item ? handling.steps : []
+  handling = { item, steps: [...steps, { act, who }] }
+  handle(act, who, item)
+}
+
+export function turnOverAgain(item: string): void {
+  if (!handling || handling.item === item) return
+  for (const { act, who } of handling.steps) handle(act, who, item)
+  handling = { ...handling, item }
+}
+
+function handle(act: Step, who: string, item: string): void {
+  giveNamedTo(act, [who], item)
+  goOnUntilFree([who])
+}
+
+export function judge(item: string, verdict: 'pass' | 'quarantine'): void {
+  giveNamedTo('judge', viewStore.getState().persons.slice(0, 1), item, { verdict })
 }

@@ -8,8 +8,8 @@ import { jobStore } from '../../stores/jobStore'
 import { choosePersons, viewStore } from '../../stores/viewStore'
 import { ActForm } from '../site/ActForm'
 import { actName } from '../site/ActionSlip'
-import { crewInOrder } from '../site/CrewStrip'
-import { lettersOf } from '../site/LogColumn'
+import { crewInOrder } from '../site/crewInOrder'
+import { lettersOf } from '../site/lettersOf'
 import { giveDraft } from '../site/giving'
 
 /** A to Z, as on every sheet: no order is hinted at. */

@@ -1,10 +1,10 @@
 /** The job sheet: order, diagram, soil, protection, weather, crew; and the briefing, which is done here. */
-import { useMemo } from 'react'
+import { useMemo, useState } from 'react'
 import { say } from '../../../text'
 import { type Handlers, digitOf, useKeys } from '../../input/useKeys'
 import { goOn, undo, withdraw } from '../../stores/orders'
 import { choosePersons } from '../../stores/viewStore'
-import { crewInOrder } from '../site/CrewStrip'
+import { crewInOrder } from '../site/crewInOrder'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
 import { Briefing } from './Briefing'
@@ -16,6 +16,7 @@ import { SingleLine } from './SingleLine'
 export function JobSheetPlace() {
   const belief = useBelief()
   const speaker = useSpeaker()
+  const [part, setPart] = useState<'briefing' | 'plan'>('briefing')
   const handlers = useMemo((): Handlers => {
     const crew = crewInOrder(belief).map((person) => person.id)
     return {
@@ -42,8 +43,14 @@ export function JobSheetPlace() {
         <HazardPlan belief={belief} speaker={speaker} />
       </section>
       <section className="stack scroll" aria-label={say('job.briefing')}>
-        <Briefing belief={belief} speaker={speaker} />
-        <PlanCards belief={belief} speaker={speaker} />
+        <div className="seg" role="tablist" aria-label={say('job.briefing')}>
+          {(['briefing', 'plan'] as const).map((each) => (
+            <button key={each} type="button" role="tab" className="btn" aria-selected={part === each} onClick={() => setPart(each)}>
+              {say(each === 'plan' ? 'plan.title' : 'job.briefing')}
+            </button>
+          ))}
+        </div>
+        {part === 'plan' ? <PlanCards belief={belief} speaker={speaker} /> : <Briefing belief={belief} speaker={speaker} />}
       </section>
     </main>
   )

@@ -1,7 +1,7 @@
 /** Left column of the job sheet: what is known on paper. */
 import type { Belief } from '../../../engine'
 import { type Speaker, plain, say, timeOfDay } from '../../../text'
-import { crewInOrder } from '../site/CrewStrip'
+import { crewInOrder } from '../site/crewInOrder'
 
 export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
   const { sheet, paper } = belief

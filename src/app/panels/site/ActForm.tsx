@@ -14,21 +14,21 @@ export interface ActFormProps {
 
 type Entries = Readonly<Record<string, Entry>>
 
+const control = 'input, .pick, [data-aim]'
+
 export function ActForm({ afford, title, speaker, onGive }: ActFormProps) {
   const [entries, setEntries] = useState<Entries>({})
   const form = useRef<HTMLFormElement>(null)
   const { fields } = afford
 
   useEffect(() => {
-    form.current?.querySelector<HTMLElement>('input, .pick')?.focus()
+    form.current?.querySelector<HTMLElement>(control)?.focus()
   }, [])
 
   const giveOrFocus = (now: Entries) => {
     const missing = fields.findIndex((field) => valueOf(field, now[field.name] ?? {}) === undefined)
     if (missing === -1) return onGive(valuesOf(fields, now))
-    const place = form.current?.querySelectorAll<HTMLElement>('[data-field]')[missing]
-    const empty = [...(place?.querySelectorAll<HTMLInputElement>('input') ?? [])].find((input) => input.value === '')
-    ;(empty ?? place?.querySelector<HTMLElement>('.pick'))?.focus()
+    form.current?.querySelectorAll<HTMLElement>('[data-field]')[missing]?.querySelector<HTMLElement>(control)?.focus()
   }
 
   return (
@@ -36,16 +36,10 @@ export function ActForm({ afford, title, speaker, onGive }: ActFormProps) {
       ref={form}
       className="act open"
       aria-label={title}
+      data-form={afford.key}
       onSubmit={(event) => {
         event.preventDefault()
         giveOrFocus(entries)
-      }}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter' && event.target instanceof HTMLInputElement) {
-          event.preventDefault()
-          event.stopPropagation()
-          giveOrFocus(entries)
-        }
       }}
     >
       <b className="nm">{title}</b>
@@ -57,7 +51,7 @@ export function ActForm({ afford, title, speaker, onGive }: ActFormProps) {
             entry={entries[field.name] ?? {}}
             speaker={speaker}
             onChange={(entry) => setEntries({ ...entries, [field.name]: entry })}
-            onChosen={(entry) => {
+            onFilled={(entry) => {
               const now = { ...entries, [field.name]: entry }
               setEntries(now)
               giveOrFocus(now)

@@ -1,17 +1,30 @@
 /**
- * What the chosen thing affords to the chosen person: a plate with the act the hand would do, and below it every act by
- * name, A to Z; impossible ones struck through with the world's reason.
+ * What the chosen thing affords to the chosen people: a plate with the act the hand would do, and below it every act by
+ * name, A to Z; impossible ones struck through with the world's reason. With several people marked, an order goes to
+ * each of them who can. Left and right go to the next person of the crew.
  */
 import { type KeyboardEvent, useMemo } from 'react'
 import { useStore } from 'zustand'
+import type { Belief } from '../../../engine'
 import { type Speaker, say, timeOfDay } from '../../../text'
 import { type Afford, affordsOf, findHandAct } from '../../stores/affords'
+import { isGroup } from '../../stores/groups'
 import { jobStore } from '../../stores/jobStore'
-import { closeSheet, openSheet, viewStore } from '../../stores/viewStore'
+import { choosePersons, closeSheet, openSheet, viewStore } from '../../stores/viewStore'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
 import { ActForm } from './ActForm'
-import { focusTree, giveAfford } from './giving'
+import { crewInOrder } from './crewInOrder'
+import { choiceWord } from './FieldEntry'
+import { focusActs, focusTree } from './focus'
+import { actOnThing, giveAfford } from './giving'
+import { lettersOf } from './lettersOf'
+
+/** One act of the slip, and those of the chosen people who can do it. */
+interface Line {
+  readonly afford: Afford
+  readonly people: readonly string[]
+}
 
 export function ActionSlip() {
   const belief = useBelief()
@@ -21,97 +34,149 @@ export function ActionSlip() {
   const node = useStore(viewStore, (view) => view.node)
   const sheet = useStore(viewStore, (view) => view.sheet)
   const busy = useStore(jobStore, (job) => job.busy)
-  const who = persons[0]
+  const isAnything = thing !== null || node === 'crew'
   // Belief changes with every order and every second: what can be done may have changed with it.
-  const affords = useMemo(
-    () => (belief && who ? inAlphabet(affordsOf(who, thing), speaker) : []),
-    [belief, who, thing, speaker],
+  const lines = useMemo(
+    () => (belief && isAnything ? linesOf(persons, thing, speaker) : []),
+    [belief, persons, thing, speaker, isAnything],
   )
-  const hand = useMemo(() => (belief && who ? findHandAct(who, thing) : undefined), [belief, who, thing])
-  if (!who) return null
-  const open = affords.find((it) => it.key === sheet?.act)
-  const until = busy.find((it) => it.who === who)?.end
-  const title = thing === null ? (node === 'crew' ? say('tree.crew') : '') : thingName(speaker, belief, thing)
+  const hands = useMemo(
+    () => (belief && isAnything ? persons.flatMap((who) => [findHandAct(who, thing)].filter((it) => it !== undefined)) : []),
+    [belief, persons, thing, isAnything],
+  )
+  const until = busy.find((it) => persons.includes(it.who))?.end
   return (
-    <section className="slip" aria-label={say('slip.label')} onKeyDown={onKeyDown}>
+    <section className="slip" aria-label={say('slip.label')} onKeyDown={(event) => onKeyDown(event, belief)}>
       <h3>
-        {title}
-        <span className="q">{persons.map((id) => speaker.say(`person.${id}`)).join(', ')}</span>
+        {isAnything ? thingName(speaker, belief, thing) : ''}
+        <span className="q">{persons.map((id) => lettersOf(belief, id)).join(', ')}</span>
       </h3>
       {until !== undefined && (
         <p className="note slipnote">{say('slip.busy', { time: timeOfDay(belief.sheet.startsAt + until) })}</p>
       )}
-      {hand && !open && (
-        <button type="button" className="act plate" data-plate onClick={() => giveAfford(hand, persons)}>
+      {hands.length > 0 && (
+        <button type="button" className="act plate" data-plate onClick={() => void actOnThing()}>
           <span className="nm">
-            <kbd>Enter</kbd> {actName(speaker, hand)}
+            <kbd>Enter</kbd> {[...new Set(hands.map((it) => actName(speaker, it)))].join('; ')}
           </span>
         </button>
       )}
       <div className="acts" role="group" aria-label={say('slip.acts')}>
-        {affords.map((afford) =>
-          afford === open ? (
-            <ActForm
-              key={afford.key}
-              afford={afford}
-              title={actName(speaker, afford)}
-              speaker={speaker}
-              onGive={(values) => giveAfford(afford, persons, values)}
-            />
-          ) : (
-            <button
-              key={afford.key}
-              type="button"
-              className="act"
-              data-act={afford.key}
-              aria-disabled={afford.refusal && afford.refusal.code.split('/')[1] !== 'busy' ? true : undefined}
-              onClick={() => {
-                if (afford.refusal) return
-                if (afford.fields.length > 0) openSheet(afford.key)
-                else giveAfford(afford, persons)
-              }}
-            >
-              <span className="nm">{actName(speaker, afford)}</span>
-              {afford.refusal && <span className="q">{refusalWords(speaker, afford.refusal)}</span>}
-            </button>
-          ),
-        )}
-        {affords.length === 0 && <p className="note slipnote">{say('slip.none')}</p>}
+        {lines.map((line) => (
+          <ActLine key={line.afford.key} line={line} isOpen={sheet?.act === line.afford.key} belief={belief} speaker={speaker} chosen={persons} />
+        ))}
+        {lines.length === 0 && <p className="note slipnote">{say('slip.none')}</p>}
       </div>
     </section>
   )
 }
 
+/** Acts of all chosen people, each once; refused only when it is so for all of them. */
+function linesOf(persons: readonly string[], thing: string | null, speaker: Speaker): readonly Line[] {
+  const found = new Map<string, { afford: Afford; people: string[] }>()
+  for (const who of persons) {
+    for (const afford of affordsOf(who, thing)) {
+      const before = found.get(afford.key)
+      const people = [...(before?.people ?? []), ...(afford.refusal ? [] : [who])]
+      found.set(afford.key, { afford: before && !before.afford.refusal ? before.afford : afford, people })
+    }
+  }
+  return [...found.values()].sort((a, b) => (actName(speaker, a.afford) < actName(speaker, b.afford) ? -1 : 1))
+}
+
+interface ActLineProps {
+  readonly line: Line
+  readonly isOpen: boolean
+  readonly belief: Belief
+  readonly speaker: Speaker
+  readonly chosen: readonly string[]
+}
+
+function ActLine({ line: { afford, people }, isOpen, belief, speaker, chosen }: ActLineProps) {
+  const title = actName(speaker, afford)
+  const only = chosen.length > 1 && people.length < chosen.length ? ` · ${people.map((id) => lettersOf(belief, id)).join(', ')}` : ''
+  if (afford.refusal)
+    return (
+      <button type="button" className="act" data-act={afford.key} aria-disabled>
+        <span className="nm">{title}</span>
+        <span className="q">{refusalWords(speaker, afford.refusal)}</span>
+      </button>
+    )
+  const [field, ...others] = afford.fields
+  if (field?.kind === 'one' && others.length === 0)
+    return field.choices.map((choice) => (
+      <button
+        key={choice}
+        type="button"
+        className="act"
+        data-act={afford.key}
+        data-choice={choice}
+        onClick={() => giveAfford(afford, people, { [field.name]: choice })}
+      >
+        <span className="nm">
+          {title}: {lower(choiceWord(speaker, afford.act, field.name, choice))}
+          {only}
+        </span>
+      </button>
+    ))
+  if (isOpen && field)
+    return <ActForm afford={afford} title={title + only} speaker={speaker} onGive={(values) => giveAfford(afford, people, values)} />
+  return (
+    <button
+      type="button"
+      className="act"
+      data-act={afford.key}
+      onFocus={field ? () => openSheet(afford.key) : undefined}
+      onClick={() => (field ? openSheet(afford.key) : giveAfford(afford, people))}
+    >
+      <span className="nm">
+        {title}
+        {only}
+      </span>
+    </button>
+  )
+}
+
+const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1)
+
 export function actName(speaker: Speaker, afford: Afford): string {
   const name = speaker.say(`action.${afford.act}`)
-  return afford.item ? `${name}, ${afford.item}` : name
+  return afford.item && afford.item !== afford.on ? `${name}, ${afford.item}` : name
 }
 
 export const refusalWords = (speaker: Speaker, refusal: { code: string; values: Readonly<Record<string, string | number>> }) =>
-  speaker.has(`refusal.${refusal.code}`)
-    ? speaker.say(`refusal.${refusal.code}`, refusal.values)
-    : speaker.say(`refusal.${refusal.code.split('/')[1]}`, refusal.values)
+  speaker.say(`refusal.${refusal.code.split('/')[1]}`, refusal.values)
 
-export function thingName(speaker: Speaker, belief: { items: readonly { id: string; type: string }[] }, thing: string): string {
+export function thingName(speaker: Speaker, belief: Pick<Belief, 'items'>, thing: string | null): string {
+  if (thing === null) return say('tree.crew')
+  if (isGroup(thing)) return speaker.say(thing.startsWith('all/switch') ? 'all.blades' : `all.${thing.slice(4)}`)
   const item = belief.items.find((it) => it.id === thing)
   return item ? `${item.id} ${speaker.say(`gear.${item.type}`)}` : speaker.say(`thing.${thing}`)
 }
 
-const inAlphabet = (affords: readonly Afford[], speaker: Speaker): readonly Afford[] =>
-  [...affords].sort((a, b) => (actName(speaker, a) < actName(speaker, b) ? -1 : 1))
+/** Where the focus can stand on the slip, from above down. */
+const stops = 'button.act, .act.open input, .act.open .pick, .act.open [data-aim], .act.open .btn.go'
 
-/** Arrows walk along the acts, Escape goes back to the list. */
-function onKeyDown(event: KeyboardEvent<HTMLElement>): void {
+/** Up and down walk along the acts, left and right to another person, Escape goes back to the list. */
+function onKeyDown(event: KeyboardEvent<HTMLElement>, belief: Belief): void {
   if (event.key === 'Escape') {
     event.stopPropagation()
     closeSheet()
     focusTree()
     return
   }
-  if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return
-  if (!(event.target instanceof HTMLElement) || !event.target.matches('.act')) return
-  event.preventDefault()
-  const acts = [...event.currentTarget.querySelectorAll<HTMLElement>('button.act')]
-  const next = acts[acts.indexOf(event.target) + (event.key === 'ArrowDown' ? 1 : -1)]
-  next?.focus()
+  const { target } = event
+  if (!(target instanceof HTMLElement) || event.altKey || event.ctrlKey) return
+  if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
+    event.preventDefault()
+    const all = [...event.currentTarget.querySelectorAll<HTMLElement>(stops)]
+    all[all.indexOf(target) + (event.key === 'ArrowDown' ? 1 : -1)]?.focus()
+  } else if ((event.key === 'ArrowLeft' || event.key === 'ArrowRight') && !target.matches('input')) {
+    event.preventDefault()
+    const crew = crewInOrder(belief).map((person) => person.id)
+    const here = crew.indexOf(viewStore.getState().persons[0] ?? '')
+    const next = crew[(here + (event.key === 'ArrowRight' ? 1 : crew.length - 1)) % crew.length]!
+    choosePersons([next])
+    focusActs()
+  }
 }

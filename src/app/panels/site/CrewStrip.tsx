@@ -8,6 +8,7 @@ import { Figure } from '../drawing/Figure'
 import { hasBoots, postureOf } from '../drawing/viewOfSite'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
+import { crewInOrder } from './crewInOrder'
 
 export function CrewStrip() {
   const belief = useBelief()
@@ -44,11 +45,6 @@ export function CrewStrip() {
     </div>
   )
 }
-
-const roles = ['person-in-charge', 'pole-worker', 'ground-worker', 'switching-operator']
-
-export const crewInOrder = (belief: Belief): readonly PersonBelief[] =>
-  [...belief.persons].sort((a, b) => roles.indexOf(a.role) - roles.indexOf(b.role))
 
 function Portrait({ person, belief }: { person: PersonBelief; belief: Belief }) {
   const posture = postureOf(belief, person)

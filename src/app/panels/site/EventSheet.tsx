@@ -9,7 +9,7 @@ import { answerEvent, closeEvent, give } from '../../stores/orders'
 import { goTo } from '../../stores/viewStore'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
-import { crewInOrder } from './CrewStrip'
+import { crewInOrder } from './crewInOrder'
 import { narrate } from './LogColumn'
 
 const replies = [

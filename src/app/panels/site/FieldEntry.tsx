@@ -1,11 +1,17 @@
 /** One value of an order, to be filled in: figure, choice, point, outline or words. Nothing comes filled. */
+import type { KeyboardEvent } from 'react'
 import type { Value } from '../../../engine'
 import { type Speaker, say } from '../../../text'
 import type { Field } from '../../stores/affords'
+import { AimPad, type GroundSpot } from './AimPad'
 import { QuantityField } from './QuantityField'
 
-/** As written so far, per part of the field. */
-export type Entry = Readonly<Record<string, string>>
+/** As written so far: a figure or words, the choices, the points. */
+export interface Entry {
+  readonly text?: string
+  readonly chosen?: readonly string[]
+  readonly points?: readonly GroundSpot[]
+}
 
 export interface FieldEntryProps {
   readonly act: string
@@ -13,63 +19,91 @@ export interface FieldEntryProps {
   readonly entry: Entry
   readonly speaker: Speaker
   readonly onChange: (entry: Entry) => void
-  /** A choice that was made by key or pointer may complete the order. */
-  readonly onChosen: (entry: Entry) => void
+  /** Filled by one key or press: goes on to the next field, or gives the order. */
+  readonly onFilled: (entry: Entry) => void
 }
 
-export function FieldEntry({ act, field, entry, speaker, onChange, onChosen }: FieldEntryProps) {
+export function FieldEntry(props: FieldEntryProps) {
+  const { act, field, entry, speaker, onChange, onFilled } = props
   const label = wordOf(speaker, act, field.name)
-  if (field.kind === 'one' || field.kind === 'many')
-    return <Choices field={field} label={label} act={act} entry={entry} speaker={speaker} onChange={onChange} onChosen={onChosen} />
-  if (field.kind === 'text')
-    return (
-      <label className="field">
-        {label}
-        <input className="entry" value={entry.text ?? ''} onChange={(event) => onChange({ ...entry, text: event.target.value })} />
-      </label>
-    )
-  return (
-    <fieldset>
-      <legend className="vh">{label}</legend>
-      {partsOf(field).map((part, i) => (
+  switch (field.kind) {
+    case 'one':
+    case 'many':
+      return <Choices {...props} label={label} />
+    case 'point':
+      return <AimPad label={label} set={entry.points ?? []} onSet={(at) => onFilled({ points: [at] })} />
+    case 'outline':
+      return <OutlineEntry label={label} entry={entry} onChange={onChange} onFilled={onFilled} />
+    case 'number':
+      return (
         <QuantityField
-          key={part.name}
-          label={part.name === 'figure' ? label : say(`part.${part.name}`)}
-          unit={say(`unit.${part.unit}`)}
-          low={part.low}
-          high={part.high}
-          step={part.step}
-          value={entry[part.name] ?? ''}
-          isFirst={i === 0}
-          onChange={(value) => onChange({ ...entry, [part.name]: value })}
+          label={label}
+          unit={speaker.say(`unit.${field.unit}`)}
+          low={field.low}
+          high={field.high}
+          step={field.step}
+          value={entry.text ?? ''}
+          onChange={(text) => onChange({ text })}
         />
-      ))}
-    </fieldset>
+      )
+    default:
+      return (
+        <label className="field">
+          {label}
+          <input className="entry" value={entry.text ?? ''} onChange={(event) => onChange({ text: event.target.value })} />
+        </label>
+      )
+  }
+}
+
+/** Two opposite corners make a rectangle; *corner by corner* closes where it began. */
+function OutlineEntry({ label, entry, onChange, onFilled }: { label: string } & Pick<FieldEntryProps, 'entry' | 'onChange' | 'onFilled'>) {
+  const points = entry.points ?? []
+  const isFree = entry.text === 'free'
+  return (
+    <div>
+      <div className="seg" role="radiogroup" aria-label={say('outline.how')}>
+        {['rectangle', 'free'].map((how) => (
+          <button
+            key={how}
+            type="button"
+            role="radio"
+            tabIndex={-1}
+            className="btn"
+            aria-checked={isFree === (how === 'free')}
+            onClick={() => onChange({ text: how, points: [] })}
+          >
+            {say(how === 'free' ? 'outline.free' : 'outline.rectangle')}
+          </button>
+        ))}
+      </div>
+      <AimPad
+        label={label}
+        set={points}
+        onSet={(at) => {
+          if (isFree) onChange({ ...entry, points: [...points, at] })
+          else if (points.length === 0) onChange({ ...entry, points: [at] })
+          else onFilled({ ...entry, points: rectangle(points[0]!, at) })
+        }}
+      />
+      {isFree && <p className="note">{say('outline.corners', { count: points.length })}</p>}
+    </div>
   )
 }
 
-interface Part {
-  readonly name: 'figure' | 'east' | 'north' | 'toNorth' | 'toEast' | 'toSouth' | 'toWest'
-  readonly unit: 'metre' | 'turn' | 'millimetre2' | 'none'
-  readonly low: number
-  readonly high: number
-  readonly step: number
+/** From the south-west corner round by the east. */
+function rectangle(a: GroundSpot, b: GroundSpot): readonly GroundSpot[] {
+  const [west, east] = [Math.min(a.x, b.x), Math.max(a.x, b.x)]
+  const [south, north] = [Math.min(a.y, b.y), Math.max(a.y, b.y)]
+  return [
+    { x: west, y: south },
+    { x: east, y: south },
+    { x: east, y: north },
+    { x: west, y: north },
+  ]
 }
 
-/** A point is two figures from the pole; an outline four, one to each side of it. */
-function partsOf(field: Field): readonly Part[] {
-  const length = { unit: 'metre', step: 0.5 } as const
-  if (field.kind === 'point')
-    return [
-      { name: 'east', low: -20, high: 20, ...length },
-      { name: 'north', low: -15, high: 15, ...length },
-    ]
-  if (field.kind === 'outline')
-    return (['toNorth', 'toEast', 'toSouth', 'toWest'] as const).map((name) => ({ name, low: 0, high: 20, ...length }))
-  return [{ name: 'figure', unit: field.unit as Part['unit'], low: field.low, high: field.high, step: field.step }]
-}
-
-const wordOf = (speaker: Speaker, act: string, name: string): string =>
+export const wordOf = (speaker: Speaker, act: string, name: string): string =>
   speaker.has(`value.${act}.${name}`) ? speaker.say(`value.${act}.${name}`) : speaker.say(`value.${name}`)
 
 /** Words of a choice: of this act, or of the thing or person it names. */
@@ -79,29 +113,34 @@ export function choiceWord(speaker: Speaker, act: string, name: string, choice: 
   return key ? speaker.say(key) : choice
 }
 
-type ChoicesProps = FieldEntryProps & { readonly label: string }
-
-function Choices({ field, label, act, entry, speaker, onChange, onChosen }: ChoicesProps) {
+function Choices({ field, label, act, entry, speaker, onChange, onFilled }: FieldEntryProps & { readonly label: string }) {
   const isMany = field.kind === 'many'
-  const chosen = (entry.chosen ?? '').split(' ').filter(Boolean)
+  const chosen = entry.chosen ?? []
   const pick = (choice: string) => {
-    if (!isMany) return onChosen({ chosen: encode(choice) })
-    const rest = chosen.filter((it) => it !== encode(choice))
-    onChange({ chosen: (rest.length < chosen.length ? rest : [...chosen, encode(choice)]).join(' ') })
+    if (!isMany) return onFilled({ chosen: [choice] })
+    onChange({ chosen: chosen.includes(choice) ? chosen.filter((it) => it !== choice) : [...chosen, choice] })
+  }
+  /** In a list of many, Space marks and Enter is done; Control A marks all. */
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (!isMany) return
+    if (event.key === 'Enter') onFilled(entry)
+    else if (event.key === 'a' && event.ctrlKey) onChange({ chosen: field.choices })
+    else return
+    event.preventDefault()
+    event.stopPropagation()
   }
   return (
-    <div role={isMany ? 'group' : 'radiogroup'} aria-label={label}>
+    <div role={isMany ? 'group' : 'radiogroup'} aria-label={label} onKeyDown={onKeyDown}>
       <div className="qlab">{label}</div>
-      {field.choices.map((choice, i) => (
+      {field.choices.map((choice) => (
         <button
           key={choice}
           type="button"
           role={isMany ? 'checkbox' : 'radio'}
-          aria-checked={chosen.includes(encode(choice))}
+          aria-checked={chosen.includes(choice)}
           className="pick"
-          data-first={i === 0 || undefined}
+          data-choice={choice}
           onClick={() => pick(choice)}
-          onKeyDown={(event) => moveAmong(event)}
         >
           <span className={isMany ? 'box' : 'dot'} />
           {choiceWord(speaker, act, field.name, choice)}
@@ -111,19 +150,7 @@ function Choices({ field, label, act, entry, speaker, onChange, onChosen }: Choi
   )
 }
 
-/** Arrows walk along the choices without choosing. */
-function moveAmong(event: React.KeyboardEvent<HTMLElement>): void {
-  if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return
-  event.preventDefault()
-  event.stopPropagation()
-  const next = event.key === 'ArrowDown' ? event.currentTarget.nextElementSibling : event.currentTarget.previousElementSibling
-  if (next instanceof HTMLElement && next.matches('button')) next.focus()
-}
-
-/** A choice may hold spaces; entries are kept as text. */
-const encode = (choice: string) => encodeURIComponent(choice)
-
-const figure = (text: string | undefined): number | undefined => {
+function figureOf(text: string | undefined): number | undefined {
   if (text === undefined || text.trim() === '') return undefined
   const value = Number(text.replace(',', '.').replace('½', '.5'))
   return Number.isFinite(value) ? value : undefined
@@ -131,23 +158,11 @@ const figure = (text: string | undefined): number | undefined => {
 
 /** The value that goes into the order; undefined while something is missing. */
 export function valueOf(field: Field, entry: Entry): Value | undefined {
-  const chosen = (entry.chosen ?? '').split(' ').filter(Boolean).map(decodeURIComponent)
-  if (field.kind === 'one') return chosen[0]
-  if (field.kind === 'many') return field.choices.filter((choice) => chosen.includes(choice))
-  if (field.kind === 'text') return entry.text === '' ? undefined : entry.text
-  if (field.kind === 'point') {
-    const [x, y] = [figure(entry.east), figure(entry.north)]
-    return x === undefined || y === undefined ? undefined : { x, y }
-  }
-  if (field.kind === 'outline') {
-    const [n, e, s, w] = [figure(entry.toNorth), figure(entry.toEast), figure(entry.toSouth), figure(entry.toWest)]
-    if (n === undefined || e === undefined || s === undefined || w === undefined) return undefined
-    return [
-      { x: -w, y: -s },
-      { x: e, y: -s },
-      { x: e, y: n },
-      { x: -w, y: n },
-    ]
-  }
-  return figure(entry.figure)
+  const { text, chosen, points } = entry
+  if (field.kind === 'one') return chosen?.[0]
+  if (field.kind === 'many') return chosen && field.choices.filter((choice) => chosen.includes(choice))
+  if (field.kind === 'text') return text === '' ? undefined : text
+  if (field.kind === 'point') return points?.[0]
+  if (field.kind === 'outline') return points && points.length >= 3 ? points : undefined
+  return figureOf(text)
 }

@@ -9,6 +9,7 @@ import { goTo } from '../../stores/viewStore'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
 import { refusalWords } from './ActionSlip'
+import { lettersOf } from './lettersOf'
 
 export function LogColumn() {
   const belief = useBelief()
@@ -48,16 +49,6 @@ function Narration({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
     </div>
   )
 }
-
-const letters: Readonly<Record<string, string>> = {
-  'person-in-charge': 'PIC',
-  'pole-worker': 'PW',
-  'ground-worker': 'GW',
-  'switching-operator': 'SO',
-}
-
-export const lettersOf = (belief: Belief, who: string): string =>
-  letters[belief.persons.find((person) => person.id === who)?.role ?? ''] ?? who
 
 function Line({ line, belief, speaker }: { line: Evidence; belief: Belief; speaker: Speaker }) {
   const clock = timeOfDay(belief.sheet.startsAt + line.at)

@@ -1,5 +1,5 @@
 /**
- * A figure with its steppers and, where length or turn matters, a ruler: typing, minus, plus, arrow keys and dragging
+ * A figure with its steppers and, where length or turn matters, a ruler: typing, minus, plus, Shift with an arrow key, and dragging
  * along the ruler change the same value. It starts empty: nothing that is graded comes filled in.
  */
 import { useRef } from 'react'
@@ -14,10 +14,9 @@ export interface QuantityFieldProps {
   /** As written; may be unfinished. */
   readonly value: string
   readonly onChange: (value: string) => void
-  readonly isFirst?: boolean
 }
 
-export function QuantityField({ label, unit, low, high, step, value, onChange, isFirst = false }: QuantityFieldProps) {
+export function QuantityField({ label, unit, low, high, step, value, onChange}: QuantityFieldProps) {
   const number = Number(value.replace(',', '.'))
   const move = (by: number) => {
     const start = value === '' || Number.isNaN(number) ? low : number + by
@@ -37,11 +36,11 @@ export function QuantityField({ label, unit, low, high, step, value, onChange, i
           inputMode="decimal"
           aria-label={`${label}, ${unit}`}
           value={value}
-          data-first={isFirst || undefined}
           onChange={(event) => onChange(event.target.value)}
           onKeyDown={(event) => {
-            if (event.key !== 'ArrowUp' && event.key !== 'ArrowDown') return
+            if (!event.shiftKey || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return
             event.preventDefault()
+            event.stopPropagation()
             move(event.key === 'ArrowUp' ? step : -step)
           }}
         />

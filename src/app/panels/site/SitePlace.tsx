@@ -8,12 +8,14 @@ import { goOn, undo, withdraw } from '../../stores/orders'
 import { choosePersons, togglePerson } from '../../stores/viewStore'
 import { useBelief } from '../useBelief'
 import { ActionSlip } from './ActionSlip'
-import { CrewStrip, crewInOrder } from './CrewStrip'
+import { CrewStrip } from './CrewStrip'
+import { crewInOrder } from './crewInOrder'
 import { Drawings } from './Drawings'
 import { EventSheet } from './EventSheet'
 import { LogColumn } from './LogColumn'
 import { SiteTree } from './SiteTree'
-import { actOnThing, again, focusActs, focusTree, giveNamed } from './giving'
+import { focusActs, focusTree } from './focus'
+import { actOnThing, again, giveNamed } from './giving'
 import { nextCard } from './nextCard'
 
 export function SitePlace() {
@@ -30,7 +32,7 @@ export function SitePlace() {
             <span className="q">{say('site.asKnown')}</span>
           </h2>
           <div className="scroll grow">
-            <SiteTree onAct={actOnThing} />
+            <SiteTree onAct={() => actOnThing() || focusActs()} />
           </div>
         </section>
         <section className="stack drawings" aria-label={say('site.drawings')}>

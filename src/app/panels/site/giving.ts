@@ -1,11 +1,15 @@
-/** From a pressed act to an order, from wherever it was pressed. */
+/** From a pressed act to orders, from wherever it was pressed. */
 import type { Value } from '../../../engine'
 import { type Afford, affordsOf, findHandAct } from '../../stores/affords'
+import { isGroup, isSharedOut, membersOf } from '../../stores/groups'
 import { jobStore } from '../../stores/jobStore'
 import { type Draft, give, goOnUntilFree } from '../../stores/orders'
 import { closeSheet, openSheet, rememberLast, viewStore } from '../../stores/viewStore'
+import { focusTree } from './focus'
 
-export function giveAfford(afford: Afford, people: readonly string[], values?: Readonly<Record<string, Value>>): void {
+type Values = Readonly<Record<string, Value>>
+
+export function giveAfford(afford: Afford, people: readonly string[], values?: Values): void {
   if (!values && afford.fields.length > 0) {
     openSheet(afford.key)
     return
@@ -16,48 +20,85 @@ export function giveAfford(afford: Afford, people: readonly string[], values?: R
     ...(afford.on === null ? {} : { on: afford.on }),
     values: values ?? {},
   }
-  giveDraft(draft, people)
+  if (isGroup(afford.on)) giveToEach(draft, afford.on, people)
+  else giveDraft(draft, people)
 }
 
 /** To somebody who is busy: when free. */
 export function giveDraft(draft: Draft, people: readonly string[]): void {
-  const isBusy = jobStore.getState().busy.some((doing) => people.includes(doing.who))
-  if (isBusy && !goOnUntilFree(people)) return
-  if (give(draft, people)) rememberLast(draft)
+  if (giveWhenFree(draft, people)) rememberLast(draft)
   closeSheet()
   focusTree()
 }
 
-/** Enter on the chosen thing: what the hand would do, or else to the sheet. */
-export function actOnThing(): void {
-  const { persons, thing } = viewStore.getState()
-  const who = persons[0]
-  if (!who) return
-  const hand = findHandAct(who, thing)
-  if (hand) giveAfford(hand, persons)
-  else focusActs()
+function giveWhenFree(draft: Draft, people: readonly string[]): boolean {
+  const isBusy = jobStore.getState().busy.some((doing) => people.includes(doing.who))
+  return (!isBusy || goOnUntilFree(people)) && give(draft, people)
 }
 
-/** One key: the last act with its figures on what is pointed at now. */
+/** An order on a heading: for each thing in turn, or one thing to each person. */
+function giveToEach(draft: Draft, group: string, people: readonly string[]): void {
+  const { belief } = jobStore.getState()
+  const members = belief ? membersOf(belief, group) : []
+  if (isSharedOut(group)) shareOut(draft, members, people)
+  else
+    for (const on of members) {
+      const who = people.filter((id) => canDo(draft, on, id))
+      if (who.length > 0) giveWhenFree({ ...draft, on }, who)
+    }
+  closeSheet()
+  focusTree()
+}
+
+/** Each person in turn gets the first that nobody has and that the world lets them use. */
+function shareOut(draft: Draft, members: readonly string[], people: readonly string[]): void {
+  const left = [...members]
+  for (const who of people) {
+    const index = left.findIndex((on) => canDo(draft, on, who))
+    const on = left[index]
+    if (on === undefined) continue
+    left.splice(index, 1)
+    giveWhenFree({ ...draft, on }, [who])
+  }
+}
+
+const canDo = (draft: Draft, on: string, who: string): boolean =>
+  affordsOf(who, on).some((it) => it.act === draft.do && it.refusal === null && (draft.with === undefined || it.item === draft.with))
+
+/** Enter on the chosen thing: what the hand of each chosen person would do. False when there is nothing of the kind. */
+export function actOnThing(): boolean {
+  const { persons, thing } = viewStore.getState()
+  const hands = persons.flatMap((who) => {
+    const hand = findHandAct(who, thing)
+    return hand ? [{ who, hand }] : []
+  })
+  if (hands.length === 0) return false
+  for (const { who, hand } of hands) giveAfford(hand, [who])
+  return true
+}
+
+/** One key: the newest act that the thing pointed at affords, with its figures. */
 export function again(): void {
-  const { last, persons, thing } = viewStore.getState()
+  const { lasts, persons, thing } = viewStore.getState()
+  const who = persons[0]
+  if (!who) return
+  const affords = affordsOf(who, thing)
+  const last = lasts.find((draft) =>
+    affords.some((it) => it.act === draft.do && it.refusal === null && (draft.with === undefined || it.item === draft.with)),
+  )
   if (!last) return
   giveDraft({ ...last, ...(last.on === undefined || thing === null ? {} : { on: thing }) }, persons)
 }
 
 /** One key: an act by its name on what is pointed at. */
-export function giveNamed(act: string, values: Readonly<Record<string, Value>> = {}): void {
+export function giveNamed(act: string, values: Values = {}): void {
   const { persons, thing } = viewStore.getState()
-  const who = persons[0]
+  giveNamedTo(act, persons, thing, values)
+}
+
+export function giveNamedTo(act: string, people: readonly string[], thing: string | null, values: Values = {}): void {
+  const who = people[0]
   if (!who || thing === null) return
   const afford = affordsOf(who, thing).find((it) => it.act === act)
-  if (afford) giveAfford(afford, persons, afford.fields.length > 0 && Object.keys(values).length === 0 ? undefined : values)
-}
-
-export function focusTree(): void {
-  requestAnimationFrame(() => document.querySelector<HTMLElement>('[role="treeitem"][aria-selected="true"], [role="row"][aria-selected="true"]')?.focus())
-}
-
-export function focusActs(): void {
-  requestAnimationFrame(() => document.querySelector<HTMLElement>('.slip .act:not([aria-disabled])')?.focus())
+  if (afford) giveAfford(afford, people, afford.fields.length > 0 && Object.keys(values).length === 0 ? undefined : values)
 }

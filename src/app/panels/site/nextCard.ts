@@ -1,7 +1,7 @@
 /** Next on my plan: selects person, thing and item of the next card; the act itself is still made. */
 import { jobStore } from '../../stores/jobStore'
 import { chooseThing, choosePersons, viewStore } from '../../stores/viewStore'
-import { focusTree } from './giving'
+import { focusTree } from './focus'
 
 /** A card is `who:do:with:on` as written on the Job sheet; parts may be empty. */
 export function nextCard(): void {

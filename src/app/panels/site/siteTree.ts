@@ -1,6 +1,7 @@
 /** The site list: everything that can be pointed at, as an ordered tree, with what the crew knows of each. */
 import type { Belief, ConductorBelief, Evidence, ItemBelief } from '../../../engine'
 import { type Speaker, plain, say, timeOfDay } from '../../../text'
+import { groupOf } from '../../stores/groups'
 
 export interface TreeNode {
   /** Unique in the tree; a thing may hang in two places. */
@@ -22,6 +23,8 @@ export function siteTree(belief: Belief, chosen: readonly string[], speaker: Spe
     build.aloft(),
     build.ground(),
     build.network(),
+    build.out(),
+    build.boots(),
     build.store('tarp'),
     build.store('truck'),
     build.store('quarantine'),
@@ -76,25 +79,31 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
     ]
   }
 
+  const all = (level: number, name: string, title: string, status: string, children: readonly TreeNode[] = []) =>
+    node(level, groupOf(name), title, status, groupOf(name), children)
+
   const pole = () => {
     const bonds = belief.clamps.filter((clamp) => clamp.on === 'arm').map((clamp) => clamp.lead)
     return named(1, 'pole', speaker.say(`pole.${sheet.pole.kind}`), [
       named(2, 'pole-foot', ''),
-      named(2, 'pole-top', ''),
-      named(2, 'arm', bonds.join(', '), belief.conductors.map(conductor)),
-      node(2, 'lv', say('tree.lv'), say('state.live'), undefined,
-        belief.wires.map((wire) => named(3, wire.id, wire.guard ? say('state.guarded', { item: wire.guard }) : told(wire.lastTest) || say('state.treatAsLive'))),
+      all(2, 'conductors', say('all.conductors'), '', belief.conductors.map(conductor)),
+      named(2, 'arm', bonds.join(', ')),
+      all(2, 'lv', say('all.lv'), say('state.live'),
+        [...belief.wires].sort((a, b) => across(a.id) - across(b.id)).map((wire) =>
+          named(3, wire.id, wire.guard ? say('state.guarded', { item: wire.guard }) : told(wire.lastTest) || say('state.treatAsLive')),
+        ),
       ),
       named(2, 'cover', belief.cover ? say('state.cover', { item: belief.cover.item, from: belief.cover.from, to: belief.cover.to }) : say('state.none')),
       named(2, 'stay', ''),
+      named(2, 'pole-top', ''),
     ])
   }
 
+  const across = (wire: string): number => sheet.lv.wires.find((it) => it.id === wire)?.x ?? 0
+
   const aloft = () => {
-    const items = belief.items.filter((it) => it.where.kind === 'aloft')
-    return items.length === 0
-      ? null
-      : node(1, 'aloft', say('tree.aloft'), String(items.length), undefined, items.map((it) => item(2, it, 'aloft')))
+    const items = belief.items.filter((it) => it.where.kind === 'aloft' || it.where.kind === 'handline')
+    return items.length === 0 ? null : all(1, 'aloft', say('tree.aloft'), String(items.length), items.map((it) => item(2, it, 'aloft')))
   }
 
   const rodStatus = (id: string) => {
@@ -116,20 +125,27 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
     node(1, 'network', say('tree.network'), '', undefined, [
       ...belief.switches.map((it) =>
         named(2, it.id, [speaker.say(`handle.${it.handle}`), it.lock && say('state.locked', { item: it.lock }), it.tag && say('state.tagged', { item: it.tag })].filter(Boolean).join(', '),
-          (['A', 'B', 'C'] as const).map((phase) => node(3, `${it.id}/${phase}`, say('tree.blade', { phase }), told(it.blades[phase]), `${it.id}/${phase}`)),
+          [all(3, it.id, say('all.blades'), ''), ...(['A', 'B', 'C'] as const).map((phase) => node(3, `${it.id}/${phase}`, say('tree.blade', { phase }), told(it.blades[phase]), `${it.id}/${phase}`))],
         ),
       ),
-      ...sheet.feeders.map((feeder) =>
-        named(2, feeder.id, belief.feedersOut.includes(feeder.id) ? say('state.out') : belief.paper.recloseBlocked[feeder.id] ? say('state.recloseBlocked') : ''),
-      ),
+      all(2, 'feeders', say('all.feeders'), '', sheet.feeders.map((feeder) =>
+        named(3, feeder.id, belief.feedersOut.includes(feeder.id) ? say('state.out') : belief.paper.recloseBlocked[feeder.id] ? say('state.recloseBlocked') : ''),
+      )),
     ])
 
+  /** Boots stand together: one order puts a pair on each of the crew. */
   const store = (kind: 'tarp' | 'truck' | 'quarantine') => {
     const items = belief.items.filter((it) => it.where.kind === kind)
-    return items.length === 0
-      ? null
-      : node(1, `store/${kind}`, say(`tree.${kind}`), plain(items.length, 0), undefined, items.map((it) => item(2, it, kind)))
+    const nodes = items.map((it) => item(2, it, kind))
+    return items.length === 0 ? null : node(1, `store/${kind}`, say(`tree.${kind}`), plain(items.length, 0), undefined, nodes)
   }
 
-  return { crew, carried, pole, aloft, ground, network, store }
+  const boots = () => all(1, 'boots', say('all.boots'), '')
+
+  const out = () => {
+    const count = belief.items.filter((it) => it.bookedOut && !it.bookedIn).length
+    return all(1, 'out', say('all.out'), plain(count, 0))
+  }
+
+  return { crew, carried, pole, aloft, ground, network, boots, out, store }
 }
