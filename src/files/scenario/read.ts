@@ -4,6 +4,7 @@ import { checkHead } from '../head'
 import type { Read } from '../issue'
 import { readJson } from '../json/readJson'
 import { parse } from '../parse'
+import { consistencyIssues } from './consistency'
 import { referenceIssues } from './references'
 import { scenarioFormat, scenarioSchema, scenarioVersion } from './schema'
 
@@ -13,6 +14,6 @@ export function readScenario(text: string): Read<ScenarioBase> {
   const head = checkHead(json.value, { format: scenarioFormat, version: scenarioVersion })
   if (!head.ok) return head
   const read = parse(scenarioSchema, head.value)
-  const issues = [...(read.ok ? [] : read.issues), ...referenceIssues(head.value)]
+  const issues = [...(read.ok ? [] : read.issues), ...referenceIssues(head.value), ...consistencyIssues(head.value)]
   return issues.length > 0 ? { ok: false, issues } : read
 }

@@ -1,0 +1,121 @@
+/** What must agree with what in a scenario: geometry that can be built, phases that are all there, roles that are filled. */
+import { jsonPath, type Issue } from '../issue'
+
+type Json = Readonly<Record<string, unknown>>
+
+const asObject = (value: unknown): Json =>
+  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Json) : {}
+const asList = (value: unknown): readonly Json[] => (Array.isArray(value) ? value.map(asObject) : [])
+
+export function consistencyIssues(file: Json): readonly Issue[] {
+  return [
+    ...soilIssues(asObject(file.soil)),
+    ...poleIssues(asObject(file.pole)),
+    ...phaseIssues(file),
+    ...roleIssues(file),
+    ...labelIssues(file),
+    ...rangeIssues(file),
+  ]
+}
+
+function issue(path: readonly (string | number)[], found: unknown, allowed: string): Issue {
+  return { path: jsonPath(path), found: found === undefined ? 'nothing' : String(found), allowed }
+}
+
+/** Both numbers there and the first not at most the second. */
+function isOver(low: unknown, high: unknown): boolean {
+  return typeof low === 'number' && typeof high === 'number' && low > high
+}
+
+/** The upper of two layers has a thickness; the lowest goes down for ever. */
+function soilIssues(soil: Json): readonly Issue[] {
+  const layers = asList(soil.layers)
+  return layers.flatMap(({ thicknessM }, i) => {
+    const isLowest = i === layers.length - 1
+    if (isLowest === (thicknessM === undefined)) return []
+    const path = ['soil', 'layers', i, 'thicknessM']
+    return [
+      issue(
+        path,
+        thicknessM,
+        isLowest ? 'no thickness: the lowest layer has no end' : 'the thickness of the upper layer',
+      ),
+    ]
+  })
+}
+
+function poleIssues(pole: Json): readonly Issue[] {
+  const { heightM, armHeightM, lvHeightM, stepBoltsToM, cageRadiusM, concreteCoverM, diameterM } = pole
+  const above = (name: string, value: unknown, limit: unknown, what: string): readonly Issue[] =>
+    isOver(value, limit) ? [issue(['pole', name], value, `at most ${String(limit)}, ${what}`)] : []
+  const cage =
+    typeof cageRadiusM === 'number' && typeof concreteCoverM === 'number' ? cageRadiusM + concreteCoverM : undefined
+  const half = typeof diameterM === 'number' ? diameterM / 2 + 1e-9 : undefined
+  return [
+    ...above('armHeightM', armHeightM, heightM, 'the height of the pole'),
+    ...above('lvHeightM', lvHeightM, armHeightM, 'the height of the arm'),
+    ...above('stepBoltsToM', stepBoltsToM, heightM, 'the height of the pole'),
+    ...(isOver(cage, half) ? [issue(['pole', 'cageRadiusM'], cageRadiusM, 'cage and its cover inside the pole')] : []),
+  ]
+}
+
+/** Each phase once in a set of three; no conductor inside another's metal; a neutral below. */
+function phaseIssues(file: Json): readonly Issue[] {
+  const sets: readonly (readonly [readonly (string | number)[], readonly Json[]])[] = [
+    [['conductors'], asList(file.conductors)],
+    ...asList(file.feeders).map((it, i) => [['feeders', i, 'conductors'], asList(it.conductors)] as const),
+  ]
+  const wires = asList(asObject(file.lv).wires)
+  return [
+    ...sets.flatMap(([path, set]) => [...eachPhaseOnce(path, set), ...apartIssues(path, set, 'radiusM')]),
+    ...apartIssues(['lv', 'wires'], wires),
+    ...(wires.length > 0 && wires.filter((it) => it.phase === 'N').length !== 1
+      ? [issue(['lv', 'wires'], wires.map((it) => String(it.phase)).join(', '), 'exactly one neutral, N')]
+      : []),
+  ]
+}
+
+function eachPhaseOnce(path: readonly (string | number)[], set: readonly Json[]): readonly Issue[] {
+  const got = set
+    .map((it) => String(it.phase))
+    .sort()
+    .join(', ')
+  return set.length === 3 && got !== 'A, B, C' ? [issue(path, got, 'the phases A, B, C, each once')] : []
+}
+
+function apartIssues(path: readonly (string | number)[], set: readonly Json[], radius?: string): readonly Issue[] {
+  return set.flatMap((it, i) => {
+    const { gmrM, radiusM } = it
+    const inside =
+      radius !== undefined && isOver(gmrM, radiusM) ? [issue([...path, i, 'gmrM'], gmrM, 'at most the radius')] : []
+    const touching = set.slice(0, i).some((other) => isTouching(it, other))
+    return [...inside, ...(touching ? [issue([...path, i, 'xM'], it.xM, 'a place of its own')] : [])]
+  })
+}
+
+function isTouching(a: Json, b: Json): boolean {
+  const [x, y] = [Number(a.xM) - Number(b.xM), Number(a.heightM) - Number(b.heightM)]
+  const radii = Number(a.radiusM ?? 0) + Number(b.radiusM ?? 0)
+  return Math.sqrt(x * x + y * y) <= Math.max(radii, 0.01)
+}
+
+function roleIssues(file: Json): readonly Issue[] {
+  const roles = asList(file.crew).map((it) => it.role)
+  const needed = ['person-in-charge', 'pole-worker', 'ground-worker', 'switching-operator']
+  const missing = needed.filter((role) => !roles.includes(role))
+  return roles.length > 0 && missing.length > 0
+    ? [issue(['crew'], `nobody as ${missing.join(', ')}`, 'each role filled')]
+    : []
+}
+
+function labelIssues(file: Json): readonly Issue[] {
+  return asList(file.items).flatMap((item, i) => {
+    const { bandLowV, bandHighV } = asObject(item.label)
+    return isOver(bandLowV, bandHighV) ? [issue(['items', i, 'label', 'bandLowV'], bandLowV, 'at most bandHighV')] : []
+  })
+}
+
+function rangeIssues(file: Json): readonly Issue[] {
+  const of = asList(file.ranges).map((it) => it.of)
+  return of.flatMap((it, i) => (of.indexOf(it) < i ? [issue(['ranges', i, 'of'], it, 'each range once')] : []))
+}
