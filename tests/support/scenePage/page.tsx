@@ -4,7 +4,18 @@
  */
 import '@fontsource-variable/atkinson-hyperlegible-next'
 import { createRoot } from 'react-dom/client'
-import { actions, believe, declaredCorner, drawScenario, type Instant, isUnsolvable, runTimeline, siteAt, solveInstant, type Timeline } from '../../../src/engine'
+import {
+  actions,
+  believe,
+  declaredCorner,
+  drawScenario,
+  type Instant,
+  isUnsolvable,
+  runTimeline,
+  siteAt,
+  solveInstant,
+  type Timeline,
+} from '../../../src/engine'
 import { applyTheme } from '../../../src/app/look/applyTheme'
 import '../../../src/app/look/sheet.css'
 import SiteScene, { type SceneInput, type ViewName } from '../../../src/app/scene/SiteScene'
@@ -14,7 +25,11 @@ import { readScenario } from '../../../src/files/scenario/read'
 import scenarioText from '../../../scenarios/marrow-bend/scenario.json?raw'
 import './page.css'
 
-const runs = import.meta.glob<string>('../../../scenarios/marrow-bend/runs/*.json', { query: '?raw', import: 'default', eager: true })
+const runs = import.meta.glob<string>('../../../scenarios/marrow-bend/runs/*.json', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+})
 
 const wishes = new URLSearchParams(location.search)
 const wish = (name: string, otherwise: string): string => wishes.get(name) ?? otherwise
@@ -46,7 +61,10 @@ function instantAt(second: number, livening: string): Instant {
 }
 
 const said: (readonly [string, ...unknown[]])[] = []
-const tell = (name: string) => (...values: unknown[]): void => void said.push([name, ...values])
+const tell =
+  (name: string) =>
+  (...values: unknown[]): void =>
+    void said.push([name, ...values])
 
 const second = Number(wish('at', '6800'))
 const theme = wish('theme', 'light') as Theme
@@ -82,7 +100,7 @@ function set(change: Partial<Shown>): void {
   shown = { ...shown, ...change }
   applyTheme(shown.theme)
   root.render(
-    <div className="place">
+    <div className='place'>
       <SiteScene {...shown} />
     </div>,
   )

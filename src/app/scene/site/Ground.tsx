@@ -23,6 +23,8 @@ export function Ground({ livening }: { livening: LiveningPicture | null }) {
   const field = useMeshes(() => {
     const { uniforms } = material
     uniforms.uLive!.value = livening ? 1 : 0
+    // A uniform that still named the old table would upload it again after it was freed.
+    uniforms.uTable!.value = null
     if (!livening) return { meshes: [] }
     const table = tableTexture(livening.field)
     uniforms.uTable!.value = table

@@ -1,0 +1,178 @@
+/** Figures of a drawn livening at what carries them: volts on their contours, currents, what reached whom. Pure. */
+import type { Vector3 } from 'three'
+import type { Belief, Exposure, Instant } from '../../../engine'
+import { amperes, say, volts } from '../../../text'
+import { crossingAt, paceAt, potentialAt } from '../ground/potential'
+import { vector } from '../geometry/shapes'
+import { hvHeight, toScene } from '../site/layout'
+import type { LiveningPicture } from '../site/liveningPicture'
+import type { Label } from './label'
+import type { LabelSource } from './siteLabels'
+
+/** Bearings round a line, nearest first, so that a figure finds a free place on it. */
+const bearings = (first: number): readonly number[] =>
+  Array.from({ length: 12 }, (_, i) => first + ((i % 2 ? 1 : -1) * Math.ceil(i / 2) * Math.PI) / 6)
+
+export function liveningLabels(
+  source: LabelSource,
+  livening: LiveningPicture,
+  instant: Instant,
+  sheet: Belief['sheet'],
+): readonly Label[] {
+  return [
+    ...groundLabels(livening, instant),
+    ...publicLabel(source, livening),
+    ...currentLabels(source, instant),
+    ...exposureLabels(source, instant, sheet),
+  ]
+}
+
+function groundLabels(
+  { field, strongest, interval, paceLimit, top }: LiveningPicture,
+  instant: Instant,
+): readonly Label[] {
+  if (!strongest) return []
+  const around = (of: (x: number, z: number) => number, level: number, first: number): readonly Vector3[] =>
+    bearings(first).flatMap((bearing) => {
+      const found = crossingAt(of, level, strongest.x, strongest.z, bearing)
+      return found ? [vector(found.x, 0, found.z)] : []
+    })
+  const labels: Label[] = []
+  const voltsAt = (x: number, z: number): number => potentialAt(field, x, z).volts
+  for (const steps of [1, 2, 3, 5, 10, 15, 20]) {
+    const level = interval * steps
+    const at = level < top ? around(voltsAt, level, 3.6) : []
+    if (at.length > 0)
+      labels.push({
+        key: `v${level}`,
+        at,
+        text: volts(level),
+        kind: 'contour',
+        rank: 3 + (steps % 5 === 0 ? 0.5 : 0) - steps / 100,
+      })
+  }
+  const limit = around((x, z) => paceAt(field, x, z), paceLimit, 2.2)
+  if (limit.length > 0)
+    labels.push({
+      key: 'limit',
+      at: limit,
+      text: say('scene.pace-limit', { volts: volts(paceLimit), seconds: instant.tolerable.duration }),
+      kind: 'limit',
+      away: [-70, 56],
+      rank: 7,
+    })
+  return labels
+}
+
+/** One pace at the barrier, where it is nearest to what lifts the ground: the public may stand there. */
+function publicLabel({ picture }: LabelSource, { field, strongest }: LiveningPicture): readonly Label[] {
+  const { barrier } = picture
+  if (!barrier || !strongest) return []
+  const corners = barrier.map((point) => toScene(point))
+  const places = corners.flatMap((corner, i) => {
+    const next = corners[(i + 1) % corners.length]!
+    return Array.from({ length: 24 }, (_, k) => corner.clone().lerp(next, k / 24))
+  })
+  const worst = places.reduce((best, place) =>
+    paceAt(field, place.x, place.z) > paceAt(field, best.x, best.z) ? place : best,
+  )
+  const figure = volts(paceAt(field, worst.x, worst.z))
+  return [
+    {
+      key: 'public',
+      at: worst.setY(0.9),
+      text: say('scene.pace-at-barrier', { figure }),
+      kind: 'verdict',
+      away: [60, 44],
+      rank: 6.8,
+    },
+  ]
+}
+
+function currentLabels({ layout, routes }: LabelSource, instant: Instant): readonly Label[] {
+  const labels: Label[] = []
+  for (const { lead, sections } of routes) {
+    const down = sections[0]
+    const branch = down && instant.branches.find(({ id }) => id === `piece/${lead.item}/${down.from}-${down.to}`)
+    if (!branch || branch.size < 0.01) continue
+    labels.push({
+      key: `lead-${lead.item}`,
+      at: midway(down.points),
+      text: say('scene.lead-current', { item: lead.item, figure: amperes(branch.size) }),
+      kind: 'verdict',
+      away: [64, -6],
+      rank: 9,
+    })
+  }
+  const cage = instant.electrodes.find(({ node }) => node === 'cage')
+  if (cage && cage.size > 0.01)
+    labels.push({
+      key: 'cage',
+      at: vector(0, 3.1, 0),
+      text: say('scene.pole-current', { figure: amperes(cage.size) }),
+      kind: 'verdict',
+      away: [-92, 8],
+      rank: 6,
+    })
+  for (const electrode of instant.electrodes) {
+    const node = electrode.node.startsWith('rod/') ? instant.nodes.find((it) => it.node === electrode.node) : undefined
+    if (node)
+      labels.push({
+        key: node.node,
+        at: toScene(electrode.at, 0.35),
+        text: say('scene.rise', { figure: volts(node.size) }),
+        kind: 'verdict',
+        away: [96, -34],
+        rank: 8.5,
+      })
+  }
+  const clash = instant.branches.find(({ id }) => id.startsWith('clash-'))
+  const support = clash && layout.conductors.find(({ letter }) => clash.id === `clash-${letter}`)
+  if (clash && support)
+    labels.push({
+      key: 'clash',
+      at: vector(support.across, hvHeight(support, layout.crossing.along) + 0.5, layout.crossing.along),
+      text: say('scene.clash', { phase: support.letter, figure: amperes(clash.size) }),
+      kind: 'verdict',
+      away: [0, -40],
+      rank: 6,
+    })
+  return labels
+}
+
+const midway = (points: readonly Vector3[]): Vector3 => points[Math.floor(points.length * 0.45)] ?? vector(0, 0, 0)
+
+/** The worst of each person, in the words of its zone. */
+function exposureLabels({ joints }: LabelSource, instant: Instant, sheet: Belief['sheet']): readonly Label[] {
+  return sheet.crew.flatMap(({ id }, index): Label[] => {
+    const of = joints.get(id)
+    const worst = worstOf(instant.exposures.filter(({ person }) => person === id))
+    if (!of || !worst) return []
+    const words = say('scene.verdict', {
+      figure: say('scene.about', { figure: amperes(worst.bodyCurrent) }),
+      verdict: zoneWords(worst),
+    })
+    return [
+      {
+        key: `exposed-${id}`,
+        at: of.chest,
+        text: words,
+        kind: 'verdict',
+        away: [index % 2 ? 120 : -120, -52],
+        rank: 9.5,
+      },
+    ]
+  })
+}
+
+const worstOf = (exposures: readonly Exposure[]): Exposure | undefined =>
+  exposures.reduce<Exposure | undefined>(
+    (worst, it) =>
+      !worst || it.zone > worst.zone || (it.zone === worst.zone && it.bodyCurrent > worst.bodyCurrent) ? it : worst,
+    undefined,
+  )
+
+/** On the way from foot to foot the legs lock before the breath does. */
+function zoneWords({ zone, path }: Exposure): string {
+  return zone === 'AC-3' && /pace/.test(path) ? say('scene.zone.legs') : say(`scene.zone.${zone}`)
+}

@@ -1,0 +1,51 @@
+import { expect, test } from 'vitest'
+import { gearCatalogue, siteAt } from '../../../src/engine'
+import { sceneAt, sceneOf, timelineOf } from '../../support/sceneSites'
+
+const timeline = timelineOf('clean')
+
+test('whatever is hidden in any item or switch, the scene draws the same', () => {
+  for (const second of [2400, 5640, 6800]) {
+    const site = siteAt(timeline, second)
+    const drawn = JSON.stringify(sceneOf(site).picture)
+    let flips = 0
+    for (const [id, item] of Object.entries(site.items))
+      for (const defect of gearCatalogue.get(item.type)?.defects ?? []) {
+        const flipped = item.defects.includes(defect.id) ? [] : [...item.defects, defect.id]
+        const changed = { ...site, items: { ...site.items, [id]: { ...item, defects: flipped, failed: true } } }
+        expect(JSON.stringify(sceneOf(changed).picture), `${id} ${defect.id}`).toBe(drawn)
+        flips++
+      }
+    expect(flips).toBeGreaterThan(100)
+  }
+})
+
+test('a blade is drawn only as it was last looked at', () => {
+  const before = sceneAt(timeline, 2905).picture.switches.find(({ id }) => id === 'switch-27')!
+  expect(before.blades).toEqual({ A: 'not-looked', B: 'not-looked', C: 'not-looked' })
+  const looking = sceneAt(timeline, 2913).picture.switches.find(({ id }) => id === 'switch-27')!
+  expect(looking.blades).toEqual({ A: 'open', B: 'not-looked', C: 'not-looked' })
+  const hung = timelineOf('blade-b-left-closed')
+  const site = siteAt(hung, 5000)
+  expect(site.switches['switch-27']!.blades.B).toBe('closed')
+  const seen = sceneOf(site).picture.switches.find(({ id }) => id === 'switch-27')!
+  const looked = site.evidence.filter(({ of, by }) => of === 'switch-27/B' && by === 'look')
+  expect(seen.blades.B).toBe(looked.length === 0 ? 'not-looked' : 'closed')
+})
+
+test('a conductor is live, tested, earthed in the order in which the crew made it so', () => {
+  const stateAt = (second: number) => sceneAt(timeline, second).picture.conductors['conductor-a']
+  expect(stateAt(5600)).toBe('live')
+  expect(stateAt(5640)).toBe('tested')
+  expect(stateAt(5860)).toBe('earthed')
+  expect(stateAt(7980)).not.toBe('earthed')
+})
+
+test('boots are those that are worn, gear lies on the tarp once it is booked out', () => {
+  const start = sceneAt(timeline, 0).picture
+  expect(start.tarp).toEqual([])
+  expect(start.people.every(({ wears }) => wears.length === 0)).toBe(true)
+  const out = sceneAt(timeline, 2400).picture
+  expect(out.tarp).toContain('E-07')
+  expect(out.tarp).not.toContain('E-08')
+})
