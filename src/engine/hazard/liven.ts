@@ -70,10 +70,10 @@ export function answersOf(
   const bodies = [...moment.bodies].sort((a, b) => (a.person < b.person ? -1 : 1))
   const crew = bodies.map((body) => {
     const touching = touchingBody(site, scenario, body)
-    const key = cache.shortName(`${line.key} ${JSON.stringify(touching)}`)
+    const key = `${line.key} ${cache.shortName(JSON.stringify(touching))}`
     return remembered(cache, key, () => [answerBody(scenario, line, touching)])
   })
-  const publicKey = cache.shortName(`${line.key} public ${JSON.stringify(site.barrier)}`)
+  const publicKey = `${line.key} public ${cache.shortName(JSON.stringify(site.barrier))}`
   return [...crew, remembered(cache, publicKey, () => answerBystander(scenario, line, site.barrier))].flat()
 }
 

@@ -1,6 +1,6 @@
 /**
  * What has been solved, kept for as long as the caller likes: a run re-graded after one change solves only what changed.
- * Answers do not depend on what was asked before; a full cache only costs memory.
+ * Answers do not depend on what was asked before or thrown out.
  */
 import type { Factored, Unsolvable } from '../physics/network'
 import type { Scenario } from '../site/scenario'
@@ -12,18 +12,25 @@ import type { LineStory } from './lineStory'
 import type { StateAnswer } from './stateAnswer'
 
 export interface SweepCache {
-  readonly grounds: Map<string, Ground>
-  readonly lines: Map<string, LineStory | Unsolvable>
-  readonly answers: Map<string, readonly (BodyAnswer | Unsolvable)[]>
+  readonly grounds: Kept<Ground>
+  readonly lines: Kept<LineStory | Unsolvable>
+  readonly answers: Kept<readonly (BodyAnswer | Unsolvable)[]>
+  readonly states: Kept<StateAnswer>
   readonly factored: FactoredStore
-  readonly states: Map<string, StateAnswer>
   /** Short names for long keys. */
   shortName(long: string): string
   /** The same for scenarios that no current can tell apart. */
   scenarioName(scenario: Scenario): string
 }
 
-const factoredKept = 32
+export interface Kept<T> {
+  get(key: string): T | undefined
+  set(key: string, value: T): void
+  readonly size: number
+}
+
+/** About 300 MB when all is full: a factored circuit holds a matrix, a line some 20 kB, a state some 10 kB. */
+const most = { factored: 32, grounds: 500, lines: 4_000, answers: 60_000, states: 8_000 }
 
 export function createSweepCache(): SweepCache {
   const names = new Map<string, string>()
@@ -36,11 +43,11 @@ export function createSweepCache(): SweepCache {
   }
   const nameByScenario = new WeakMap<Scenario, string>()
   return {
-    grounds: new Map(),
-    lines: new Map(),
-    answers: new Map(),
-    factored: latestFactored(factoredKept),
-    states: new Map(),
+    grounds: keepLatest(most.grounds),
+    lines: keepLatest(most.lines),
+    answers: keepLatest(most.answers),
+    states: keepLatest(most.states),
+    factored: latestFactored(most.factored),
     shortName,
     scenarioName: (scenario) => {
       const known = nameByScenario.get(scenario)
@@ -69,21 +76,38 @@ function physicalKey(scenario: Scenario): string {
   return JSON.stringify({ ...network, publicApproach, horizon, body, contact, ranges })
 }
 
-/** The least recently used goes first. */
 function latestFactored(most: number): FactoredStore {
-  const kept = new Map<string, Factored>()
+  const kept = keepLatest<Factored>(most)
+  const indexes = new Map<string, ReadonlyMap<string, number>>()
   return {
+    get: kept.get,
+    set: kept.set,
+    indexOf: (nodes) => {
+      const name = nodes.join(' ')
+      const index = indexes.get(name) ?? new Map(nodes.map((node, i) => [node, i]))
+      indexes.set(name, index)
+      return index
+    },
+  }
+}
+
+/** Keeps the latest used; the least recently used goes first. */
+function keepLatest<T>(most: number): Kept<T> {
+  const kept = new Map<string, T>()
+  const set = (key: string, value: T): void => {
+    kept.delete(key)
+    kept.set(key, value)
+    if (kept.size > most) kept.delete(kept.keys().next().value!)
+  }
+  return {
+    set,
     get: (key) => {
       const value = kept.get(key)
-      if (value === undefined) return undefined
-      kept.delete(key)
-      kept.set(key, value)
+      if (value !== undefined) set(key, value)
       return value
     },
-    set: (key, value) => {
-      kept.delete(key)
-      kept.set(key, value)
-      if (kept.size > most) kept.delete(kept.keys().next().value!)
+    get size() {
+      return kept.size
     },
   }
 }

@@ -32,17 +32,30 @@ export function buildCircuit(
   return {
     links: links.map((link) => link.id),
     elements: [
-      ...live.flatMap((feeder) => supply(scenario, requireFeeder(scenario, feeder))),
+      ...live.flatMap((feeder) => standing(scenario, feeder, () => supply(scenario, requireFeeder(scenario, feeder)))),
       ...links,
-      ...section(scenario),
       ...isolationEarths(scenario, fitted),
       ...leads(scenario.frequency, fitted, wear),
-      ...pole(scenario.pole),
-      ...stay(scenario.stay),
-      ...lowVoltage(scenario.lv),
+      ...standing(scenario, '', () => [
+        ...section(scenario),
+        ...pole(scenario.pole),
+        ...stay(scenario.stay),
+        ...lowVoltage(scenario.lv),
+      ]),
       electrodesElement(ground),
     ],
   }
+}
+
+const standingByScenario = new WeakMap<Scenario, Map<string, readonly Element[]>>()
+
+/** Parts that no act of the crew changes are made once for a scenario. */
+function standing(scenario: Scenario, name: string, make: () => readonly Element[]): readonly Element[] {
+  let known = standingByScenario.get(scenario)
+  if (known === undefined) standingByScenario.set(scenario, (known = new Map()))
+  const made = known.get(name) ?? make()
+  known.set(name, made)
+  return made
 }
 
 /** What joins live feeders to the section; one element each, though a livening closes a blade that is closed. */

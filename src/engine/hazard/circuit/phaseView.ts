@@ -36,6 +36,8 @@ export interface PhaseView {
 export interface FactoredStore {
   get(key: string): Factored | undefined
   set(key: string, value: Factored): void
+  /** Place of each node in a list of nodes; one map for all circuits with the same nodes. */
+  indexOf(nodes: readonly string[]): ReadonlyMap<string, number>
 }
 
 export function viewPhase(
@@ -56,14 +58,14 @@ export function viewPhase(
     store.set(key, again)
     return again
   }
-  const own = reading(first.nodes, solved)
+  const index = store.indexOf(first.nodes)
+  const own = reading(index, solved)
   const responses = new Map<string, Reading | Unsolvable>()
   const respond = (id: string, port: Port): Reading | Unsolvable => {
     const known = responses.get(id)
     if (known !== undefined) return known
-    const circuitNow = factored()
-    const answer = circuitNow.respond(port)
-    const made = isUnsolvable(answer) ? answer : reading(circuitNow.nodes, answer)
+    const answer = factored().respond(port)
+    const made = isUnsolvable(answer) ? answer : reading(index, answer)
     responses.set(id, made)
     return made
   }
@@ -85,9 +87,9 @@ export function viewPhase(
     key,
     circuit,
     ground,
-    has: (node) => node === REMOTE_EARTH || own.voltageByNode.has(node),
+    has: (node) => node === REMOTE_EARTH || index.has(node),
     voltage: (node) => readAt(own, { kind: 'node', node }),
-    electrodeCurrents: own.electrodeCurrents,
+    electrodeCurrents: electrodeCurrentsOf(own),
     solution: () => requireSolved(factored().solve()),
     factored,
     openVoltage: (terminal) => readAt(own, terminal),
@@ -95,32 +97,50 @@ export function viewPhase(
   }
 }
 
+/** Volt of each node, then ampere of each electrode, re and im in turn: small, because many are kept. */
 interface Reading {
-  readonly voltageByNode: ReadonlyMap<string, Complex>
-  readonly electrodeCurrents: readonly Complex[]
+  readonly index: NodeIndex
+  readonly values: Float64Array
 }
 
-function reading(nodes: readonly string[], solution: Solution): Reading {
-  return {
-    voltageByNode: new Map(nodes.map((node) => [node, solution.voltage(node)])),
-    electrodeCurrents: solution.electrodeCurrents(electrodesId),
-  }
+type NodeIndex = ReadonlyMap<string, number>
+
+function reading(index: NodeIndex, solution: Solution): Reading {
+  const currents = solution.electrodeCurrents(electrodesId)
+  const values = new Float64Array(2 * (index.size + currents.length))
+  for (const [node, i] of index) write(values, i, solution.voltage(node))
+  currents.forEach((current, k) => write(values, index.size + k, current))
+  return { index, values }
 }
 
-function readAt({ voltageByNode, electrodeCurrents }: Reading, terminal: Terminal): Complex {
-  if (terminal.kind === 'ground') {
-    let re = 0
-    let im = 0
-    for (let k = 0; k < electrodeCurrents.length; k++) {
-      re += terminal.mutual[k]! * electrodeCurrents[k]!.re
-      im += terminal.mutual[k]! * electrodeCurrents[k]!.im
-    }
-    return { re, im }
+function write(values: Float64Array, at: number, value: Complex): void {
+  values[2 * at] = value.re
+  values[2 * at + 1] = value.im
+}
+
+function at(values: Float64Array, place: number): Complex {
+  return { re: values[2 * place]!, im: values[2 * place + 1]! }
+}
+
+function electrodeCurrentsOf({ index, values }: Reading): readonly Complex[] {
+  return Array.from({ length: values.length / 2 - index.size }, (_, k) => at(values, index.size + k))
+}
+
+function readAt({ index, values }: Reading, terminal: Terminal): Complex {
+  if (terminal.kind === 'node') {
+    if (terminal.node === REMOTE_EARTH) return ZERO
+    const place = index.get(terminal.node)
+    invariant(place !== undefined, 'a node of the circuit', terminal.node)
+    return at(values, place)
   }
-  if (terminal.node === REMOTE_EARTH) return ZERO
-  const voltage = voltageByNode.get(terminal.node)
-  invariant(voltage, 'a node of the circuit', terminal.node)
-  return voltage
+  let re = 0
+  let im = 0
+  terminal.mutual.forEach((ohm, k) => {
+    const place = 2 * (index.size + k)
+    re += ohm * values[place]!
+    im += ohm * values[place + 1]!
+  })
+  return { re, im }
 }
 
 /** A place on the ground that only electrode `k` reaches, with one ohm. */
