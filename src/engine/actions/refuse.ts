@@ -14,6 +14,7 @@ export const facts = [
   'cover-too-short',
   'driver-missing',
   'end-free-none',
+  'ground-taken',
   'handle-locked',
   'handline-missing',
   'hands-full',

@@ -13,6 +13,7 @@ export const refusals = {
   'refusal.cover-too-short': 'The cover is {metres:m} long and goes on from below upwards',
   'refusal.driver-missing': 'No rod driver at hand',
   'refusal.end-free-none': 'No end of {item:item} is free',
+  'refusal.ground-taken': 'Something is in the ground there already',
   'refusal.hands-full': 'Both hands are full: {items}',
   'refusal.handle-locked': 'The handle is locked',
   'refusal.handline-missing': 'No handline hangs from the pole',

@@ -11,6 +11,13 @@ type Case = readonly [act: string, fact: string, site: () => Site, who: string, 
 const start = (): Site => before('read-order')
 const atTruck = (): Site => before('take-permit')
 const rodPlace = (): Site => before('drive-rod')
+const atPoleFoot = (): Site => {
+  const site = rodPlace()
+  return {
+    ...site,
+    persons: { ...site.persons, gw: { ...site.persons.gw!, place: { kind: 'pole', station: 'foot' } } },
+  }
+}
 const belowLv = (): Site => after('climb')
 const earthing = (): Site => before('clamp')
 const bonded = (): Site => before('check-from-ground')
@@ -88,6 +95,7 @@ const cases: readonly Case[] = [
   ['set-barrier', 'not-a-choice', rodPlace, 'gw', { with: 'Q-1', values: { outline: [{ x: 0, y: 0 }] } }],
   ['take-in-barrier', 'thing-missing', start, 'gw', { on: 'barrier' }],
   ['drive-rod', 'rod-too-short', rodPlace, 'gw', { with: 'R-1', values: { at: { x: 2.6, y: -2.35 }, depth: 2 } }],
+  ['drive-rod', 'ground-taken', atPoleFoot, 'gw', { with: 'R-1', values: { at: { x: 0.1, y: -0.1 }, depth: 1.8 } }],
   ['pull-rod', 'thing-missing', rodPlace, 'gw', { on: rod }],
   ['clamp-earth-end', 'thing-missing', rodPlace, 'gw', { with: 'E-07', on: rod, values: turns }],
   ['unclamp-earth-end', 'not-clamped-there', () => before('clamp-earth-end'), 'gw', { with: 'E-07', on: rod }],

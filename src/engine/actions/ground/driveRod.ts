@@ -1,5 +1,7 @@
 /** Drives an earth rod. */
+import { distance, type GroundPoint } from '../../site/place'
 import { gearOf, numberOf } from '../../site/questions'
+import type { Site } from '../../site/site'
 import type { Action } from '../action'
 import { moveItem, tell } from '../changes'
 import { atHand, besidePointOfValue, handsFree, isAtHand } from '../conditions'
@@ -12,6 +14,15 @@ import { bothHands } from '../touching'
 /** Must stay above ground for the clamp, metres (common practice, no source). */
 const stickOut = 0.1
 
+/** A rod does not go into another, into the pole, or into what is buried; metres from its axis. */
+const room = 0.1
+
+function isTaken(site: Site, at: GroundPoint): boolean {
+  const { pole, stay, lv } = site.scenario
+  const buried = [stay.anchor, lv.neutralEarth.at, ...site.rods.map((rod) => rod.at)]
+  return distance(at, { x: 0, y: 0 }) < pole.diameter / 2 + room || buried.some((it) => distance(at, it) < room)
+}
+
 export const driveRod: Action = {
   id: 'drive-rod',
   covers: ['A40'],
@@ -23,6 +34,7 @@ export const driveRod: Action = {
   check: all(atHand, besidePointOfValue('at'), handsFree(2, 'item'), (site, order) => {
     const driver = items(site).find((id) => site.items[id]?.type === 'rod-driver' && isAtHand(site, order.who, id))
     if (driver === undefined) return refuse(order, 'driver-missing')
+    if (isTaken(site, pointIn(order, 'at'))) return refuse(order, 'ground-taken')
     const length = numberOf(gearOf(site, itemIn(order)).is, 'length')
     return numberIn(order, 'depth') <= length - stickOut ? undefined : refuse(order, 'rod-too-short')
   }),
