@@ -11,6 +11,7 @@ export function consistencyIssues(file: Json): readonly Issue[] {
   return [
     ...soilIssues(asObject(file.soil)),
     ...poleIssues(asObject(file.pole)),
+    ...groundIssues(file),
     ...phaseIssues(file),
     ...roleIssues(file),
     ...labelIssues(file),
@@ -57,6 +58,40 @@ function poleIssues(pole: Json): readonly Issue[] {
     ...above('stepBoltsToM', stepBoltsToM, heightM, 'the height of the pole'),
     ...(isOver(cage, half) ? [issue(['pole', 'cageRadiusM'], cageRadiusM, 'cage and its cover inside the pole')] : []),
   ]
+}
+
+/** What is in the ground stands apart: the pole, the stay's anchor, the earth of the low-voltage neutral. */
+function groundIssues(file: Json): readonly Issue[] {
+  const stay = asObject(file.stay)
+  const anchor = asObject(stay.anchor)
+  const earth = asObject(asObject(asObject(file.lv).neutralEarth).at)
+  const atPole = { xM: 0, yM: 0 }
+  const length = stay.anchorLengthM
+  const radius = stay.anchorRadiusM
+  return [
+    ...(areNear(anchor, atPole) ? [issue(['stay', 'anchor'], placeText(anchor), 'at least 1 m from the pole')] : []),
+    ...(areNear(earth, atPole) || areNear(earth, anchor)
+      ? [
+          issue(
+            ['lv', 'neutralEarth', 'at'],
+            placeText(earth),
+            'at least 1 m from the pole and from the anchor of the stay',
+          ),
+        ]
+      : []),
+    ...(typeof radius === 'number' && isOver(2 * radius, length)
+      ? [issue(['stay', 'anchorLengthM'], length, 'twice the radius of the anchor or more')]
+      : []),
+  ]
+}
+
+function areNear(a: Json, b: Json): boolean {
+  const [x, y] = [Number(a.xM) - Number(b.xM), Number(a.yM) - Number(b.yM)]
+  return Math.sqrt(x * x + y * y) < 1
+}
+
+function placeText({ xM, yM }: Json): string {
+  return `${String(xM)}, ${String(yM)}`
 }
 
 /** Each phase once in a set of three; no conductor inside another's metal; a neutral below. */
