@@ -8,6 +8,7 @@ const verbs = new Map<string, () => Promise<Verb>>([
   ['check', async () => (await import('./check')).check],
   ['expose', async () => (await import('./expose')).expose],
   ['grade', async () => (await import('./grade')).grade],
+  ['ground', async () => (await import('./ground')).ground],
   ['netlist', async () => (await import('./netlist')).netlist],
   ['qualify', async () => (await import('./qualify')).qualify],
   ['schema', async () => (await import('./schema')).schema],
