@@ -10,6 +10,7 @@ import { shockPathOf } from '../../../src/engine/hazard/paths/shockPathOf'
 import { cachedGround } from '../../../src/engine/hazard/sweepCache'
 import { factor } from '../../../src/engine/physics/network'
 import type { Limb } from '../../../src/engine/site/contact'
+import { english } from '../../../src/text'
 import { earthedSite, sharedCache } from './sites'
 
 describe('mechanisms of livening', () => {
@@ -49,6 +50,10 @@ describe('exposure paths', () => {
   it('ids once, each with its row of the procedure', () => {
     expect(new Set(exposurePaths.map((it) => it.id)).size).toBe(exposurePaths.length)
     for (const path of exposurePaths) expect(path.rows.length, path.id).toBeGreaterThan(0)
+  })
+
+  it('each has its words', () => {
+    for (const { id } of exposurePaths) expect(Object.keys(english)).toContain(`path.${id}`)
   })
 
   it.each([

@@ -18,7 +18,7 @@ export const burnsFrom = 1
 const joints: readonly (readonly [string, readonly Joint[], PostureName])[] = [
   ['hand-hand', ['handLeft', 'elbowLeft', 'neck', 'elbowRight', 'handRight'], 'standing'],
   ['hand-thigh', ['handLeft', 'elbowLeft', 'neck', 'hip', 'thigh'], 'reaching'],
-  ['hand-pole', ['handLeft', 'elbowLeft', 'neck', 'elbowRight', 'handRight'], 'reaching'],
+  ['hand-metalwork', ['handLeft', 'elbowLeft', 'neck', 'elbowRight', 'handRight'], 'reaching'],
   ['pace', ['footLeft', 'kneeLeft', 'hip', 'kneeRight', 'footRight'], 'pacing'],
   ['thigh-feet', ['thigh', 'kneeRight', 'footRight'], 'reaching'],
   ['bystander-pace', ['footLeft', 'kneeLeft', 'hip', 'kneeRight', 'footRight'], 'pacing'],
