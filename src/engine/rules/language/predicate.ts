@@ -43,7 +43,7 @@ export function whyNot(book: PredicateBook, call: PredicateCall, scope: Scope): 
   if ('not' in call) return whyNot(book, call.not, scope) === undefined ? {} : undefined
   if ('allOf' in call) return firstFailure(book, call.allOf, scope)
   const failures = call.anyOf.map((part) => whyNot(book, part, scope))
-  return failures.includes(undefined) ? undefined : (failures[0] ?? {})
+  return failures.includes(undefined) ? undefined : Object.assign({}, ...[...failures].reverse())
 }
 
 export function holds(book: PredicateBook, call: PredicateCall, scope: Scope): boolean {

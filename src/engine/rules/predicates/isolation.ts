@@ -90,17 +90,6 @@ const controlAsFound: SitePredicate = {
   },
 }
 
-const ownsLock: SitePredicate = {
-  id: 'own-lock',
-  says: 'the one who acts put this lock on',
-  about: 'act',
-  takes: {},
-  fails({ site, entry }) {
-    const owner = site.switches[entry?.order.on ?? '']?.lockedBy
-    if (owner === undefined || owner === null || owner === entry?.order.who) return undefined
-    return { why: 'anothers-lock', owner }
-  },
-}
 
 const permit = (id: string, state: string, says: string): SitePredicate => ({
   id,
@@ -139,7 +128,6 @@ export const isolationPredicates = [
   recloseBlocked,
   handlesAsFound,
   controlAsFound,
-  ownsLock,
   permit('permit-held', 'held', 'the permit is held'),
   permit('permit-returned', 'returned', 'the permit has been returned'),
   paperIs('declared-safe', 'safeToWork', 'declared safe to work'),

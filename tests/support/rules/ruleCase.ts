@@ -1,0 +1,18 @@
+/** One row of the tables of rules: an edit of a recorded run that breaks the rule, and the nearest one that keeps it. */
+import type { Pack } from '../../../src/engine'
+import type { Edit } from './edits'
+
+export interface CaseRun {
+  readonly edit: Edit
+  /** Which recording is edited; the clean one unless said. */
+  readonly of?: 'clean' | 'clean-livened'
+  /** Hidden defects, by item, beside those of the recording. */
+  readonly defects?: Readonly<Record<string, string>>
+  /** What the label says instead, by item. */
+  readonly labels?: Readonly<Record<string, Readonly<Record<string, string | number>>>>
+  /** Blades that hang when the supply switch opens. */
+  readonly hung?: readonly ('A' | 'B' | 'C')[]
+  readonly pack?: Partial<Pack>
+}
+
+export type RuleCases = Readonly<Record<string, { readonly breaks: Edit | CaseRun; readonly near: Edit | CaseRun }>>
