@@ -3,6 +3,13 @@ import type { Words } from '../words'
 
 export const scene = {
   'scene.name': 'The site, drawn in three dimensions',
+  'scene.views': 'Where to look from',
+  'scene.view.ground': 'Ground',
+  'scene.view.pole-top': 'Pole top',
+  'scene.view.plan': 'Plan',
+  'scene.view.over': 'Over the site',
+  'scene.view.tarp': 'Tarp',
+  'scene.view.switch': 'Switch {label}',
   'scene.about': 'about {figure}',
   'scene.lead-current': '{item}, about {figure}',
   'scene.pole-current': 'pole, about {figure}',

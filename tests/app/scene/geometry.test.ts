@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import { Vector3 } from 'three'
+import type { Vector3 } from 'three'
 import { expect, test } from 'vitest'
 import { routeLead } from '../../../src/app/scene/gear/leads'
 import { box } from '../../../src/app/scene/geometry/shapes'

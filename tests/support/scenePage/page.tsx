@@ -94,10 +94,11 @@ let shown: Shown = {
   onRestored: tell('restored'),
 }
 
-const root = createRoot(document.getElementById('app')!)
+let root: ReturnType<typeof createRoot> | null = null
 
 function set(change: Partial<Shown>): void {
   shown = { ...shown, ...change }
+  root ??= createRoot(document.getElementById('app')!)
   applyTheme(shown.theme)
   root.render(
     <div className='place'>
@@ -114,7 +115,7 @@ const page = {
   place: () => set({ onGroundPoint: tell('ground') }),
   anchorOf: (id: string) => anchors(id),
   liveningIds: timeline.scenario.livenings.map(({ id }) => id),
-  unmount: () => root.render(<p>gone</p>),
+  unmount: () => root?.render(<p>gone</p>),
   instant: () => shown.instant,
 }
 
@@ -124,4 +125,5 @@ declare global {
   }
 }
 window.page = page
-set({})
+if (wishes.has('stage')) void import('./stage').then(({ openStage }) => openStage(wish('part', 'below-lv')))
+else set({})
