@@ -5,9 +5,10 @@
  */
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
+import { wordsOfPack, wordsOfScenario } from '../files/words/needed'
 import { checkExpectation } from './checkExpectation'
 import { checkWordsOf } from './checkWords'
-import { fileIn, folderEntries, Gathered, isFolder, readText } from './input'
+import { folderEntries, Gathered, isFolder, readText } from './input'
 import type { Job, Judged } from './judge'
 import { judgeAll } from './judgeAll'
 import {
@@ -70,8 +71,9 @@ function readPlace(place: string, gathered: Gathered, fine: string[]): readonly 
   }
   if (existsSync(join(place, 'scenario.json'))) return readScenarioFolder(place, gathered, fine)
   if (existsSync(join(place, 'pack.json'))) {
-    if (loadPack(place, gathered)) fine.push(fileIn(place, 'pack.json'))
-    fine.push(...checkWordsOf(place, gathered))
+    const loaded = loadPack(place, gathered)
+    if (loaded) fine.push(loaded.place)
+    fine.push(...checkWordsOf(place, loaded ? wordsOfPack(loaded.pack) : [], gathered))
     return []
   }
   const inside = folderEntries(place)
@@ -83,9 +85,9 @@ function readPlace(place: string, gathered: Gathered, fine: string[]): readonly 
 
 function readScenarioFolder(place: string, gathered: Gathered, fine: string[]): readonly Folder[] {
   const scenario = loadScenario(place, gathered)
-  fine.push(...checkWordsOf(place, gathered))
+  if (scenario) fine.push(scenario.place)
+  fine.push(...checkWordsOf(place, scenario ? wordsOfScenario(scenario.base) : [], gathered))
   if (scenario === undefined) return []
-  fine.push(scenario.place)
   const runsFolder = join(place, 'runs')
   const packs = new Map<string, LoadedPack | undefined>()
   const runs = (existsSync(runsFolder) ? runPlaces([runsFolder]) : []).flatMap((file) => {

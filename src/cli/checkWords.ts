@@ -1,10 +1,14 @@
 /** The words files of a folder: English is there, and every other language says the same with the same placeholders. */
 import { join } from 'node:path'
+import { missingWords } from '../files/words/needed'
 import { compareWords, readWords, type WordsFile } from '../files/words/read'
 import { folderEntries, issueLine, readText, type Gathered } from './input'
 
-/** @returns the files that are fine */
-export function checkWordsOf(folder: string, gathered: Gathered): readonly string[] {
+/**
+ * @param needed keys that there must be
+ * @returns the files that were read
+ */
+export function checkWordsOf(folder: string, needed: readonly string[], gathered: Gathered): readonly string[] {
   const files = folderEntries(folder).filter((name) => /^text\.[A-Za-z-]+\.json$/.test(name))
   const read = files.flatMap((name) => {
     const place = join(folder, name)
@@ -14,6 +18,10 @@ export function checkWordsOf(folder: string, gathered: Gathered): readonly strin
   const english = read.find(({ name }) => name === 'text.en.json')
   if (english === undefined && !files.includes('text.en.json')) {
     gathered.lines.push(`${join(folder, 'text.en.json')}: found nothing; allowed: the words in English`)
+  }
+  if (english) {
+    const missing = missingWords(needed, english.words)
+    gathered.lines.push(...missing.map((issue) => issueLine(english.place, issue)))
   }
   for (const { place, name, words } of read) gathered.lines.push(...faultsOf(place, name, words, english?.words))
   return read.map(({ place }) => place)

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { compareWords, readWords, type WordsFile } from '../../../src/files/words/read'
-import { startSite } from '../../../src/engine'
-import { marrowBend } from '../../support/marrowBend'
+import { missingWords, wordsOfScenario } from '../../../src/files/words/needed'
+import { marrowBendBase } from '../../support/marrowBend'
 
 const english = (): WordsFile => {
   const read = readWords(readFileSync(new URL('../../../scenarios/marrow-bend/text.en.json', import.meta.url), 'utf8'))
@@ -12,22 +12,11 @@ const english = (): WordsFile => {
 
 describe('words', () => {
   it('of the shipped scenario name everything that it has', () => {
-    const { words } = english()
-    const scenario = marrowBend()
-    const site = startSite(scenario)
-    const needed = [
-      ...Object.keys(site.persons).map((id) => `person.${id}`),
-      ...[
-        ...scenario.conductors,
-        ...scenario.lv.wires,
-        ...scenario.feeders,
-        ...scenario.switches,
-        ...scenario.hazards,
-      ].map((it) => `thing.${it.id}`),
-      ...scenario.switches.flatMap((it) => ['A', 'B', 'C'].map((phase) => `thing.${it.id}/${phase}`)),
-      ...scenario.livenings.map((it) => `livening.${it.id}`),
-    ]
-    expect(needed.filter((key) => words[key] === undefined)).toEqual([])
+    expect(missingWords(wordsOfScenario(marrowBendBase()), english())).toEqual([])
+    const others = Object.fromEntries(Object.entries(english().words).filter(([key]) => key !== 'person.pw'))
+    expect(missingWords(wordsOfScenario(marrowBendBase()), { language: 'en', words: others })).toEqual([
+      { path: '$.words["person.pw"]', found: 'nothing', allowed: 'a sentence' },
+    ])
   })
 
   it('of another language have the same keys and placeholders', () => {
