@@ -2,6 +2,7 @@
 import { useFrame, useThree } from '@react-three/fiber'
 import { useEffect, useLayoutEffect, useMemo } from 'react'
 import { Mesh, type PerspectiveCamera, PlaneGeometry, Vector3 } from 'three'
+import { say, volts } from '../../text'
 import { CameraRig } from './camera/CameraRig'
 import { InkBatch } from './ink/InkBatch'
 import { type Built, built, join, type Hit } from './ink/part'
@@ -14,6 +15,7 @@ import type { Label } from './labels/label'
 import type { Inset, LabelLayer } from './labels/labelLayer'
 import { liveningLabels } from './labels/liveningLabels'
 import { siteLabels, switchLabels } from './labels/siteLabels'
+import { isBelowLv } from './people/stance'
 import { anchorIn } from './pick/pick'
 import { Picker } from './pick/Picker'
 import type { AnchorOf, SceneInput } from './sceneInput'
@@ -32,9 +34,6 @@ interface Props {
   /** What can be picked now, for the test hook. */
   readonly onHits: (hits: readonly Hit[]) => void
 }
-
-const isBelowLv = ({ place }: SitePicture['people'][number]): boolean =>
-  place.kind === 'pole' && place.station === 'below-lv'
 
 const noInset: Inset = { top: 0, bottom: 0 }
 
@@ -57,7 +56,7 @@ export function SceneRoot({ input, labels, onHits }: Props) {
   const instant = input.instant ?? null
   const persons = input.persons
   useEffect(() => {
-    const source = { ...site, view: input.view, persons: persons ?? [] }
+    const source = { ...site, view: input.view, persons: persons ?? [], isLivened: site.livening !== null }
     const shown: readonly Label[] = isSwitch
       ? device
         ? switchLabels(site.layout, device)
@@ -66,6 +65,9 @@ export function SceneRoot({ input, labels, onHits }: Props) {
         ? [...siteLabels(source), ...liveningLabels(source, site.livening, instant, site.sheet)]
         : siteLabels(source)
     labels.set(shown)
+    labels.note(
+      site.livening?.strongest && !isSwitch ? say('scene.contours', { volts: volts(site.livening.interval) }) : null,
+    )
     invalidate()
   }, [labels, site, device, isSwitch, input.view, persons, instant, invalidate])
   useEffect(() => onHits(hits), [hits, onHits])

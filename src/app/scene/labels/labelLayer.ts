@@ -25,12 +25,15 @@ export interface Inset {
 
 export class LabelLayer {
   private shown: readonly Shown[] = []
+  private readonly foot = document.createElement('div')
   private readonly leaders = document.createElementNS(svgSpace, 'svg')
   inset: Inset = { top: 0, bottom: 0 }
 
   constructor(private readonly root: HTMLElement) {
     this.leaders.setAttribute('class', 'scene-leaders')
-    root.append(this.leaders)
+    this.foot.className = 'scene-label scene-note'
+    this.foot.hidden = true
+    root.append(this.leaders, this.foot)
   }
 
   set(labels: readonly Label[]): void {
@@ -46,8 +49,15 @@ export class LabelLayer {
     }
   }
 
+  /** A line at the foot of the picture. */
+  note(text: string | null): void {
+    this.foot.textContent = text ?? ''
+    this.foot.hidden = text === null
+  }
+
   dispose(): void {
     this.set([])
+    this.foot.remove()
     this.leaders.remove()
   }
 
@@ -87,27 +97,33 @@ export class LabelLayer {
     taken: readonly Box[],
   ) {
     const projected = new Vector3()
-    const [dx, dy] = label.away ?? [0, 0]
+    const [top, bottom] = [this.inset.top + 4, height - this.inset.bottom - 4]
     for (const at of candidates(label)) {
       projected.copy(at).project(camera)
       const point = [((projected.x + 1) / 2) * width, ((1 - projected.y) / 2) * height] as const
-      const x = Math.min(width - w - 6, Math.max(6, point[0] + dx - w / 2))
-      const y = point[1] + dy - h / 2
-      const [top, bottom] = [this.inset.top + 4, height - this.inset.bottom - 4]
-      const isOff =
-        projected.z > 1 ||
-        point[0] < 10 ||
-        point[0] > width - 10 ||
-        point[1] < top ||
-        point[1] > bottom ||
-        y < top ||
-        y + h > bottom
-      if (isOff || taken.some(([left, up, right, down]) => x < right && x + w > left && y < down && y + h > up))
-        continue
-      return { point, corner: [x, y] as const }
+      if (projected.z > 1 || point[0] < 10 || point[0] > width - 10 || point[1] < top || point[1] > bottom) continue
+      for (const [dx, dy] of sides(label.away)) {
+        const x = Math.min(width - w - 6, Math.max(6, point[0] + dx - w / 2))
+        const y = point[1] + dy - h / 2
+        if (y < top || y + h > bottom) continue
+        if (taken.some(([left, up, right, down]) => x < right && x + w > left && y < down && y + h > up)) continue
+        return { point, corner: [x, y] as const }
+      }
     }
     return undefined
   }
+}
+
+/** The side that was asked for, then the others. */
+const sides = (away: Label['away']): readonly (readonly [number, number])[] => {
+  if (!away) return [[0, 0]]
+  const [dx, dy] = away
+  return [
+    [dx, dy],
+    [dx, -dy],
+    [-dx, dy],
+    [-dx, -dy],
+  ]
 }
 
 const candidates = ({ at }: Label): readonly Vector3[] => (at instanceof Vector3 ? [at] : at)

@@ -84,7 +84,7 @@ function publicLabel({ picture }: LabelSource, { field, strongest }: LiveningPic
       text: say('scene.pace-at-barrier', { figure }),
       kind: 'verdict',
       away: [60, 44],
-      rank: 6.8,
+      rank: 8.2,
     },
   ]
 }

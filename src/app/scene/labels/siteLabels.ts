@@ -6,6 +6,7 @@ import { bladeMiddle } from '../gear/switchTop'
 import type { LeadRoute } from '../gear/leads'
 import { vector } from '../geometry/shapes'
 import type { Joints } from '../people/posture'
+import { isBelowLv } from '../people/stance'
 import { hvHeight, type Layout, lvHeight, toScene } from '../site/layout'
 import type { PersonPicture, SitePicture, SwitchPicture } from '../site/sitePicture'
 import type { Label } from './label'
@@ -16,6 +17,7 @@ export interface LabelSource {
   readonly routes: readonly LeadRoute[]
   readonly joints: ReadonlyMap<string, Joints>
   readonly view: ViewName
+  readonly isLivened: boolean
   /** Persons that the next order goes to. */
   readonly persons: readonly string[]
 }
@@ -79,12 +81,12 @@ const personLabels = ({ picture, joints, persons, view }: LabelSource): readonly
   })
 
 /** Letters of the LV wires, where they can be told apart. */
-const lvLabels = ({ layout, view }: LabelSource): readonly Label[] =>
-  view !== 'pole-top'
+const lvLabels = ({ layout, picture, view }: LabelSource): readonly Label[] =>
+  view !== 'pole-top' || !picture.people.some(isBelowLv)
     ? []
     : layout.lv.map((support, i) => ({
         key: support.id,
-        at: [-1.5, -1.9, -1.2, 1.6].map((along) =>
+        at: [-1.5, -1.9, -1.2].map((along) =>
           vector(support.across, lvHeight(support, along - i * 0.12), along - i * 0.12),
         ),
         text: support.letter,
@@ -92,13 +94,13 @@ const lvLabels = ({ layout, view }: LabelSource): readonly Label[] =>
         rank: 4,
       }))
 
-/** Not while the pole top fills the picture. */
-const hazardLabels = ({ picture, view }: LabelSource): readonly Label[] =>
-  view === 'pole-top'
+/** Not while the pole top fills the picture, nor under the figures of a livening. */
+const hazardLabels = ({ picture, view, isLivened }: LabelSource): readonly Label[] =>
+  view === 'pole-top' || isLivened
     ? []
     : picture.hazards.map(({ id, at }, i) => ({
         key: id,
-        at: toScene(at, view === 'plan' ? 0 : 1.7),
+        at: toScene(at, 0.2),
         text: String(i + 1),
         kind: 'hazard',
         rank: 1.5,

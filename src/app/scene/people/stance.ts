@@ -54,6 +54,8 @@ function apart(at: GroundPoint, picture: SitePicture, person: PersonPicture): Gr
   }
 }
 
+export const isBelowLv = ({ place }: PersonPicture): boolean => place.kind === 'pole' && place.station === 'below-lv'
+
 const yawTo = (from: Vector3, to: Vector3): number => Math.atan2(from.x - to.x, from.z - to.z)
 
 /** Ahead of and beside a person who faces so. */
