@@ -10,7 +10,6 @@ import type { Site } from '../site/site'
 import { invariant } from '../units/invariant'
 import { answerBody } from './bodies/answerBody'
 import type { BodyAnswer } from './bodies/bodyAnswer'
-import { touchingBody } from './bodies/touch'
 import { answerBystander } from './bystander'
 import { fittedOf, type Fitted } from './circuit/fitted'
 import { clampId, leadPieceId } from './circuit/nodes'
@@ -69,9 +68,8 @@ export function answersOf(
   const scenario = scenarioInCorner(site.scenario, corner)
   const bodies = [...moment.bodies].sort((a, b) => (a.person < b.person ? -1 : 1))
   const crew = bodies.map((body) => {
-    const touching = touchingBody(site, scenario, body)
-    const key = `${line.key} ${cache.shortName(JSON.stringify(touching))}`
-    return remembered(cache, key, () => [answerBody(scenario, line, touching)])
+    const { touching, name } = cache.touching(site, scenario, body)
+    return remembered(cache, `${line.key} ${name}`, () => [answerBody(scenario, line, touching)])
   })
   const publicKey = `${line.key} public ${cache.shortName(JSON.stringify(site.barrier))}`
   return [...crew, remembered(cache, publicKey, () => answerBystander(scenario, line, site.barrier))].flat()

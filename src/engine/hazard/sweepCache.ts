@@ -3,8 +3,11 @@
  * Answers do not depend on what was asked before or thrown out.
  */
 import type { Factored, Unsolvable } from '../physics/network'
+import type { Body } from '../site/contact'
 import type { Scenario } from '../site/scenario'
+import type { Site } from '../site/site'
 import type { BodyAnswer } from './bodies/bodyAnswer'
+import { touchingBody, type TouchingBody } from './bodies/touch'
 import { groundKey, groundOf, type Ground } from './circuit/electrodes'
 import type { Fitted } from './circuit/fitted'
 import type { FactoredStore } from './circuit/phaseView'
@@ -17,10 +20,17 @@ export interface SweepCache {
   readonly answers: Kept<readonly (BodyAnswer | Unsolvable)[]>
   readonly states: Kept<StateAnswer>
   readonly factored: FactoredStore
+  /** A body's contacts as the circuit meets them, with a short name for all that they depend on. */
+  touching(site: Site, scenario: Scenario, body: Body): NamedBody
   /** Short names for long keys. */
   shortName(long: string): string
   /** The same for scenarios that no current can tell apart. */
   scenarioName(scenario: Scenario): string
+}
+
+export interface NamedBody {
+  readonly touching: TouchingBody
+  readonly name: string
 }
 
 export interface Kept<T> {
@@ -42,6 +52,7 @@ export function createSweepCache(): SweepCache {
     return name
   }
   const nameByScenario = new WeakMap<Scenario, string>()
+  const touchingBySite = new WeakMap<Site, Map<Body, Map<Scenario, NamedBody>>>()
   return {
     grounds: keepLatest(most.grounds),
     lines: keepLatest(most.lines),
@@ -49,6 +60,15 @@ export function createSweepCache(): SweepCache {
     states: keepLatest(most.states),
     factored: latestFactored(most.factored),
     shortName,
+    touching: (site, scenario, body) => {
+      const byScenario = inner(inner(touchingBySite, site), body)
+      const known = byScenario.get(scenario)
+      if (known !== undefined) return known
+      const touching = touchingBody(site, scenario, body)
+      const named = { touching, name: shortName(JSON.stringify(touching)) }
+      byScenario.set(scenario, named)
+      return named
+    },
     scenarioName: (scenario) => {
       const known = nameByScenario.get(scenario)
       if (known !== undefined) return known
@@ -66,6 +86,15 @@ export function cachedGround(cache: SweepCache, scenario: Scenario, fitted: Fitt
   const ground = groundOf(scenario, fitted)
   cache.grounds.set(key, ground)
   return ground
+}
+
+/** The map within a map, made when it is not there. */
+function inner<K, A, B>(outer: { get(key: K): Map<A, B> | undefined; set(key: K, value: Map<A, B>): unknown }, key: K) {
+  const known = outer.get(key)
+  if (known !== undefined) return known
+  const made = new Map<A, B>()
+  outer.set(key, made)
+  return made
 }
 
 /** Everything of a scenario that reaches a current; names, words and the crew do not. */

@@ -21,6 +21,7 @@ export function solveFactored(factors: Factors, right: SplitVector): SplitVector
     for (let column = 0; column < row; column++) {
       const aRe = re[start + column]!
       const aIm = im[start + column]!
+      if (aRe === 0 && aIm === 0) continue
       sumRe -= aRe * x.re[column]! - aIm * x.im[column]!
       sumIm -= aRe * x.im[column]! + aIm * x.re[column]!
     }
@@ -34,6 +35,7 @@ export function solveFactored(factors: Factors, right: SplitVector): SplitVector
     for (let column = row + 1; column < size; column++) {
       const aRe = re[start + column]!
       const aIm = im[start + column]!
+      if (aRe === 0 && aIm === 0) continue
       sumRe -= aRe * x.re[column]! - aIm * x.im[column]!
       sumIm -= aRe * x.im[column]! + aIm * x.re[column]!
     }

@@ -1,6 +1,6 @@
 /** The sweep: every distinct state, every livening whose cause stands, every corner; the same whatever the order. */
 import { describe, expect, it } from 'vitest'
-import { cornersOf, inCorner } from '../../../src/engine/hazard/corner'
+import { cornersOf, declaredCorner, inCorner } from '../../../src/engine/hazard/corner'
 import { verdictOf } from '../../../src/engine/hazard/limits'
 import { sweep, type SweptMoment } from '../../../src/engine/hazard/sweep'
 import { createSweepCache } from '../../../src/engine/hazard/sweepCache'
@@ -158,6 +158,17 @@ describe('sweep', () => {
     const answers = cache.answers.size
     sweep({ scenario, moments: clean }, cache)
     expect([cache.lines.size, cache.answers.size]).toEqual([lines, answers])
+  })
+
+  it('a quick look at the declared corner gives that corner’s numbers', () => {
+    const quick = sweep({ scenario, moments: clean }, cache, undefined, [declaredCorner])
+    expect(quick.corners).toBe(1)
+    const whole = sweep({ scenario, moments: clean }, cache)
+    for (const it of quick.worst) {
+      expect(Object.keys(it.ratios)).toEqual(['declared'])
+      const same = whole.worst.find((other) => other.person === it.person && other.path === it.path)
+      expect(Object.values(it.ratios)[0]!).toBeLessThanOrEqual(Math.max(...Object.values(same!.ratios)))
+    }
   })
 
   it('tells how far it is', () => {
