@@ -3,7 +3,7 @@ import { requireGearType } from '../gear/catalogue'
 import type { FoundBy, GearType } from '../gear/gearType'
 import { invariant } from '../units/invariant'
 import type { GroundPoint } from './place'
-import type { ItemId, PersonId, Role, ScenarioPerson, ScenarioSwitch, ThingId } from './scenario'
+import type { ItemId, PersonId, ScenarioPerson, ScenarioSwitch, ThingId } from './scenario'
 import type { Clamp, Item, Person, Site, SwitchState } from './site'
 
 export type Parameters = Readonly<Record<string, number | string | boolean>>
@@ -26,10 +26,6 @@ export function crewMember(site: Site, id: PersonId): ScenarioPerson {
   return member
 }
 
-export function personOfRole(site: Site, role: Role): PersonId | undefined {
-  return site.scenario.crew.find((it) => it.role === role)?.id
-}
-
 export function requireItem(site: Site, id: ItemId): Item {
   const item = site.items[id]
   invariant(item, 'an item of the register', id)
@@ -48,12 +44,6 @@ export function requireSwitch(site: Site, id: ThingId): SwitchState {
 
 export function findSwitch(site: Site, id: ThingId): ScenarioSwitch | undefined {
   return site.scenario.switches.find((it) => it.id === id)
-}
-
-/** Who holds or wears it, if anybody. */
-export function holderOf(site: Site, item: ItemId): PersonId | undefined {
-  const where = site.items[item]?.where
-  return where?.kind === 'person' ? where.person : undefined
 }
 
 /** Ids of all items of a type, sorted. */
