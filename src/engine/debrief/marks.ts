@@ -3,7 +3,7 @@
  * element that no act of the run touches is *not observed*, which is neither met nor failed.
  */
 import type { Timeline } from '../timeline/timeline'
-import { isObserved } from '../rules/isObserved'
+import { observedRules } from '../rules/observedRules'
 import type { Finding, Pack } from '../rules/finding'
 import type { Result } from './result'
 
@@ -11,12 +11,12 @@ import type { Result } from './result'
 const mostMajorsOfElement = 1
 
 export function markElements(timeline: Timeline, pack: Pack, findings: readonly Finding[]): Result['marks'] {
+  const observed = observedRules(timeline, pack)
   return pack.elements.map((element) => {
     const own = findings.filter((finding) => finding.element === element)
     const criticals = count(own, 'critical')
     const majors = count(own, 'major')
-    const isSeen =
-      own.length > 0 || pack.rules.some((rule) => rule.element === element && isObserved(timeline, pack, rule))
+    const isSeen = own.length > 0 || pack.rules.some((rule) => rule.element === element && observed.has(rule.id))
     const isMet = criticals === 0 && majors <= mostMajorsOfElement
     return {
       element,

@@ -9,18 +9,18 @@ import { weigh } from '../../../src/engine/debrief/outcome'
 import { findFindings } from '../../../src/engine/rules/findFindings'
 import { placesOf } from '../../support/rules/edits'
 import { recorded, shippedPack } from '../../support/rules/recorded'
-import { replayer } from '../../support/rules/replay'
+import { replayer, type Replayer } from '../../support/rules/replay'
 import { listVariants, type Variant } from '../../support/rules/variants'
 
 const pack = shippedPack()
 const { scenario, orders } = recorded('clean')
 const cache = createSweepCache()
-let again: (orders: readonly Order[]) => Timeline
+let again: Replayer
 let clean: Result
 
 beforeAll(() => {
   again = replayer(scenario, orders)
-  clean = judgeRun(again(orders), pack, { sweep: true, cache })
+  clean = judgeRun(again.run(orders), pack, { sweep: true, cache })
 }, 120_000)
 
 /** At most eight, and none of the paragraphs A23 to A88. */
@@ -33,11 +33,13 @@ const mayBeUnanswered: readonly { readonly isMeant: (variant: Variant) => boolea
 
 /** Everything that reached anybody, worst of each person and path. */
 const exposuresOf = (result: Result): string =>
-  JSON.stringify(result.sweep.map(({ person, path, verdict, exposure, ratios }) => ({ person, path, verdict, exposure, ratios })))
+  JSON.stringify(
+    result.sweep.map(({ person, path, verdict, exposure, ratios }) => ({ person, path, verdict, exposure, ratios })),
+  )
 
 function isAnswered({ orders: edited }: Variant): boolean {
-  const timeline = again(edited)
-  if (timeline.entries.some((entry) => entry.outcome === 'refused')) return true
+  const timeline = again.runUnrefused(edited)
+  if (timeline === undefined) return true
   if (findFindings(timeline, pack).length > 0) return true
   return exposuresOf(judgeRun(timeline, pack, { sweep: true, cache })) !== exposuresOf(clean)
 }
@@ -58,13 +60,18 @@ it('answers every change of a single act', { timeout: 600_000 }, () => {
 })
 
 const paragraphsOf = (order: Order): readonly string[] => actions.get(order.do)?.covers ?? []
-const isBetweenA23AndA88 = (paragraph: string): boolean => Number(paragraph.slice(1)) >= 23 && Number(paragraph.slice(1)) <= 88
+const isBetweenA23AndA88 = (paragraph: string): boolean =>
+  Number(paragraph.slice(1)) >= 23 && Number(paragraph.slice(1)) <= 88
 
 /** Left out alone, and with what only undoes it: each of these may never pass. */
 const neverPasses: readonly (readonly string[])[] = [
   ...['lv-a', 'lv-b', 'lv-n', 'lv-c', 'conductor-a', 'conductor-b', 'conductor-c'].map((on) => [`pw test ${on}`]),
   ...['pw prove T-06 #1', 'pw prove T-06 #2', 'pw prove D-04 #1', 'pw prove D-04 #2'].map((name) => [name]),
-  ...['a', 'b', 'c'].map((wire) => [`pw clamp conductor-${wire}`, `pw tug conductor-${wire}`, `pw unclamp conductor-${wire}`]),
+  ...['a', 'b', 'c'].map((wire) => [
+    `pw clamp conductor-${wire}`,
+    `pw tug conductor-${wire}`,
+    `pw unclamp conductor-${wire}`,
+  ]),
   ...['a', 'b', 'c'].map((wire) => [`pw tug conductor-${wire}`]),
   ['pw fit-cover', 'pw look cover', 'pw remove-cover'],
   ['pw bond-metal', 'pw bond-line', 'pw unbond-line', 'pw unbond-metal'],
@@ -81,7 +88,9 @@ const neverPasses: readonly (readonly string[])[] = [
   ['gw set-barrier', 'gw take-in-barrier'],
   ['so lock switch-27', 'so unlock switch-27'],
   ['so lock switch-31', 'so unlock switch-31'],
-  ...['switch-27/A #1', 'switch-27/B #1', 'switch-27/C #1', 'switch-31/A', 'switch-31/B', 'switch-31/C'].map((on) => [`so look ${on}`]),
+  ...['switch-27/A #1', 'switch-27/B #1', 'switch-27/C #1', 'switch-31/A', 'switch-31/B', 'switch-31/C'].map((on) => [
+    `so look ${on}`,
+  ]),
   ['pw fit-guard lv-b', 'pw remove-guard lv-b'],
   ['pw fit-guard lv-n', 'pw remove-guard lv-n'],
   ['pic call-clear #1'],
@@ -106,5 +115,5 @@ describe('left out, never a pass', () => {
 
 function withoutOnly(names: readonly string[]): Timeline {
   const gone = names.flatMap((name) => placesOf(orders, name))
-  return again(orders.filter((_, i) => !gone.includes(i)))
+  return again.run(orders.filter((_, i) => !gone.includes(i)))
 }

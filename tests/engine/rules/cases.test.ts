@@ -3,11 +3,11 @@
  * and the recording itself. Trade facts behind the edits: common practice, no source, unless the pack names one.
  */
 import { beforeAll, describe, expect, it } from 'vitest'
-import type { Finding, Order, Pack, Scenario, Timeline } from '../../../src/engine'
+import type { Finding, Pack, Scenario, Timeline } from '../../../src/engine'
 import { findFindings } from '../../../src/engine/rules/findFindings'
 import type { Edit } from '../../support/rules/edits'
 import { recorded, shippedPack, shippedWords } from '../../support/rules/recorded'
-import { replay, replayer } from '../../support/rules/replay'
+import { replay, replayer, type Replayer } from '../../support/rules/replay'
 import type { CaseRun, RuleCases } from '../../support/rules/ruleCase'
 import { aloft } from './cases/aloft'
 import { ground } from './cases/ground'
@@ -20,7 +20,7 @@ const cases: RuleCases = { ...office, ...isolation, ...ground, ...aloft, ...work
 const pack = shippedPack()
 const words = shippedWords()
 const runs = { clean: recorded('clean'), 'clean-livened': recorded('clean-livened') }
-const again: Record<string, (orders: readonly Order[]) => Timeline> = {}
+const again: Record<string, Replayer> = {}
 
 beforeAll(() => {
   for (const [name, { scenario, orders }] of Object.entries(runs)) again[name] = replayer(scenario, orders)
@@ -33,7 +33,7 @@ function play(run: CaseRun): { readonly timeline: Timeline; readonly pack: Pack 
   const { scenario, orders } = runs[of]
   const edited = run.edit(orders)
   const isSameSite = run.defects === undefined && run.labels === undefined && run.hung === undefined
-  const timeline = isSameSite ? again[of]!(edited) : replay(changed(scenario, run), edited)
+  const timeline = isSameSite ? again[of]!.run(edited) : replay(changed(scenario, run), edited)
   return { timeline, pack: { ...pack, ...run.pack } }
 }
 
@@ -58,7 +58,7 @@ it('has a row for every rule and no row for none', () => {
 
 it('finds nothing in the recorded clean runs', () => {
   for (const [name, { orders }] of Object.entries(runs)) {
-    expect(findFindings(again[name]!(orders), pack), name).toEqual([])
+    expect(findFindings(again[name]!.run(orders), pack), name).toEqual([])
   }
 })
 

@@ -24,13 +24,32 @@ export function replay(scenario: Scenario, orders: readonly Order[]): OpenTimeli
   return orders.reduce(goOn, begin(scenario)).timeline
 }
 
-/** Keeps the recorded run after each of its orders, so that an edited one is only run from its first difference on. */
-export function replayer(scenario: Scenario, recorded: readonly Order[]): (orders: readonly Order[]) => OpenTimeline {
+export interface Replayer {
+  /** The edited run, run from its first difference on. */
+  run(orders: readonly Order[]): OpenTimeline
+  /** The same, but no further than the first refusal: undefined then. */
+  runUnrefused(orders: readonly Order[]): OpenTimeline | undefined
+}
+
+/** Keeps the recorded run after each of its orders. */
+export function replayer(scenario: Scenario, recorded: readonly Order[]): Replayer {
   const steps: Progress[] = [begin(scenario)]
   for (const order of recorded) steps.push(goOn(steps[steps.length - 1]!, order))
-  return (orders) => {
+  const sameUntil = (orders: readonly Order[]): number => {
     let same = 0
     while (same < recorded.length && orders[same] === recorded[same]) same++
-    return orders.slice(same).reduce(goOn, steps[same]!).timeline
+    return same
+  }
+  return {
+    run: (orders) => orders.slice(sameUntil(orders)).reduce(goOn, steps[sameUntil(orders)]!).timeline,
+    runUnrefused(orders) {
+      const same = sameUntil(orders)
+      let progress = steps[same]!
+      for (const order of orders.slice(same)) {
+        progress = goOn(progress, order)
+        if (progress.timeline.entries.slice(same).some((entry) => entry.outcome === 'refused')) return undefined
+      }
+      return progress.timeline
+    },
   }
 }

@@ -4,7 +4,7 @@
  */
 import type { RuleKind } from '../language/kind'
 import { isLinked, partOf, type Link } from '../language/link'
-import { allMatching, findLast, matchesAny, type Pattern } from '../language/pattern'
+import { allDone, allMatching, findLast, type Pattern } from '../language/pattern'
 import { aboutEntry, aboutMissing, type RawFinding } from '../language/raw'
 import { readFlag, readLinks, readNumber, readPatterns } from '../language/read'
 import { endOf, isBefore, type RunView } from '../language/runView'
@@ -30,6 +30,7 @@ export const doneBefore: RuleKind = {
     const before = readPatterns(parameters, 'before')
     const rule = {
       need,
+      done: allDone(view, need),
       links: readLinks(parameters, 'link'),
       since: readPatterns(parameters, 'since'),
       within: readNumber(parameters, 'within') ?? Infinity,
@@ -42,6 +43,8 @@ export const doneBefore: RuleKind = {
 
 interface Rule {
   readonly need: readonly Pattern[]
+  /** Acts that meet the need, wherever they stand. */
+  readonly done: readonly Entry[]
   readonly links: readonly Link[]
   readonly since: readonly Pattern[]
   readonly within: number
@@ -50,13 +53,7 @@ interface Rule {
 function isMet(view: RunView, rule: Rule, act: Entry): boolean {
   const stale = rule.since.length === 0 ? undefined : findLast(view, rule.since, act.start - 1)
   const fresh = Math.max(stale === undefined ? -Infinity : stale.end, act.start - rule.within)
-  return view.done.some(
-    (entry) =>
-      isBefore(entry, act) &&
-      entry.end >= fresh &&
-      matchesAny(view, rule.need, entry) &&
-      isLinked(view, rule.links, entry, act),
-  )
+  return rule.done.some((entry) => isBefore(entry, act) && entry.end >= fresh && isLinked(view, rule.links, entry, act))
 }
 
 function describe(view: RunView, rule: Rule, act: Entry): RawFinding {

@@ -4,7 +4,7 @@
  */
 import { type RuleKind } from '../language/kind'
 import { partOf, type Part } from '../language/link'
-import { findFirst, matches, type Pattern } from '../language/pattern'
+import { allDone, findFirst, matches, type Pattern } from '../language/pattern'
 import { aboutEntry, type RawFinding } from '../language/raw'
 import { readPatterns, readText } from '../language/read'
 import type { RunView } from '../language/runView'
@@ -33,45 +33,41 @@ export const order: RuleKind = {
     if (from.length > 0 && first === undefined) return []
     const begins = first?.start ?? -Infinity
     const ends = (to.length === 0 ? undefined : findFirst(view, to, begins))?.start ?? Infinity
-    const stretch = view.done.filter((entry) => entry.start >= begins && entry.start <= ends)
-    return [...groupActs({ ...view, done: stretch }, steps, same)].flatMap(([subject, acts]) =>
-      findTurned(view, steps, acts, subject),
-    )
+    const stretch = allDone(view, steps).filter((entry) => entry.start >= begins && entry.start <= ends)
+    return [...groupActs(view, steps, stretch, same)].flatMap(([subject, acts]) => findTurned(acts, subject))
   },
+}
+
+interface StepAct {
+  readonly act: Entry
+  readonly step: number
 }
 
 function groupActs(
   view: RunView,
   steps: readonly Pattern[],
+  stretch: readonly Entry[],
   same: Part | undefined,
-): ReadonlyMap<string, readonly Entry[]> {
-  const groups = new Map<string, Entry[]>()
-  for (const entry of view.done) {
-    if (stepOf(view, steps, entry) < 0) continue
-    const subject = same === undefined ? '' : partOf(view, entry, same)
+): ReadonlyMap<string, readonly StepAct[]> {
+  const groups = new Map<string, StepAct[]>()
+  for (const act of stretch) {
+    const subject = same === undefined ? '' : partOf(view, act, same)
     if (subject === undefined) continue
-    groups.set(subject, [...(groups.get(subject) ?? []), entry])
+    const step = steps.findIndex((pattern) => matches(view, pattern, act))
+    const group = groups.get(subject)
+    if (group === undefined) groups.set(subject, [{ act, step }])
+    else group.push({ act, step })
   }
   return groups
 }
 
 /** The first act that came although an earlier step was still to come. */
-function findTurned(
-  view: RunView,
-  steps: readonly Pattern[],
-  acts: readonly Entry[],
-  subject: string,
-): readonly RawFinding[] {
-  for (const act of acts) {
-    const step = stepOf(view, steps, act)
-    const late = acts.find((other) => stepOf(view, steps, other) < step && other.end > act.start)
+function findTurned(acts: readonly StepAct[], subject: string): readonly RawFinding[] {
+  for (const { act, step } of acts) {
+    const late = acts.find((other) => other.step < step && other.act.end > act.start)?.act
     if (late !== undefined) {
       return [aboutEntry(act, subject, { early: act.order.do, late: late.order.do, lateOn: late.order.on ?? '' })]
     }
   }
   return []
-}
-
-function stepOf(view: RunView, steps: readonly Pattern[], entry: Entry): number {
-  return steps.findIndex((pattern) => matches(view, pattern, entry))
 }

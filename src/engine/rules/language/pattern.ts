@@ -1,7 +1,7 @@
 /** Which acts of a run a rule speaks of. Every part given must match; a part left out matches anything. */
 import type { Value } from '../../actions/action'
 import type { Entry } from '../../timeline/timeline'
-import { matchesNames, type Names } from './glob'
+import { listNames, matchesNames, type Names } from './glob'
 import { findItemOf, findItemType, findRole, type RunView } from './runView'
 
 export type ValueTest =
@@ -53,14 +53,29 @@ function isList(test: ValueTest): test is readonly (string | number)[] {
   return Array.isArray(test)
 }
 
+/** The first that was carried to its end. */
 export function findFirst(view: RunView, patterns: readonly Pattern[], from = -Infinity): Entry | undefined {
-  return view.done.find((entry) => entry.start >= from && matchesAny(view, patterns, entry))
+  return allDone(view, patterns).find((entry) => entry.start >= from)
 }
 
 export function findLast(view: RunView, patterns: readonly Pattern[], until = Infinity): Entry | undefined {
-  return [...view.done].reverse().find((entry) => entry.start <= until && matchesAny(view, patterns, entry))
+  return allDone(view, patterns).findLast((entry) => entry.start <= until)
 }
 
+/** All that match, broken off or not, in order. */
 export function allMatching(view: RunView, patterns: readonly Pattern[]): readonly Entry[] {
-  return view.begun.filter((entry) => matchesAny(view, patterns, entry))
+  return candidates(view, patterns).filter((entry) => matchesAny(view, patterns, entry))
+}
+
+/** All that match and were carried to their end, in order. */
+export function allDone(view: RunView, patterns: readonly Pattern[]): readonly Entry[] {
+  return allMatching(view, patterns).filter((entry) => entry.outcome === 'done')
+}
+
+/** Acts whose names the patterns have, where every one of them names its acts in full. */
+function candidates(view: RunView, patterns: readonly Pattern[]): readonly Entry[] {
+  const acts = patterns.flatMap((pattern) => listNames(pattern.do ?? '*'))
+  if (acts.some((act) => act.includes('*'))) return view.begun
+  const lists = [...new Set(acts)].flatMap((act) => view.begunByAct.get(act) ?? [])
+  return acts.length === 1 ? lists : lists.sort((a, b) => a.start - b.start || a.index - b.index)
 }

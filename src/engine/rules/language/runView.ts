@@ -10,40 +10,58 @@ export interface RunView {
   readonly done: readonly Entry[]
   /** Those and the acts that a livening broke off: they were going on, though they left nothing behind. */
   readonly begun: readonly Entry[]
+  /** `begun` by act: most questions are about a few acts of a long run. */
+  readonly begunByAct: ReadonlyMap<string, readonly Entry[]>
+  readonly typeByItem: ReadonlyMap<ItemId, string>
+  readonly roleByPerson: ReadonlyMap<PersonId, Role>
 }
 
 export function viewRun(timeline: Timeline, pack: Pack): RunView {
   const begun = timeline.entries
     .filter((entry) => entry.order.do !== 'withdraw' && (entry.outcome === 'done' || isBrokenOff(entry)))
     .sort((a, b) => a.start - b.start || a.index - b.index)
-  return { timeline, pack, begun, done: begun.filter((entry) => entry.outcome === 'done') }
+  const { items, crew } = timeline.scenario
+  return viewOf(timeline, pack, begun, {
+    typeByItem: new Map(items.map(({ id, type }) => [id, type])),
+    roleByPerson: new Map(crew.map(({ id, role }) => [id, role])),
+  })
+}
+
+function viewOf(
+  timeline: Timeline,
+  pack: Pack,
+  begun: readonly Entry[],
+  names: Pick<RunView, 'typeByItem' | 'roleByPerson'>,
+): RunView {
+  const begunByAct = new Map<string, Entry[]>()
+  for (const entry of begun) {
+    const same = begunByAct.get(entry.order.do)
+    if (same === undefined) begunByAct.set(entry.order.do, [entry])
+    else same.push(entry)
+  }
+  return { timeline, pack, begun, done: begun.filter((entry) => entry.outcome === 'done'), begunByAct, ...names }
 }
 
 /** The same run as if it had ended when the line came alive: plans change then. */
 export function viewUntilLivening(view: RunView): RunView {
   const { struck } = view.timeline
   if (struck === null) return view
-  const early = (entry: Entry): boolean => entry.start < struck.at
+  const begun = view.begun.filter((entry) => entry.start < struck.at)
   const moments = view.timeline.moments.filter((moment) => moment.from < struck.at)
-  return {
-    ...view,
-    timeline: { ...view.timeline, moments },
-    begun: view.begun.filter(early),
-    done: view.done.filter(early),
-  }
+  const { typeByItem, roleByPerson } = view
+  return viewOf({ ...view.timeline, moments }, view.pack, begun, { typeByItem, roleByPerson })
 }
 
-export function isBrokenOff(entry: Entry): boolean {
+function isBrokenOff(entry: Entry): boolean {
   return entry.outcome === 'refused' && entry.refusal?.code.endsWith('/interrupted') === true
 }
 
 export function findRole(view: RunView, person: PersonId): Role | undefined {
-  return view.timeline.scenario.crew.find((member) => member.id === person)?.role
+  return view.roleByPerson.get(person)
 }
 
 export function findItemType(view: RunView, item: ItemId | undefined): string | undefined {
-  if (item === undefined) return undefined
-  return view.timeline.scenario.items.find((candidate) => candidate.id === item)?.type
+  return item === undefined ? undefined : view.typeByItem.get(item)
 }
 
 /** The piece of gear that an act is about: the one in the hand, else the one it is done to. */

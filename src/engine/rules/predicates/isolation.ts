@@ -90,7 +90,6 @@ const controlAsFound: SitePredicate = {
   },
 }
 
-
 const permit = (id: string, state: string, says: string): SitePredicate => ({
   id,
   says,

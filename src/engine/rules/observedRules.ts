@@ -1,16 +1,15 @@
-/** Whether a run gave a rule anything to look at: an act that one of its patterns means. */
+/** Rules that a run gave anything to look at: an act that one of their patterns means. */
 import type { Timeline } from '../timeline/timeline'
 import type { Pack, PackRule } from './finding'
 import { ruleKinds } from './kinds'
 import { listNames, type Names } from './language/glob'
-import { matchesAny, type Pattern } from './language/pattern'
+import { allDone, type Pattern } from './language/pattern'
 import { readPatterns } from './language/read'
 import { viewRun } from './language/runView'
 
-export function isObserved(timeline: Timeline, pack: Pack, rule: PackRule): boolean {
-  const patterns = patternsOf(rule)
+export function observedRules(timeline: Timeline, pack: Pack): ReadonlySet<string> {
   const view = viewRun(timeline, pack)
-  return view.done.some((entry) => matchesAny(view, patterns, entry))
+  return new Set(pack.rules.filter((rule) => allDone(view, patternsOf(rule)).length > 0).map(({ id }) => id))
 }
 
 /** A pattern that means any act observes nothing in particular; `$each` may be any member. */
