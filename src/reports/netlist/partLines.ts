@@ -2,6 +2,7 @@
  * One element of the circuit as lines of a netlist for one frequency. Reactances become inductors and capacitors of that
  * frequency. What couples (line conductors, electrodes in one soil) is written with 0 V sources as ammeters: V(n+) - V(n-)
  * of an H source is its ohm times the current through the named ammeter, positive from its n+ to its n-.
+ * So is a resistance below one ohm: simulators add conductances at a node, and 2000 S would drown a leakage of some nS.
  */
 import { angle, magnitude, PI, type Complex, type Element } from '../../engine'
 import type { SpiceNames } from './spiceNames'
@@ -69,14 +70,21 @@ function impedance(writer: Writer, { id, from, to, impedance: z }: Of<'impedance
 /** Resistance, then reactance. */
 function inSeries(writer: Writer, id: string, from: string, to: string, z: Complex): readonly string[] {
   const { names, omega } = writer
-  if (z.im === 0) return [`${names.part('r', id)} ${from} ${to} ${digits(z.re)}`]
+  if (z.im === 0) return resistor(writer, id, from, to, z.re)
   const middle = z.re === 0 ? from : names.inner(`${id} x`)
-  const lines = z.re === 0 ? [] : [`${names.part('r', id)} ${from} ${middle} ${digits(z.re)}`]
+  const lines = z.re === 0 ? [] : resistor(writer, id, from, middle, z.re)
   const reactance =
     z.im > 0
       ? `${names.part('l', id)} ${middle} ${to} ${digits(z.im / omega)}`
       : `${names.part('c', id)} ${middle} ${to} ${digits(-1 / (omega * z.im))}`
   return [...lines, reactance]
+}
+
+function resistor({ names }: Writer, id: string, from: string, to: string, ohm: number): readonly string[] {
+  if (Math.abs(ohm) >= 1) return [`${names.part('r', id)} ${from} ${to} ${digits(ohm)}`]
+  const meter = names.part('v', `${id} own`)
+  const middle = names.inner(`${id} own`)
+  return [`${meter} ${from} ${middle} dc 0 ac 0`, `${names.part('h', id)} ${middle} ${to} ${meter} ${digits(ohm)}`]
 }
 
 /** Resistance beside capacitance (or inductance). */
@@ -97,7 +105,7 @@ function coupled(writer: Writer, { branches, impedance: matrix }: Of<'coupled'>)
     const afterResistance = names.inner(`${id} r`)
     const afterReactance = names.inner(`${id} x`)
     const chain = [
-      `${names.part('r', id)} ${nodeOf(writer, from)} ${afterResistance} ${digits(own.re)}`,
+      ...resistor(writer, id, nodeOf(writer, from), afterResistance, own.re),
       `${inductors[i]} ${afterResistance} ${afterReactance} ${digits(own.im / omega)}`,
     ]
     let at = afterReactance
@@ -146,7 +154,7 @@ function electrodes(writer: Writer, { nodes, resistance }: Of<'electrodes'>): re
     const lines = [`${meters[i]} ${nodeOf(writer, node)} ${afterMeter} dc 0 ac 0`]
     const ends = others.map((_, k) => (k === others.length - 1 ? '0' : names.inner(`${node} soil`)))
     const afterOwn = others.length === 0 ? '0' : names.inner(`${node} soil`)
-    lines.push(`${names.part('r', `${node} into soil`)} ${afterMeter} ${afterOwn} ${digits(row[i]!)}`)
+    lines.push(...resistor(writer, `${node} into soil`, afterMeter, afterOwn, row[i]!))
     let at = afterOwn
     others.forEach(({ ohm, j }, k) => {
       lines.push(`${names.part('h', `${node} by ${nodes[j]!}`)} ${at} ${ends[k]!} ${meters[j]} ${digits(ohm)}`)

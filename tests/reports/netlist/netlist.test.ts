@@ -44,6 +44,11 @@ test('an impedance is a resistor and an inductor, or a capacitor, in series: X =
   expect(more).toEqual([])
 })
 
+test('less than an ohm is an H source on its own current', () => {
+  const lines = linesOf({ id: 'clamp', kind: 'impedance', from: 'p', to: 'q', impedance: complex(0.0005) })
+  expect(lines).toEqual(['v_clamp_own p clamp_own dc 0 ac 0', 'h_clamp clamp_own q v_clamp_own 0.0005'])
+})
+
 test('a layer is a resistor beside a capacitor: Y = 1/R + jωC', () => {
   const [r, c] = linesOf({
     id: 'sole',
