@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { gearCatalogue, siteAt } from '../../../src/engine'
+import { shapes } from '../../../src/app/scene/gear/tarp'
 import { sceneAt, sceneOf, timelineOf } from '../../support/sceneSites'
 
 const timeline = timelineOf('clean')
@@ -48,4 +49,8 @@ test('boots are those that are worn, gear lies on the tarp once it is booked out
   const out = sceneAt(timeline, 2400).picture
   expect(out.tarp).toContain('E-07')
   expect(out.tarp).not.toContain('E-08')
+})
+
+test('each type of the catalogue has its shape on the tarp', () => {
+  expect(Object.keys(shapes).sort()).toEqual([...gearCatalogue.keys()].sort())
 })

@@ -1,5 +1,6 @@
-/** What was hauled up and is not in use: the sticks hang in a row beside the climber, small gear in its bag. */
+/** What hangs on ropes: hauled up beside the climber, or tied on below; sticks in a row, small gear in its bag. */
 import { at, cylinder, ring, strut, vector } from '../geometry/shapes'
+import type { Vector3 } from 'three'
 import { type Built, built, join, part, wire } from '../ink/part'
 import type { SitePicture } from '../site/sitePicture'
 
@@ -22,12 +23,16 @@ export function aloftView(picture: SitePicture, height: number, inUse: readonly 
       [{ id: item, segments: [[foot, top]], radius: 0.03 }],
     )
   })
-  return join(...hung, ...(small.length > 0 ? [bag(small, height)] : []))
+  return join(...hung, ...(small.length > 0 ? [bag(small, vector(0.42, height, 0.02))] : []))
 }
 
+/** @param foot of the handline */
+export const tiedView = (items: readonly string[], foot: Vector3): Built =>
+  items.length > 0 ? bag(items, foot.clone().setY(1.15)) : built([])
+
 /** Each item is a piece that shows over the rim, so that it can be picked. */
-function bag(items: readonly string[], height: number): Built {
-  const [x, y, z] = [0.42, height - 0.75, 0.02]
+function bag(items: readonly string[], hook: Vector3): Built {
+  const [x, y, z] = [hook.x, hook.y - 0.75, hook.z]
   const pieces = items.map((item, index) => {
     const angle = (index / items.length) * Math.PI * 2
     const foot = vector(x + Math.cos(angle) * 0.055, y + 0.06, z + Math.sin(angle) * 0.055)
@@ -38,13 +43,7 @@ function bag(items: readonly string[], height: number): Built {
     }
   })
   const cloth = part(at(cylinder(0.11, 0.09, 0.34, 14), [x, y, z]), 'canvas', '', 0.1)
-  const strap = wire(
-    [vector(x - 0.1, y + 0.16, z), vector(x, height, z), vector(x + 0.1, y + 0.16, z)],
-    0.008,
-    'strap',
-    '',
-    1.2,
-  )
+  const strap = wire([vector(x - 0.1, y + 0.16, z), hook, vector(x + 0.1, y + 0.16, z)], 0.008, 'strap', '', 1.2)
   return built(
     [cloth, ...pieces.map((it) => it.part)],
     [strap],

@@ -54,7 +54,8 @@ const bootShape = (side: number): BufferGeometry =>
 const gloveShape = (side: number): BufferGeometry =>
   at(ball(0.08, 10), [side * 0.1, 0.04, 0], [0, 0, 0], [0.8, 0.4, 1.7])
 
-const shapes: Readonly<Record<string, Shape>> = {
+/** One for each type of the catalogue; a test holds it. */
+export const shapes: Readonly<Record<string, Shape>> = {
   'earth-lead': coiled(5, 0.22, 'lead', 0.014),
   'isolation-earth': coiled(4, 0.2, 'lead', 0.014),
   'bond-lead': coiled(2, 0.16, 'lead', 0.012),

@@ -21,7 +21,7 @@ export function liveningLabels(
 ): readonly Label[] {
   return [
     ...groundLabels(livening, instant),
-    ...publicLabel(source, livening),
+    ...publicLabel(source, livening, instant),
     ...currentLabels(source, instant),
     ...exposureLabels(source, instant, sheet),
   ]
@@ -64,10 +64,18 @@ function groundLabels(
   return labels
 }
 
-/** One pace at the barrier, where it is nearest to what lifts the ground: the public may stand there. */
-function publicLabel({ picture }: LabelSource, { field, strongest }: LiveningPicture): readonly Label[] {
+/**
+ * What the public meets at the barrier, as the engine judged it, written where the ground falls off most along the tape.
+ * Nothing is written where there is no barrier or no answer.
+ */
+function publicLabel(
+  { picture }: LabelSource,
+  { field, strongest }: LiveningPicture,
+  instant: Instant,
+): readonly Label[] {
   const { barrier } = picture
-  if (!barrier || !strongest) return []
+  const answer = instant.exposures.find(({ person, path }) => person === 'bystander' && path === 'bystander-pace')
+  if (!barrier || !strongest || !answer) return []
   const corners = barrier.map((point) => toScene(point))
   const places = corners.flatMap((corner, i) => {
     const next = corners[(i + 1) % corners.length]!
@@ -76,7 +84,7 @@ function publicLabel({ picture }: LabelSource, { field, strongest }: LiveningPic
   const worst = places.reduce((best, place) =>
     paceAt(field, place.x, place.z) > paceAt(field, best.x, best.z) ? place : best,
   )
-  const figure = volts(paceAt(field, worst.x, worst.z))
+  const figure = volts(answer.judged)
   return [
     {
       key: 'public',

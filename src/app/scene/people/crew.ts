@@ -81,6 +81,12 @@ function carried(layout: Layout, picture: SitePicture, person: PersonPicture, st
   const stick = stickOf(picture, person)
   if (stance.stick && stick) pieces.push(stickView(stick, stance.stick, headOf(picture, person)))
   if (person.role === 'person-in-charge') pieces.push(built([board(joints, person.id)]))
+  pieces.push(
+    smallGear(
+      person.holds.filter((item) => item !== stick && !picture.leads.some((lead) => lead.item === item)),
+      joints,
+    ),
+  )
   return join(...pieces)
 }
 
@@ -147,6 +153,28 @@ function stickView(
     )
   if (tool === 'brush') parts.push(part(strut(on(length), on(length + 0.16), 0.026, 0.026, 12), 'leather', item, 0.03))
   return built(parts, [], [{ id: item, segments: [[foot, head]], radius: 0.03 }])
+}
+
+/** The first two in the hands, the rest at the belt: each can be picked. */
+function smallGear(items: readonly string[], { left, rightLimb, hips, right, up }: Joints): Built {
+  const pieces = items.map((item, index) => {
+    const place =
+      [rightLimb.hand, left.hand][index] ??
+      hips
+        .clone()
+        .addScaledVector(right, 0.2 - 0.4 * (index % 2))
+        .addScaledVector(up, -0.02 * index)
+    const [from, to] = [place.clone().addScaledVector(up, -0.07), place.clone().addScaledVector(up, 0.09)]
+    return {
+      part: part(strut(from, to, 0.028, 0.024, 8), 'rubberDark', item, 0.04),
+      hit: { id: item, segments: [[from, to]] as const, radius: 0.04 },
+    }
+  })
+  return built(
+    pieces.map((it) => it.part),
+    [],
+    pieces.map((it) => it.hit),
+  )
 }
 
 /** The checklist on its board, in both hands. */

@@ -31,6 +31,7 @@ export function pictureOf(
     barrier: belief.barrier,
     truck: belief.truck,
     tarp: belief.items.filter(({ where }) => where.kind === 'tarp').map(({ id }) => id),
+    tied: belief.items.filter(({ where }) => where.kind === 'handline').map(({ id }) => id),
     aloft: belief.items.filter(({ where }) => where.kind === 'aloft').map(({ id }) => id),
     typeOf,
     hasHandline:

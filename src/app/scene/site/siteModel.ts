@@ -1,6 +1,6 @@
 /** The picture as batches, by how often they change: line per scenario, gear per act, crew per posture. Pure. */
 import { Matrix4 } from 'three'
-import { aloftView } from '../gear/aloft'
+import { aloftView, tiedView } from '../gear/aloft'
 import { barrierView, coverView, guardView } from '../gear/protection'
 import { type LeadRoute, leadView, routeLead } from '../gear/leads'
 import { plateCentre } from '../gear/pole'
@@ -37,6 +37,7 @@ export function gearModel(layout: Layout, picture: SitePicture, held: HeldEnds, 
       ...(picture.cover ? [coverView(layout, picture.cover.from, picture.cover.to)] : []),
       ...picture.guards.map(({ on, item }) => guardView(requireSupport(layout.lv, on), item)),
       ...(picture.barrier ? [barrierView(picture.barrier)] : []),
+      tiedView(picture.tied, vector(0.64, 0, layout.arm.along + 0.15)),
       aloftView(picture, hookHeight(picture), sticks),
       dimensions(picture),
     ),

@@ -62,6 +62,8 @@ export interface SitePicture {
   readonly truck: GroundPoint
   /** Items that lie on the tarp, in the order of the register. */
   readonly tarp: readonly ItemId[]
+  /** Items tied to the handline, still on the ground. */
+  readonly tied: readonly ItemId[]
   /** Items hauled up that hang beside the climber. */
   readonly aloft: readonly ItemId[]
   readonly typeOf: Readonly<Record<ItemId, string>>
