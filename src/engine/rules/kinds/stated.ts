@@ -25,7 +25,9 @@ export const stated: RuleKind = {
       const allowed = [...right, ...(truth?.alsoRight?.(view, entry) ?? [])]
       const said = asList(entry.order.values[value])
       const isRight = said.every((member) => allowed.includes(member)) && right.every((member) => said.includes(member))
-      return isRight ? [] : [aboutEntry(entry, value, { said: said.join(', '), right: right.join(', ') })]
+      return isRight
+        ? []
+        : [aboutEntry(entry, entry.order.on ?? '', { said: said.join(', '), right: right.join(', ') })]
     })
   },
 }
