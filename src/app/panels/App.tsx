@@ -19,10 +19,11 @@ import { SitePlace } from './site/SitePlace'
 export function App() {
   const place = useStore(viewStore, (view) => view.place)
   const head = useStore(jobStore, (job) => job.head)
+  const now = useStore(jobStore, (job) => job.now)
   usePlaceKeys()
   return (
     <>
-      <div className="app">
+      <div className="app" data-now={now}>
         <IndexStrip />
         <Banner />
         {placeOf(head ? place : 'depot', head?.purpose === 'assess')}

@@ -3,7 +3,7 @@
  * The truth is asked here and only refusals come out.
  */
 import { type Action, type Order, type Refusal, type Site, type Value, type ValueSpec, actions } from '../../engine'
-import { actsOfGroup, isGroup, membersOf } from './groups'
+import { actsOfGroup, isGroup, isTicked, membersOf } from './groups'
 import { requireHeld, siteNow } from './held'
 import { type Notice, jobStore } from './jobStore'
 
@@ -64,16 +64,33 @@ export function affordsOf(who: string, thing: string | null): readonly Afford[] 
 /** What can be done on at least one of them; refused only when it is so for all. */
 function affordsOfGroup(who: string, group: string): readonly Afford[] {
   const { belief } = jobStore.getState()
-  const found = new Map<string, Afford>()
+  const found = new Map<string, { readonly afford: Afford; readonly members: string[] }>()
   for (const member of belief ? membersOf(belief, group) : []) {
     for (const each of affordsOf(who, member)) {
       if (!actsOfGroup(group).includes(each.act) || each.fields.length > 0) continue
       const before = found.get(each.key)
-      if (!before || (before.refusal && !each.refusal)) found.set(each.key, { ...each, on: group })
+      const members = [...(before?.members ?? []), ...(each.refusal ? [] : [member])]
+      const isBetter = !before || (before.afford.refusal && !each.refusal)
+      found.set(each.key, { afford: isBetter ? { ...each, on: group } : before.afford, members })
     }
   }
-  return [...found.values()]
+  return [...found.values()].map(({ afford, members }) =>
+    isTicked(group) && !afford.refusal ? { ...afford, fields: [tickField(members)] } : afford,
+  )
 }
+
+/** Name of the list of things of a heading. */
+export const ticked = 'things'
+
+const tickField = (choices: readonly string[]): Field => ({
+  name: ticked,
+  kind: 'many',
+  unit: '',
+  low: 0,
+  high: 0,
+  step: 1,
+  choices,
+})
 
 const isFreeOfThing = (action: Action): boolean =>
   (!action.things || (action.optional?.includes('on') ?? false)) && (!action.withTypes || homes[action.id] !== undefined)
@@ -140,27 +157,42 @@ function toField(name: string, spec: ValueSpec, site: Site): Field {
   return { ...none, kind: spec.kind }
 }
 
-/** A few sets of values inside the possible: the least, the most, each choice. */
+/** Sets of values inside the possible: figures on a grid, each choice, places beside the person. */
 function samplesOf(fields: readonly Field[], site: Site, who: string): readonly Readonly<Record<string, Value>>[] {
   const place = site.persons[who]?.place
   const here = place?.kind === 'ground' ? place.at : { x: 0.3, y: 0.3 }
-  const most = Math.max(2, ...fields.map((field) => field.choices.length))
-  return Array.from({ length: most }, (_, i) =>
-    Object.fromEntries(fields.map((field): [string, Value] => [field.name, sampleOf(field, i, here)])),
+  return fields.reduce<readonly Readonly<Record<string, Value>>[]>(
+    (sets, field) => samplesOfField(field, here).flatMap((value) => sets.map((set) => ({ ...set, [field.name]: value }))),
+    [{}],
   )
 }
 
-function sampleOf(field: Field, i: number, here: { x: number; y: number }): Value {
-  if (field.kind === 'number') return i % 2 === 0 ? field.low : field.high
-  if (field.kind === 'one') return field.choices[i % Math.max(1, field.choices.length)] ?? ''
-  if (field.kind === 'point') return here
-  if (field.kind === 'outline')
-    return [here, { x: here.x + 1, y: here.y }, { x: here.x + 1, y: here.y + 1 }]
-  return field.kind === 'text' ? '' : []
+const fractions = Array.from({ length: 13 }, (_, i) => i / 12)
+
+function samplesOfField(field: Field, here: { x: number; y: number }): readonly Value[] {
+  switch (field.kind) {
+    case 'number':
+      return fractions.map((share) => field.low + (field.high - field.low) * share)
+    case 'one':
+      return field.choices
+    case 'point':
+      return [{ x: here.x + 0.4, y: here.y }]
+    case 'outline':
+      return [[here, { x: here.x + 1, y: here.y }, { x: here.x + 1, y: here.y + 1 }]]
+    case 'text':
+      return ['']
+    default:
+      return [[]]
+  }
 }
 
 /** What a free hand does with a loose item. */
 const ofFreeHand = ['wear', 'take']
+
+/** More is printed on it than its number: to be seen without reading it. */
+export function hasPrint(item: string): boolean {
+  return Object.keys(siteNow(requireHeld()).items[item]?.label ?? {}).some((name) => name !== 'serial')
+}
 
 /** The act that the hand would do: of what was taken last, if the world allows it; a free hand takes what lies there. */
 export function findHandAct(who: string, thing: string | null): Afford | undefined {

@@ -16,11 +16,19 @@ export function membersOf(belief: Belief, group: string): readonly string[] {
   if (name === 'conductors') return belief.conductors.map((it) => it.id)
   if (name === 'lv') return [...belief.sheet.lv.wires].sort((a, b) => a.x - b.x).map((it) => it.id)
   if (name === 'feeders') return belief.sheet.feeders.map((it) => it.id)
-  if (name === 'aloft') return belief.items.filter((it) => it.where.kind === 'aloft').map((it) => it.id)
-  if (name === 'tarp') return belief.items.filter((it) => it.where.kind === 'tarp').map((it) => it.id)
-  if (name === 'out') return belief.items.filter((it) => it.bookedOut && !it.bookedIn).map((it) => it.id)
+  if (name === 'aloft') return inOrderOf(belief, 'did.haul', (it) => it.where.kind === 'aloft')
+  if (name === 'out') return inOrderOf(belief, 'did.book-out', (it) => it.bookedOut && !it.bookedIn)
   if (name === 'boots') return belief.items.filter((it) => it.type === 'boots').map((it) => it.id)
   return belief.switches.some((it) => it.id === name) ? ['A', 'B', 'C'].map((phase) => `${name}/${phase}`) : []
+}
+
+/** Items in the order in which the crew told of them. */
+function inOrderOf(belief: Belief, says: string, isMeant: (item: Belief['items'][number]) => boolean): readonly string[] {
+  const told = belief.evidence.filter((line) => line.says === says).map((line) => line.of)
+  return belief.items
+    .filter(isMeant)
+    .map((it) => it.id)
+    .sort((a, b) => told.lastIndexOf(a) - told.lastIndexOf(b))
 }
 
 const acts: Readonly<Record<string, readonly string[]>> = {
@@ -28,12 +36,14 @@ const acts: Readonly<Record<string, readonly string[]>> = {
   lv: ['look', 'test'],
   feeders: ['ask-reclose-block', 'ask-reclose-on', 'ask-source-off'],
   aloft: ['lower', 'look'],
-  tarp: ['look'],
   out: ['book-in'],
   boots: ['wear', 'take-off'],
 }
 
 export const actsOfGroup = (group: string): readonly string[] => acts[group.slice(prefix.length)] ?? ['look']
+
+/** Which of them is ticked on a list: nothing is ticked at first. */
+export const isTicked = (group: string): boolean => group === groupOf('out') || group === groupOf('aloft')
 
 /** One for each person, not each for all. */
 export const isSharedOut = (group: string): boolean => group === groupOf('boots')

@@ -28,6 +28,8 @@ export function Register({ belief, speaker, chosen, onChoose }: RegisterProps) {
     const steps: Record<string, () => void> = {
       ArrowDown: () => move(index + 1),
       ArrowUp: () => move(index - 1),
+      PageDown: () => move(index + 10),
+      PageUp: () => move(index - 10),
       Home: () => move(0),
       End: () => move(belief.items.length - 1),
       Enter: () => {

@@ -1,7 +1,8 @@
 /**
  * On the tarp: whoever looks, reads or tests has done it when the evidence is read; nothing to watch. *Again* does with
- * the next item what was done with the last one, by the same people, in the same order; the verdict is always new.
+ * the next item what was done with the last one, in the same order, as far as it can be done; the verdict is always new.
  */
+import { hasPrint } from '../../stores/affords'
 import { goOnUntilFree } from '../../stores/orders'
 import { viewStore } from '../../stores/viewStore'
 import { giveNamedTo } from '../site/giving'
@@ -10,7 +11,7 @@ type Step = 'book-out' | 'look' | 'read-label' | 'test-item'
 
 interface Handling {
   readonly item: string
-  readonly steps: readonly { readonly act: Step; readonly who: string }[]
+  readonly steps: readonly { readonly act: Step }[]
 }
 
 let handling: Handling | null = null
@@ -20,13 +21,18 @@ export function turnOver(act: Step, item: string): void {
   const who = act === 'book-out' ? (keeper ?? persons[0]) : persons[0]
   if (!who) return
   const steps = handling?.item === item ? handling.steps : []
-  handling = { item, steps: [...steps, { act, who }] }
+  handling = { item, steps: [...steps, { act }] }
   handle(act, who, item)
 }
 
 export function turnOverAgain(item: string): void {
   if (!handling || handling.item === item) return
-  for (const { act, who } of handling.steps) handle(act, who, item)
+  const { persons, keeper } = viewStore.getState()
+  for (const { act } of handling.steps) {
+    const who = act === 'book-out' ? (keeper ?? persons[0]) : persons[0]
+    // Where nothing but the number is printed there is nothing to read.
+    if (who && !(act === 'read-label' && !hasPrint(item))) handle(act, who, item)
+  }
   handling = { ...handling, item }
 }
 

@@ -48,6 +48,7 @@ export function HazardPlan({ belief, speaker }: { belief: Belief; speaker: Speak
             className="pick"
             role="checkbox"
             aria-checked={marked.includes(id)}
+            data-hazard={id}
             onFocus={() => setAim(id)}
             onClick={() => !marked.includes(id) && mark(id)}
           >

@@ -45,7 +45,7 @@ export function JobSheetPlace() {
       <section className="stack scroll" aria-label={say('job.briefing')}>
         <div className="seg" role="tablist" aria-label={say('job.briefing')}>
           {(['briefing', 'plan'] as const).map((each) => (
-            <button key={each} type="button" role="tab" className="btn" aria-selected={part === each} onClick={() => setPart(each)}>
+            <button key={each} type="button" role="tab" className="btn" aria-selected={part === each} data-part={each} onClick={() => setPart(each)}>
               {say(each === 'plan' ? 'plan.title' : 'job.briefing')}
             </button>
           ))}

@@ -111,6 +111,7 @@ function ActLine({ line: { afford, people }, isOpen, belief, speaker, chosen }: 
         className="act"
         data-act={afford.key}
         data-choice={choice}
+        data-people={people.join(' ')}
         onClick={() => giveAfford(afford, people, { [field.name]: choice })}
       >
         <span className="nm">
@@ -126,6 +127,7 @@ function ActLine({ line: { afford, people }, isOpen, belief, speaker, chosen }: 
       type="button"
       className="act"
       data-act={afford.key}
+      data-people={people.join(' ')}
       onFocus={field ? () => openSheet(afford.key) : undefined}
       onClick={() => (field ? openSheet(afford.key) : giveAfford(afford, people))}
     >

@@ -2,7 +2,7 @@
 import type { KeyboardEvent } from 'react'
 import type { Value } from '../../../engine'
 import { type Speaker, say } from '../../../text'
-import type { Field } from '../../stores/affords'
+import { type Field, ticked } from '../../stores/affords'
 import { AimPad, type GroundSpot } from './AimPad'
 import { QuantityField } from './QuantityField'
 
@@ -108,6 +108,7 @@ export const wordOf = (speaker: Speaker, act: string, name: string): string =>
 
 /** Words of a choice: of this act, or of the thing or person it names. */
 export function choiceWord(speaker: Speaker, act: string, name: string, choice: string): string {
+  if (name === ticked) return choice
   const keys = [`choice.${act}.${choice}`, `choice.${name}.${choice}`, `choice.${choice}`, `thing.${choice}`, `person.${choice}`]
   const key = keys.find((each) => speaker.has(each))
   return key ? speaker.say(key) : choice

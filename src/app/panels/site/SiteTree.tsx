@@ -20,7 +20,8 @@ export function SiteTree({ onAct }: SiteTreeProps) {
   const folded = useStore(viewStore, (view) => view.folded)
   const nodes = useMemo(() => siteTree(belief, persons, speaker), [belief, persons, speaker])
   const shown = visibleNodes(nodes, folded)
-  const index = Math.max(0, shown.findIndex((node) => node.key === chosen))
+  const thing = useStore(viewStore, (view) => view.thing)
+  const index = indexOf(shown, chosen, thing)
   const tree = useRef<HTMLDivElement>(null)
   const typed = useRef({ text: '', at: 0 })
 
@@ -41,6 +42,8 @@ export function SiteTree({ onAct }: SiteTreeProps) {
     const steps: Record<string, () => void> = {
       ArrowDown: () => move(index + 1),
       ArrowUp: () => move(index - 1),
+      PageDown: () => move(index + 10),
+      PageUp: () => move(index - 10),
       Home: () => move(0),
       End: () => move(shown.length - 1),
       ArrowRight: () => (folded.includes(node.key) ? toggleFold(node.key) : move(index + 1)),
@@ -62,6 +65,13 @@ export function SiteTree({ onAct }: SiteTreeProps) {
       ))}
     </div>
   )
+}
+
+/** An item that was taken or laid down stands in another place of the list: the choice follows it. */
+function indexOf(shown: readonly TreeNode[], key: string, thing: string | null): number {
+  const exact = shown.findIndex((node) => node.key === key)
+  if (exact >= 0) return exact
+  return Math.max(0, shown.findIndex((node) => thing !== null && node.thing === thing))
 }
 
 function parentIndex(shown: readonly TreeNode[], index: number): number {
@@ -89,6 +99,7 @@ function Row({ node, isChosen, isFolded, onPick, onAgain }: RowProps) {
       tabIndex={isChosen ? 0 : -1}
       className={isChosen ? 'sel' : undefined}
       data-key={node.key}
+      data-thing={node.thing === null ? 'crew' : node.thing}
       onClick={() => (isChosen ? onAgain() : onPick())}
     >
       <span

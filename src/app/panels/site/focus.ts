@@ -2,10 +2,15 @@
 
 const chosenRow = '[role="treeitem"][aria-selected="true"], [role="option"][aria-selected="true"]'
 
-export function focusTree(): void {
-  requestAnimationFrame(() => document.querySelector<HTMLElement>(chosenRow)?.focus())
-}
+export const focusTree = (): void => focusSoon(chosenRow)
 
-export function focusActs(): void {
-  requestAnimationFrame(() => document.querySelector<HTMLElement>('.slip .act')?.focus())
+export const focusActs = (): void => focusSoon('.slip .act')
+
+/** At once if it is there, and again when the sheet has been drawn anew. */
+function focusSoon(selector: string): void {
+  const focus = () => document.querySelector<HTMLElement>(selector)?.focus()
+  focus()
+  requestAnimationFrame(() => {
+    if (!document.activeElement || document.activeElement === document.body) focus()
+  })
 }

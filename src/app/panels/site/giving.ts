@@ -1,6 +1,6 @@
 /** From a pressed act to orders, from wherever it was pressed. */
 import type { Value } from '../../../engine'
-import { type Afford, affordsOf, findHandAct } from '../../stores/affords'
+import { type Afford, affordsOf, findHandAct, ticked } from '../../stores/affords'
 import { isGroup, isSharedOut, membersOf } from '../../stores/groups'
 import { jobStore } from '../../stores/jobStore'
 import { type Draft, give, goOnUntilFree } from '../../stores/orders'
@@ -14,13 +14,14 @@ export function giveAfford(afford: Afford, people: readonly string[], values?: V
     openSheet(afford.key)
     return
   }
+  const { [ticked]: things, ...figures } = values ?? {}
   const draft: Draft = {
     do: afford.act,
     ...(afford.item === null ? {} : { with: afford.item }),
     ...(afford.on === null ? {} : { on: afford.on }),
-    values: values ?? {},
+    values: figures,
   }
-  if (isGroup(afford.on)) giveToEach(draft, afford.on, people)
+  if (isGroup(afford.on)) giveToEach(draft, afford.on, people, things as readonly string[] | undefined)
   else giveDraft(draft, people)
 }
 
@@ -37,9 +38,9 @@ function giveWhenFree(draft: Draft, people: readonly string[]): boolean {
 }
 
 /** An order on a heading: for each thing in turn, or one thing to each person. */
-function giveToEach(draft: Draft, group: string, people: readonly string[]): void {
+function giveToEach(draft: Draft, group: string, people: readonly string[], chosen?: readonly string[]): void {
   const { belief } = jobStore.getState()
-  const members = belief ? membersOf(belief, group) : []
+  const members = chosen ?? (belief ? membersOf(belief, group) : [])
   if (isSharedOut(group)) shareOut(draft, members, people)
   else
     for (const on of members) {

@@ -18,17 +18,23 @@ export function siteTree(belief: Belief, chosen: readonly string[], speaker: Spe
   const build = makeBuilder(belief, speaker)
   return [
     build.crew(),
-    ...chosen.flatMap((id) => build.carried(id)),
+    ...inFront(chosen, belief).flatMap((id) => build.carried(id)),
     build.pole(),
     build.aloft(),
     build.ground(),
     build.network(),
     build.out(),
     build.boots(),
+    build.store('fitted'),
     build.store('tarp'),
     build.store('truck'),
     build.store('quarantine'),
   ].filter((node) => node !== null)
+}
+
+/** The chosen people first, then the others. */
+function inFront(chosen: readonly string[], belief: Belief): readonly string[] {
+  return [...chosen, ...belief.persons.map((person) => person.id).filter((id) => !chosen.includes(id))]
 }
 
 /** Nodes as they are shown, folded ones closed. */
@@ -134,7 +140,7 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
     ])
 
   /** Boots stand together: one order puts a pair on each of the crew. */
-  const store = (kind: 'tarp' | 'truck' | 'quarantine') => {
+  const store = (kind: 'fitted' | 'tarp' | 'truck' | 'quarantine') => {
     const items = belief.items.filter((it) => it.where.kind === kind)
     const nodes = items.map((it) => item(2, it, kind))
     return items.length === 0 ? null : node(1, `store/${kind}`, say(`tree.${kind}`), plain(items.length, 0), undefined, nodes)

@@ -1,0 +1,39 @@
+// The whole recorded clean run through the sheets with the keyboard alone: the same run file comes out, byte for byte.
+
+import { readFileSync } from 'node:fs'
+import { afterAll, expect, test } from 'vitest'
+import { KeyboardTrainee, type RecordedOrder } from '../support/keyboardTrainee'
+import { closeBrowser, openApp } from '../support/openApp'
+
+afterAll(closeBrowser)
+
+const recording = readFileSync('scenarios/marrow-bend/runs/clean.json', 'utf8')
+
+/** Inputs that a clean whole run may take. */
+const budget = 260
+
+test('the clean run by keyboard gives the recorded run, byte for byte, within the budget of inputs', { timeout: 600_000 }, async () => {
+  const { actions, seed, purpose, expect: _expected, ...head } = JSON.parse(recording) as {
+    actions: RecordedOrder[]
+    seed: number
+    purpose: string
+    expect?: unknown
+  }
+  const app = await openApp(`/#scenario=marrow-bend&seed=${seed}&purpose=${purpose}&place=site`)
+  await app.page.locator('dialog[open]').waitFor()
+  await app.page.keyboard.press('Enter')
+  const trainee = new KeyboardTrainee(app.page)
+  await trainee.follow(actions)
+
+  await app.page.keyboard.press('Alt+1')
+  const download = app.page.waitForEvent('download')
+  await app.page.getByRole('button', { name: 'Take the run out' }).press('Enter')
+  const exported = readFileSync(await (await download).path(), 'utf8')
+  expect(JSON.parse(exported)).toEqual({ ...head, seed, purpose, actions })
+
+  const byPurpose = [...trainee.counts].sort((a, b) => b[1] - a[1]).map(([name, count]) => `${name} ${count}`)
+  expect(trainee.inputs, `inputs by what: ${byPurpose.join(', ')}; go on ${trainee.goOns}, focus ${trainee.moves}`).toBeLessThanOrEqual(budget)
+  expect(app.foreignRequests).toEqual([])
+  expect(app.complaints).toEqual([])
+  await app.close()
+})
