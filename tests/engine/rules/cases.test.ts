@@ -89,7 +89,7 @@ describe.each(pack.rules.map((rule) => [rule.id, rule] as const))('%s', (id, rul
 /** Placeholders of the rule's sentences for which the finding has no fact. */
 function missingFacts(finding: Finding, ...keys: readonly string[]): readonly string[] {
   const wanted = keys.flatMap((key) =>
-    [...(words[key] ?? '{no-words}').matchAll(/\{([\w-]+)\}/g)].map((match) => match[1] ?? ''),
+    [...(words[key] ?? '{no-words}').matchAll(/\{(\w+)(?::\w+)?\}/g)].map((match) => match[1] ?? ''),
   )
   return wanted.filter((name) => !(name in finding.facts))
 }

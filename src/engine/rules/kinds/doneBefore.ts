@@ -58,7 +58,8 @@ function isMet(view: RunView, rule: Rule, act: Entry): boolean {
 
 function describe(view: RunView, rule: Rule, act: Entry): RawFinding {
   const part = rule.links[0]?.[1]
-  return aboutEntry(act, part === undefined ? '' : (partOf(view, act, part) ?? ''), { missing: nameOf(rule.need) })
+  const subject = part === undefined ? '' : (partOf(view, act, part) ?? '')
+  return aboutEntry(act, subject, { missing: nameOf(rule.need), subject })
 }
 
 function findNeverDone(view: RunView, need: readonly Pattern[]): readonly RawFinding[] {
