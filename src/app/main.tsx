@@ -9,10 +9,11 @@ import './look/drawing.css'
 import './look/places.css'
 import './look/tablet.css'
 import './look/print.css'
-import { StrictMode } from 'react'
+import { StrictMode, lazy } from 'react'
 import { createRoot } from 'react-dom/client'
 import { applyTheme } from './look/applyTheme'
 import { App } from './panels/App'
+import { StageSlot } from './panels/site/stageSlot'
 import { readAddress, writeAddress } from './storage/address'
 import { startFromAddress } from './stores/startFromAddress'
 import { jobStore } from './stores/jobStore'
@@ -31,8 +32,13 @@ showAddress()
 jobStore.subscribe((job, before) => job.head !== before.head && showAddress())
 viewStore.subscribe((view, before) => view.place !== before.place && showAddress())
 
+// Loaded when the Site is first looked at in 3D.
+const SiteStage = lazy(() => import('./scene/SiteStage'))
+
 createRoot(place).render(
   <StrictMode>
-    <App />
+    <StageSlot value={SiteStage}>
+      <App />
+    </StageSlot>
   </StrictMode>,
 )

@@ -35,7 +35,7 @@ interface Props {
   readonly onHits: (hits: readonly Hit[]) => void
 }
 
-const noInset: Inset = { top: 0, bottom: 0 }
+const noInset: Inset = { top: 0, bottom: 0, right: 0 }
 
 export function SceneRoot({ input, labels, onHits }: Props) {
   const site = useSite(input)

@@ -1,8 +1,7 @@
 /**
  * The scene as a part of the sheet: it reads the open job, the selection and the theme from the stores, picks go back
  * into them, and its own bar chooses where one looks from. Acts belong to the sheet that shows it: they come in as props.
- * Scene and panels meet only in stores, so main.tsx hands this component to the sheet:
- *   const SiteStage = lazy(() => import('./scene/SiteStage'))
+ * Scene and panels meet only in stores, so main.tsx hands this component to the sheet.
  */
 import { type ReactNode, useCallback, useLayoutEffect, useRef, useState, useSyncExternalStore } from 'react'
 import { useStore } from 'zustand'
@@ -30,12 +29,16 @@ export interface SiteStageProps {
   /** Stays at what is chosen. */
   readonly plate?: ReactNode
   readonly firstView?: ViewName
+  /** Pixels at the right that the sheet covers. */
+  readonly coveredRight?: number
+  /** After the buttons of the bar. */
+  readonly extra?: ReactNode
   /** This machine cannot draw it, or stopped: show the drawings. */
   readonly onLost?: (how: 'none' | 'lost') => void
   readonly onRestored?: () => void
 }
 
-export default function SiteStage({ plate, firstView = 'ground', ...rest }: SiteStageProps) {
+export default function SiteStage({ plate, extra, firstView = 'ground', coveredRight = 0, ...rest }: SiteStageProps) {
   const belief = useStore(jobStore, (job) => job.belief)
   const busy = useStore(jobStore, (job) => job.busy)
   const persons = useStore(viewStore, (view) => view.persons)
@@ -69,7 +72,7 @@ export default function SiteStage({ plate, firstView = 'ground', ...rest }: Site
         reducedMotion={reducedMotion}
         view={view}
         switchId={switchId}
-        inset={{ top, bottom: 0 }}
+        inset={{ top, bottom: 0, right: coveredRight }}
         onSelect={onSelect}
         onFrame={onFrame}
       />
@@ -87,6 +90,7 @@ export default function SiteStage({ plate, firstView = 'ground', ...rest }: Site
             label={say('scene.view.switch', { label })}
           />
         ))}
+        {extra}
       </div>
       {plate && (
         <div className='scene-plate' ref={plateAt}>

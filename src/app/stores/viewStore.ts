@@ -27,6 +27,8 @@ export interface View {
   /** On the tarp: who signs the register. */
   readonly keeper: string | null
   readonly drawing: 'drawings' | 'scene'
+  /** The Site shows the livening, not the job. */
+  readonly isLivening: boolean
 }
 
 const start: View = {
@@ -40,7 +42,8 @@ const start: View = {
   card: 0,
   lasts: [],
   keeper: null,
-  drawing: 'drawings',
+  drawing: 'scene',
+  isLivening: false,
 }
 
 export const viewStore = createStore<View>(() => start)
@@ -72,6 +75,8 @@ export const rememberLast = (last: Draft): void => set({ lasts: [last, ...viewSt
 
 export const chooseKeeper = (keeper: string): void => set({ keeper })
 
+export const showDrawing = (drawing: View['drawing']): void => set({ drawing })
+
 export const showDialog = (dialog: View['dialog']): void => set({ dialog })
 
 export function toggleFold(id: string): void {
@@ -79,4 +84,6 @@ export function toggleFold(id: string): void {
   set({ folded: folded.includes(id) ? folded.filter((it) => it !== id) : [...folded, id] })
 }
 
-export const resetView = (persons: readonly string[]): void => set({ ...start, place: 'job-sheet', persons })
+export const showLivening = (isLivening: boolean): void => set({ isLivening })
+
+export const resetView = (persons: readonly string[]): void => set({ ...start, place: 'job-sheet', persons, drawing: viewStore.getState().drawing })

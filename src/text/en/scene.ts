@@ -3,6 +3,11 @@ import type { Words } from '../words'
 
 export const scene = {
   'scene.name': 'The site, drawn in three dimensions',
+  'scene.open': 'In 3D',
+  'scene.leave': 'Drawings',
+  'scene.loading': 'The site is being drawn',
+  'scene.lost': 'This machine has stopped drawing in 3D. The drawings and the list go on.',
+  'scene.none': 'This machine cannot draw in 3D. The drawings and the list show the same.',
   'scene.views': 'Where to look from',
   'scene.view.ground': 'Ground',
   'scene.view.pole-top': 'Pole top',

@@ -1,27 +1,78 @@
 /** Elevation and plan of the crew's picture, with a ring at the chosen thing; or the scene, when it is chosen. */
+import { Suspense, useContext, useState } from 'react'
 import { useStore } from 'zustand'
 import { say } from '../../../text'
-import { viewStore } from '../../stores/viewStore'
+import { showDrawing, viewStore } from '../../stores/viewStore'
 import { SiteElevation } from '../drawing/SiteElevation'
 import { SitePlan } from '../drawing/SitePlan'
 import type { Scale } from '../drawing/pen'
 import type { SiteView } from '../drawing/siteView'
 import { viewOfSite } from '../drawing/viewOfSite'
 import { useBelief } from '../useBelief'
+import { focusActs } from './focus'
+import { actOnThing, giveNamedTo } from './giving'
+import { StageSlot } from './stageSlot'
 
 export function Drawings() {
+  const isScene = useStore(viewStore, (view) => view.drawing === 'scene')
+  const Stage = useContext(StageSlot)
+  const [lost, setLost] = useState<'none' | 'lost' | null>(null)
+  const isShown = Stage !== null && isScene
+  return (
+    <>
+      {lost && isScene && (
+        <p className="note" role="status">
+          {say(`scene.${lost}`)}
+        </p>
+      )}
+      {isShown && lost !== 'none' && (
+        <div className="stagebox" hidden={lost !== null}>
+          <Suspense fallback={<p className="note">{say('scene.loading')}</p>}>
+            <Stage
+              onAct={() => void (actOnThing() || focusActs())}
+              onLook={(id) => giveNamedTo('look', viewStore.getState().persons, id)}
+              coveredRight={slipWidth}
+              extra={<SwitchTo drawing="drawings" label={say('scene.leave')} />}
+              onLost={setLost}
+              onRestored={() => setLost(null)}
+            />
+          </Suspense>
+        </div>
+      )}
+      {(!isShown || lost !== null) && (
+        <>
+          {Stage && lost === null && <SwitchTo drawing="scene" label={say('scene.open')} />}
+          <Sheets />
+        </>
+      )}
+    </>
+  )
+}
+
+/** The action slip lies over the right of the picture. */
+const slipWidth = 340
+
+function SwitchTo({ drawing, label }: { drawing: 'drawings' | 'scene'; label: string }) {
+  return (
+    <button type="button" className="btn plain drawingswitch" onClick={() => showDrawing(drawing)}>
+      {label}
+    </button>
+  )
+}
+
+function Sheets() {
   const belief = useBelief()
   const persons = useStore(viewStore, (view) => view.persons)
   const thing = useStore(viewStore, (view) => view.thing)
   const site = viewOfSite(belief)
   return (
     <div className="sheetdrawings">
-      <SiteElevation site={site} width={352} height={500} perMetre={42} origin={[126, 424]} title={say('drawing.elevation')}>
+      <SiteElevation site={site} width={352} height={456} perMetre={39} origin={[126, 388]} title={say('drawing.elevation')}>
         {(scale) => <Ring thing={thing} site={site} scale={scale} />}
       </SiteElevation>
       <SitePlan
         site={site}
-        frame={{ width: 352, height: 216, perMetre: 10, origin: [184, 124] }}
+        frame={{ width: 352, height: 172, perMetre: 8.6, origin: [184, 104] }}
         selectedPersons={persons}
         title={say('drawing.plan')}
       />

@@ -56,7 +56,10 @@ export function CameraRig({ view, hasLowerStation, inset, isReduced, canOrbit }:
   }, [controls, canOrbit])
 
   useEffect(() => {
-    const free = (size.height - inset.top - inset.bottom) / size.height
+    const free = {
+      wide: (size.width - inset.right) / size.width,
+      high: (size.height - inset.top - inset.bottom) / size.height,
+    }
     flight.current = planFlight(
       camera,
       controls.target,
@@ -65,13 +68,32 @@ export function CameraRig({ view, hasLowerStation, inset, isReduced, canOrbit }:
     )
     isFirst.current = false
     invalidate()
-  }, [view, hasLowerStation, inset.top, inset.bottom, size.width, size.height, isReduced, camera, controls, invalidate])
+  }, [
+    view,
+    hasLowerStation,
+    inset.top,
+    inset.bottom,
+    inset.right,
+    size.width,
+    size.height,
+    isReduced,
+    camera,
+    controls,
+    invalidate,
+  ])
 
   useEffect(() => {
     // The picture is centred in what the panels leave free.
-    camera.setViewOffset(size.width, size.height, 0, (inset.bottom - inset.top) / 2, size.width, size.height)
+    camera.setViewOffset(
+      size.width,
+      size.height,
+      inset.right / 2,
+      (inset.bottom - inset.top) / 2,
+      size.width,
+      size.height,
+    )
     invalidate()
-  }, [camera, inset.top, inset.bottom, size.width, size.height, invalidate])
+  }, [camera, inset.top, inset.bottom, inset.right, size.width, size.height, invalidate])
 
   useFrame((_, seconds) => {
     if (!flight.current) return

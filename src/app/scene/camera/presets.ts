@@ -35,11 +35,17 @@ const lowerStation = view([2.2, 8.7, -5.6], [0.02, 7.2, 0.1], 42, 4.4)
 export const viewFor = (name: ViewName, hasLowerStation: boolean): CameraView =>
   name === 'pole-top' && hasLowerStation ? lowerStation : views[name]
 
-/** Steps back when the window is narrower, or less of its height is free, than the view needs. */
-export function framed(it: CameraView, aspect: number, freeHeight = 1): CameraView {
+/** Shares of the window that no panel covers. */
+export interface FreeShare {
+  readonly wide: number
+  readonly high: number
+}
+
+/** Steps back when the window is narrower, or less of it is free, than the view needs. */
+export function framed(it: CameraView, aspect: number, free: FreeShare): CameraView {
   const distance = it.eye.distanceTo(it.target)
-  const seen = 2 * distance * Math.tan((it.fov * Math.PI) / 360) * aspect
-  const back = Math.max(1 / freeHeight, it.across / seen)
+  const seen = 2 * distance * Math.tan((it.fov * Math.PI) / 360) * aspect * free.wide
+  const back = Math.max(1 / free.high, it.across / seen)
   const eye = it.target.clone().addScaledVector(it.eye.clone().sub(it.target), back)
   if (it.eye.y < 2) eye.y = it.eye.y // whoever stands stays on the ground
   return { ...it, eye }

@@ -18,16 +18,18 @@ interface Shown {
 
 type Box = readonly [left: number, top: number, right: number, bottom: number]
 
+/** Pixels that panels cover. */
 export interface Inset {
   readonly top: number
   readonly bottom: number
+  readonly right: number
 }
 
 export class LabelLayer {
   private shown: readonly Shown[] = []
   private readonly foot = document.createElement('div')
   private readonly leaders = document.createElementNS(svgSpace, 'svg')
-  inset: Inset = { top: 0, bottom: 0 }
+  inset: Inset = { top: 0, bottom: 0, right: 0 }
 
   constructor(private readonly root: HTMLElement) {
     this.leaders.setAttribute('class', 'scene-leaders')
@@ -97,13 +99,13 @@ export class LabelLayer {
     taken: readonly Box[],
   ) {
     const projected = new Vector3()
-    const [top, bottom] = [this.inset.top + 4, height - this.inset.bottom - 4]
+    const [top, bottom, end] = [this.inset.top + 4, height - this.inset.bottom - 4, width - this.inset.right]
     for (const at of candidates(label)) {
       projected.copy(at).project(camera)
       const point = [((projected.x + 1) / 2) * width, ((1 - projected.y) / 2) * height] as const
-      if (projected.z > 1 || point[0] < 10 || point[0] > width - 10 || point[1] < top || point[1] > bottom) continue
+      if (projected.z > 1 || point[0] < 10 || point[0] > end - 10 || point[1] < top || point[1] > bottom) continue
       for (const [dx, dy] of sides(label.away)) {
-        const x = Math.min(width - w - 6, Math.max(6, point[0] + dx - w / 2))
+        const x = Math.min(end - w - 6, Math.max(6, point[0] + dx - w / 2))
         const y = point[1] + dy - h / 2
         if (y < top || y + h > bottom) continue
         if (taken.some(([left, up, right, down]) => x < right && x + w > left && y < down && y + h > up)) continue

@@ -34,9 +34,7 @@ export function pictureOf(
     tied: belief.items.filter(({ where }) => where.kind === 'handline').map(({ id }) => id),
     aloft: belief.items.filter(({ where }) => where.kind === 'aloft').map(({ id }) => id),
     typeOf,
-    hasHandline:
-      ofType('handline').some(({ where }) => where.kind === 'aloft' || where.kind === 'fitted') ||
-      belief.hauled.length > 0,
+    hasHandline: ofType('handline').some((item) => isOnPole(belief, item)) || belief.hauled.length > 0,
     hasSigns: ofType('sign-set').some(({ where }) => where.kind === 'fitted'),
     insulator: belief.insulator,
     hazards: hazardsOf(belief),
@@ -57,6 +55,13 @@ export function pictureOf(
     }),
     switches: sheet.switches.map((it) => switchOf(belief, it)),
   }
+}
+
+/** Fitted, hanging, or taken up by whoever climbed with it. */
+function isOnPole({ persons }: Belief, { where }: Belief['items'][number]): boolean {
+  if (where.kind !== 'person') return where.kind === 'aloft' || where.kind === 'fitted'
+  const { place } = persons.find(({ id }) => id === where.person) ?? {}
+  return place?.kind === 'pole' && place.station !== 'foot'
 }
 
 /** The trainee's own marks, numbered in the order of the list. */

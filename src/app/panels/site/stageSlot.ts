@@ -1,0 +1,20 @@
+/**
+ * Where the scene comes in: panels know no scene, so main.tsx puts the component here. Null: there is none, and the
+ * drawings stand alone.
+ */
+import { type ComponentType, type ReactNode, createContext } from 'react'
+
+export interface StageProps {
+  /** A second pick on what is chosen. */
+  readonly onAct: (id: string) => void
+  /** A long press. */
+  readonly onLook: (id: string) => void
+  /** Pixels at the right that the slip covers. */
+  readonly coveredRight: number
+  /** After the buttons that choose where one looks from. */
+  readonly extra: ReactNode
+  readonly onLost: (how: 'none' | 'lost') => void
+  readonly onRestored: () => void
+}
+
+export const StageSlot = createContext<ComponentType<StageProps> | null>(null)
