@@ -1,7 +1,8 @@
 /**
  * A circuit as standard SPICE text: one AC analysis at the circuit's frequency, magnitudes rms, node 0 remote earth. It
  * has no operating point of its own (every source is alternating and much of it hangs on capacitances only), which the
- * option line says for the simulators that ask for one.
+ * option line says for the simulators that ask for one. The pivot options of SPICE 3 keep its elimination to large pivots:
+ * parts from 0.1 mohm to 1 Gohm meet at one node, and with the usual ones the voltage behind a stick is off by 1e-5.
  */
 import { PI, type Circuit, type Element } from '../../engine'
 import { partLines, type Writer } from './partLines'
@@ -50,7 +51,7 @@ export function netlist(input: NetlistInput): Netlist {
     '*',
     ...nodes.map(([name, safe]) => `* ${safe} = ${oneLine(name)}`),
     '*',
-    '.options noopac',
+    '.options noopac pivrel=0.9 pivtol=1e-25',
     `.ac lin 1 ${input.frequency} ${input.frequency}`,
     ...printLines([...[...ammeters.values()].map((name) => `i(${name})`), ...nodes.map(([, safe]) => `v(${safe})`)]),
     '.end',

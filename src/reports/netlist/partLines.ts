@@ -2,7 +2,7 @@
  * One element of the circuit as lines of a netlist for one frequency. Reactances become inductors and capacitors of that
  * frequency. What couples (line conductors, electrodes in one soil) is written with 0 V sources as ammeters: V(n+) - V(n-)
  * of an H source is its ohm times the current through the named ammeter, positive from its n+ to its n-.
- * So is a resistance below one ohm: simulators add conductances at a node, and 2000 S would drown a leakage of some nS.
+ * So is a resistance of one ohm or less: simulators add conductances at a node, and 2000 S would drown a leakage of some nS.
  */
 import { angle, magnitude, PI, type Complex, type Element } from '../../engine'
 import type { SpiceNames } from './spiceNames'
@@ -81,7 +81,7 @@ function inSeries(writer: Writer, id: string, from: string, to: string, z: Compl
 }
 
 function resistor({ names }: Writer, id: string, from: string, to: string, ohm: number): readonly string[] {
-  if (Math.abs(ohm) >= 1) return [`${names.part('r', id)} ${from} ${to} ${digits(ohm)}`]
+  if (Math.abs(ohm) > 1) return [`${names.part('r', id)} ${from} ${to} ${digits(ohm)}`]
   const meter = names.part('v', `${id} own`)
   const middle = names.inner(`${id} own`)
   return [`${meter} ${from} ${middle} dc 0 ac 0`, `${names.part('h', id)} ${middle} ${to} ${meter} ${digits(ohm)}`]

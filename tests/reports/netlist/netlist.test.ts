@@ -44,7 +44,7 @@ test('an impedance is a resistor and an inductor, or a capacitor, in series: X =
   expect(more).toEqual([])
 })
 
-test('less than an ohm is an H source on its own current', () => {
+test('an ohm or less is an H source on its own current', () => {
   const lines = linesOf({ id: 'clamp', kind: 'impedance', from: 'p', to: 'q', impedance: complex(0.0005) })
   expect(lines).toEqual(['v_clamp_own p clamp_own dc 0 ac 0', 'h_clamp clamp_own q v_clamp_own 0.0005'])
 })
@@ -95,10 +95,10 @@ test('every name is one that a simulator takes, each part has its own, and every
 
 test('two nodes that are written alike stay two', () => {
   const lines = linesOf(
-    { id: 'one', kind: 'impedance', from: 'a/b', to: '0', impedance: complex(1) },
-    { id: 'two', kind: 'impedance', from: 'a@b', to: 'gnd', impedance: complex(1) },
+    { id: 'one', kind: 'impedance', from: 'a/b', to: '0', impedance: complex(2) },
+    { id: 'two', kind: 'impedance', from: 'a@b', to: 'gnd', impedance: complex(2) },
   )
-  expect(lines).toEqual(['r_one a_b 0 1', 'r_two a_b_2 gnd_2 1'])
+  expect(lines).toEqual(['r_one a_b 0 2', 'r_two a_b_2 gnd_2 2'])
 })
 
 test('every part of every instant has words of its own, its places filled', () => {

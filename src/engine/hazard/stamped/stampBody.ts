@@ -2,7 +2,7 @@
  * A solved body as elements of the circuit: from the node that a limb touches through what lies before the skin (a bolt,
  * the pole's concrete), the layers, and half of Z(U), to the trunk. Currents are positive into the body.
  */
-import { complex, type Complex } from '../../math/complex'
+import { complex, magnitude, type Complex } from '../../math/complex'
 import { handToHandImpedance } from '../../physics/body'
 import type { Element } from '../../physics/network'
 import type { Limb, Surface } from '../../site/contact'
@@ -28,7 +28,7 @@ export interface StampedBody {
 export interface StampedContact {
   readonly limb: Limb
   readonly on: Surface['kind']
-  /** Element that carries this contact's current, from outside to the trunk. */
+  /** Element that carries this contact's current from outside to the trunk; of several, where its voltage is largest. */
   readonly element: string
   /** Ampere into the body here, as the port model has it. */
   readonly current: Complex
@@ -63,12 +63,13 @@ export function stampBody(scenario: Scenario, solved: BodyInPhase): Stamped {
     }
     const parts: Part[] = [
       ...(touch.sharedSeries === null && touch.series > 0 ? [resistance(`${place}/surface`, touch.series)] : []),
-      ...solved.layers[i]!.flatMap((layer) => layerPart(place, layer)),
+      // named from the skin outward
+      ...[...solved.layers[i]!].reverse().flatMap((layer) => layerPart(place, layer)),
       ...(isAtTrunk(touch.limb) ? [] : [resistance(`${place}/limb`, limb)]),
     ]
     const chain = chained(place, from, trunk, parts)
     elements.push(...chain)
-    contacts.push({ limb: touch.limb, on: touch.on, element: chain[0]!.id, current: solution.currents[i]! })
+    contacts.push({ limb: touch.limb, on: touch.on, element: mostTelling(chain), current: solution.currents[i]! })
   })
   const failed = [...solved.failed].sort()
   return { body: { person, trunk, voltage: solution.bodyVoltage, limb, contacts, failed }, elements, feet }
@@ -104,6 +105,16 @@ function chained(place: string, from: string, to: string, parts: readonly Part[]
     const ends = { from: k === 0 ? from : `${parts[k - 1]!.id}-in`, to: k === parts.length - 1 ? to : `${part.id}-in` }
     return { ...part, ...ends }
   })
+}
+
+function mostTelling(chain: readonly Element[]): string {
+  return chain.reduce((best, it) => (sizeOf(it) > sizeOf(best) ? it : best)).id
+}
+
+/** Ohm; 0 for a joint. */
+function sizeOf(element: Element): number {
+  if (element.kind === 'impedance') return magnitude(element.impedance)
+  return element.kind === 'admittance' ? 1 / magnitude(element.admittance) : 0
 }
 
 function impedance(id: string, from: string, to: string, value: Complex): Element {
