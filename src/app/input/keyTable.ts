@@ -15,6 +15,7 @@ export type Intent =
   | 'quarantine'
   | 'bookOut'
   | 'take'
+  | 'drawing'
   | 'goOn'
   | 'nextCard'
   | 'withdraw'
@@ -43,6 +44,7 @@ export const keyTable: readonly KeyEntry[] = [
   { intent: 'quarantine', keys: ['q'], shown: 'Q' },
   { intent: 'bookOut', keys: ['b'], shown: 'B' },
   { intent: 'take', keys: ['k'], shown: 'K' },
+  { intent: 'drawing', keys: ['d'], shown: 'D' },
   { intent: 'goOn', keys: ['g'], shown: 'G' },
   { intent: 'nextCard', keys: ['n'], shown: 'N' },
   { intent: 'withdraw', keys: ['w'], shown: 'W' },

@@ -7,6 +7,7 @@ import { exportRun } from '../stores/exportRun'
 import { jobStore } from '../stores/jobStore'
 import { type PlaceName, goTo, places, viewStore } from '../stores/viewStore'
 import { AssessPlace } from './assess/AssessPlace'
+import { TryingBanner } from './assess/TryingBanner'
 import { DebriefPlace } from './debrief/DebriefPlace'
 import { DepotPlace } from './depot/DepotPlace'
 import { GearPlace } from './gear/GearPlace'
@@ -25,7 +26,7 @@ export function App() {
     <>
       <div className="app" data-now={now}>
         <IndexStrip />
-        <Banner />
+        <Banners />
         {placeOf(head ? place : 'depot', head?.purpose === 'assess')}
         <TitleBlock />
       </div>
@@ -42,11 +43,20 @@ function placeOf(place: PlaceName, isAssessed: boolean): ReactNode {
   return <DepotPlace />
 }
 
+function Banners() {
+  return (
+    <div>
+      <TryingBanner />
+      <Banner />
+    </div>
+  )
+}
+
 /** A browser that keeps nothing: the run goes on in memory, and can be taken out. */
 function Banner() {
   const isKept = useStore(jobStore, (job) => job.isKept)
   const isOpen = useStore(jobStore, (job) => job.head !== null)
-  if (isKept || !isOpen) return <div />
+  if (isKept || !isOpen) return null
   return (
     <div className="banner" role="alert">
       {say('banner.notKept')}

@@ -1,6 +1,7 @@
 /** What is open when the page has loaded: the job that was left, unless the address asks for another one to practise. */
 import type { Address } from '../storage/address'
 import { scenarioIds } from '../storage/library'
+import { assessStore } from './assessStore'
 import { headFor } from './headFor'
 import { openJob, resumeSaved } from './openJob'
 import { findSavedJob } from './saveJob'
@@ -8,7 +9,9 @@ import { goTo, places } from './viewStore'
 
 export function startFromAddress(address: Address): void {
   const saved = findSavedJob()
+  const isSealed = saved?.head.purpose === 'assess' && assessStore.getState().phase === 'running'
   const isAskedFor =
+    isSealed ||
     !address.scenario ||
     (saved?.head.scenario === address.scenario &&
       saved.head.purpose === (address.purpose ?? 'practise') &&

@@ -8,7 +8,7 @@ export interface DrawnLivening {
   /** Job second of the moment. */
   readonly at: number
   readonly belief: Belief
-  readonly instant: Pick<Instant, 'nodes' | 'branches' | 'electrodes' | 'tolerable'>
+  readonly instant: Instant
   readonly siteRise: number
   readonly liveCurrent: number
   readonly duration: number

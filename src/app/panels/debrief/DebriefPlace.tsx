@@ -23,7 +23,7 @@ import { WhatHeld } from './WhatHeld'
 
 type Sheet = 'debrief' | 'drawing' | 'suppose'
 
-export function DebriefPlace() {
+export function DebriefPlace({ onMarks }: { onMarks?: () => void }) {
   const [sheet, setSheet] = useState<Sheet>('debrief')
   const graded = useStore(gradeStore, (grade) => grade.graded)
   const ordered = useStore(jobStore, (job) => job.ordered)
@@ -34,12 +34,18 @@ export function DebriefPlace() {
     <main className="stack debrief">
       <h1 className="vh">{say('app.debrief')}</h1>
       <Working />
-      {graded && <Sheets graded={graded} onSheet={setSheet} />}
+      {graded && <Sheets graded={graded} onSheet={setSheet} {...(onMarks ? { onMarks } : {})} />}
     </main>
   )
 }
 
-export function Sheets({ graded, onSheet }: { graded: Graded; onSheet: (sheet: Sheet) => void }) {
+interface SheetsProps {
+  readonly graded: Graded
+  readonly onSheet: (sheet: Sheet) => void
+  readonly onMarks?: () => void
+}
+
+function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
   const belief = useBelief()
   const speaker = useSpeaker()
   const head = useStore(jobStore, (job) => job.head)
@@ -77,6 +83,11 @@ export function Sheets({ graded, onSheet }: { graded: Graded; onSheet: (sheet: S
             <button type="button" className="btn" onClick={() => download('run.json', exportRun())}>
               {say('runs.export')}
             </button>
+            {onMarks && (
+              <button type="button" className="btn" onClick={onMarks}>
+                {say('assess.marksTitle')}
+              </button>
+            )}
             {head?.purpose === 'practise' && first !== null && (
               <button
                 type="button"

@@ -3,6 +3,7 @@ import { useState } from 'react'
 import { useStore } from 'zustand'
 import { say } from '../../../text'
 import { scenarioIds } from '../../storage/library'
+import { assessStore } from '../../stores/assessStore'
 import { headFor } from '../../stores/headFor'
 import { type Purpose, jobStore } from '../../stores/jobStore'
 import { openJob } from '../../stores/openJob'
@@ -20,6 +21,7 @@ export function DepotPlace() {
   const [purpose, setPurpose] = useState<Purpose>('practise')
   const [seed, setSeed] = useState('1')
   const [part, setPart] = useState('beginning')
+  const isSealed = useStore(assessStore, (assessment) => assessment.phase === 'running')
   const speaker = speakerOf(scenario, '')
   return (
     <main className="cols depot">
@@ -49,7 +51,13 @@ export function DepotPlace() {
         <RunsBox />
       </section>
       <section className="stack scroll" aria-label={speaker.say('scenario.name')}>
-        {purpose === 'assess' ? (
+        {isSealed ? (
+          <>
+            <h1 className="title">{say('depot.sealed')}</h1>
+            <p className="gap">{say('depot.sealedText')}</p>
+            <Resume />
+          </>
+        ) : purpose === 'assess' ? (
           <AssessSetUp scenario={scenario} />
         ) : (
           <>

@@ -5,6 +5,7 @@ import { say } from '../../../text'
 import { download } from '../../storage/download'
 import { exportRun } from '../../stores/exportRun'
 import { importRun } from '../../stores/importRun'
+import { assessStore } from '../../stores/assessStore'
 import { jobStore } from '../../stores/jobStore'
 import { leaveJob } from '../../stores/openJob'
 
@@ -13,18 +14,19 @@ export function RunsBox() {
   const file = useRef<HTMLInputElement>(null)
   const head = useStore(jobStore, (job) => job.head)
   const isOver = useStore(jobStore, (job) => job.isOver)
-  const canExport = head !== null && (head.purpose === 'practise' || isOver)
+  const isSealed = useStore(assessStore, (assessment) => assessment.phase === 'running')
+  const canExport = head !== null && !isSealed && (head.purpose === 'practise' || isOver)
   return (
     <div className="runs">
       <h2 className="sec">{say('runs.title')}</h2>
       <div className="foot">
-        <button type="button" className="btn" onClick={() => file.current?.click()}>
+        <button type="button" className="btn" disabled={isSealed} onClick={() => file.current?.click()}>
           {say('runs.import')}
         </button>
         <button type="button" className="btn" disabled={!canExport} onClick={() => download(`${head?.scenario}-${head?.seed}.run.json`, exportRun())}>
           {say('runs.export')}
         </button>
-        <button type="button" className="btn" disabled={head === null || head.purpose === 'assess'} onClick={leaveJob}>
+        <button type="button" className="btn" disabled={head === null || isSealed} onClick={leaveJob}>
           {say('runs.leave')}
         </button>
         <input

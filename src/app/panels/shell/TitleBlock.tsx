@@ -2,18 +2,20 @@
 import { useStore } from 'zustand'
 import { say } from '../../../text'
 import { engineVersion } from '../../../engine'
+import { assessStore } from '../../stores/assessStore'
 import { jobStore } from '../../stores/jobStore'
 import { places, showDialog, viewStore } from '../../stores/viewStore'
 
 export function TitleBlock() {
   const place = useStore(viewStore, (view) => view.place)
   const head = useStore(jobStore, (job) => job.head)
+  const isReleased = useStore(assessStore, (assessment) => assessment.phase === 'released')
   return (
     <footer className="tblock">
       <Field label={say('block.scenario')} value={head?.title ?? say('block.none')} />
       <Field
         label={say('block.seed')}
-        value={head ? (head.purpose === 'assess' ? say('block.sealed') : String(head.seed)) : '–'}
+        value={head ? (head.purpose === 'assess' && !isReleased ? say('block.sealed') : String(head.seed)) : '–'}
         isFigure
       />
       <Field label={say('block.pack')} value={head ? head.packName : '–'} />

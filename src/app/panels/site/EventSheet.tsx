@@ -4,9 +4,10 @@
  */
 import { useStore } from 'zustand'
 import { say, timeOfDay } from '../../../text'
+import { drawEvent } from '../../stores/gradeStore'
 import { jobStore } from '../../stores/jobStore'
 import { answerEvent, closeEvent, give } from '../../stores/orders'
-import { goTo } from '../../stores/viewStore'
+import { showLivening } from '../../stores/viewStore'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
 import { crewInOrder } from './crewInOrder'
@@ -106,7 +107,9 @@ export function EventSheet() {
           className="btn go"
           onClick={() => {
             closeEvent()
-            if (belief.sheet.purpose === 'practise') goTo('debrief')
+            if (belief.sheet.purpose !== 'practise') return
+            drawEvent()
+            showLivening(true)
           }}
         >
           {say(belief.sheet.purpose === 'practise' ? 'event.drawing' : 'event.goOn')}

@@ -128,7 +128,8 @@ function Buttons() {
         type="button"
         className="btn wide"
         onClick={() => {
-          finish()
+          // A scored run is asked once more before it ends.
+          if (purpose === 'practise') finish()
           goTo('debrief')
         }}
       >

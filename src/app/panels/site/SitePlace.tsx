@@ -5,7 +5,8 @@ import { say } from '../../../text'
 import { type Handlers, digitOf, useKeys } from '../../input/useKeys'
 import { jobStore } from '../../stores/jobStore'
 import { goOn, undo, withdraw } from '../../stores/orders'
-import { choosePersons, togglePerson } from '../../stores/viewStore'
+import { choosePersons, showDrawing, showLivening, togglePerson, viewStore } from '../../stores/viewStore'
+import { LiveningSheet } from '../livening/LiveningSheet'
 import { useBelief } from '../useBelief'
 import { ActionSlip } from './ActionSlip'
 import { CrewStrip } from './CrewStrip'
@@ -20,7 +21,9 @@ import { nextCard } from './nextCard'
 
 export function SitePlace() {
   const event = useStore(jobStore, (job) => job.event)
+  const isLivening = useStore(viewStore, (view) => view.isLivening)
   useSiteKeys()
+  if (isLivening) return <LiveningSheet onBack={() => showLivening(false)} />
   return (
     <main className="stack site">
       <h1 className="vh">{say('app.site')}</h1>
@@ -74,6 +77,7 @@ function useSiteKeys(): void {
       test: () => giveNamed('test-item'),
       pass: () => giveNamed('judge', { verdict: 'pass' }),
       quarantine: () => giveNamed('judge', { verdict: 'quarantine' }),
+      drawing: () => showDrawing(viewStore.getState().drawing === 'scene' ? 'drawings' : 'scene'),
       goOn: () => void goOn(),
       withdraw,
       nextCard,
