@@ -40,7 +40,7 @@ export {
 export { liven, type LiveMoment } from './hazard/liven'
 export { exposurePaths } from './hazard/paths'
 export { slipsOf, type Slip } from './hazard/slip'
-export { stampInstant, type StampedGround, type StampedInstant } from './hazard/stamped/stampInstant'
+export { stampInstant, type StampedInstant } from './hazard/stamped/stampInstant'
 export { sweep, type Sweep, type SweptMoment, type SweptRun, type UnsolvedState } from './hazard/sweep'
 export { createSweepCache, type SweepCache } from './hazard/sweepCache'
 export { fittedThings, withoutEach, withoutThing, type FittedThing, type WithoutThing } from './hazard/without'

@@ -1,3 +1,3 @@
 export { describePart } from './describePart'
 export { instantNetlist } from './instantNetlist'
-export { netlist, type Netlist, type NetlistInput } from './netlist'
+export { netlist, type Netlist } from './netlist'

@@ -38,13 +38,3 @@ function readRaw(raw: Buffer): ReadonlyMap<string, Phasor> {
   if (values.length !== 16 * names.length) throw new Error(`${names.length} variables in ${values.length} bytes`)
   return new Map(names.map((name, k) => [name, [values.readDoubleLE(16 * k), values.readDoubleLE(16 * k + 8)]]))
 }
-
-/** Whether a simulator is there at all. */
-export function hasSimulator(): boolean {
-  try {
-    execFileSync('ngspice', ['--version'], { stdio: 'pipe' })
-    return true
-  } catch {
-    return false
-  }
-}
