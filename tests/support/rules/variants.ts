@@ -35,7 +35,7 @@ export function listVariants(orders: readonly Order[]): readonly Variant[] {
   })
 }
 
-export function nameOf({ who, do: verb, on, with: held, values }: Order): string {
+function nameOf({ who, do: verb, on, with: held, values }: Order): string {
   const said = Object.keys(values).length === 0 ? '' : JSON.stringify(values)
   return [who, verb, on, held, said].filter((part) => part !== undefined && part !== '').join(' ')
 }

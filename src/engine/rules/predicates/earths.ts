@@ -134,7 +134,7 @@ function isJoined(site: Site, metal: Clamp): boolean {
   return clampsOf(site, metal.lead).some((clamp) => clamp.end === 'line' && isEarthed(site, clamp.on))
 }
 
-export function isEarthed(site: Site, thing: ThingId): boolean {
+function isEarthed(site: Site, thing: ThingId): boolean {
   return clampsOn(site, thing).some((clamp) => isEarthing(site, clamp))
 }
 

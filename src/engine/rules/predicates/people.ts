@@ -17,7 +17,7 @@ const wornOfType = (site: Site, person: PersonId, type: string): ItemId | undefi
   requirePerson(site, person).wears.find((id) => requireItem(site, id).type === type)
 
 /** Class printed on insulating gear, 0 when it has none. */
-export function classOf(site: Site, item: ItemId): number {
+function classOf(site: Site, item: ItemId): number {
   return Number(gearOf(site, item).is['class'] ?? 0)
 }
 
