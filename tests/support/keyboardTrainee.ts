@@ -1,6 +1,7 @@
 // A trainee with a keyboard and no pointer: gives the orders of a recorded run through the sheets, and counts the keys.
-// An input selects, sets, orders or judges. Moving the focus (arrows, Tab, Page, Home, Escape, from sheet to sheet) and
-// *go on* are counted apart.
+// An input selects, sets, orders or judges. Counted apart: moving the focus (Tab, arrows, Page, Escape; in a list or strip the
+// choice follows the focus), turning to another sheet, aiming (the cross-hair over the plan, the pointer along a ruler), and
+// *go on*. What was aimed at is set by an input.
 
 import type { Page } from 'playwright'
 
@@ -49,6 +50,7 @@ export class KeyboardTrainee {
   private handled: readonly string[] = []
   private lasts: RecordedOrder[] = []
   private purpose = ''
+  private hasSite = false
 
   constructor(private readonly page: Page) {}
 
@@ -65,9 +67,23 @@ export class KeyboardTrainee {
     if (order.do === 'mark-hazard') return this.markHazard(order)
     if (order.do === 'write-plan') return this.writePlan(order)
     if (order.do === 'book-out') return this.turnOver(orders, i)
+    const next = orders[i + 1]
+    if (order.do === 'tie-on' && next?.do === 'haul' && next.on === order.on) {
+      await this.choosePersons([order.who, next.who])
+      await this.goTo(4)
+      await this.focusThing(order.on!)
+      await this.giveAct({ ...order, do: 'send-up' })
+      return 2
+    }
+    if (order.do === 'lower') {
+      const count = await this.lowerAll(orders, i)
+      if (count > 0) return count
+    }
     const shared = shareOf(orders, i)
     if (shared > 1) return this.giveToMany(orders.slice(i, i + shared))
     if (order.do === 'book-in') return this.signIn(orders, i)
+    const ofKind = this.kindAt(orders, i)
+    if (ofKind > 1) return this.takeKind(orders.slice(i, i + ofKind))
     const group = groupAt(orders, i)
     // Who sends up and who hauls are both marked: each act is given to the one who can do it.
     if (order.do === 'tie-on' && this.persons.length === 1) await this.choosePersons([order.who, orders[i + 1]!.who])
@@ -80,6 +96,28 @@ export class KeyboardTrainee {
     }
     await this.giveOne(order)
     return 1
+  }
+
+  /** Several of one kind are taken one after the other: their ids differ in the number only. */
+  private kindAt(orders: readonly RecordedOrder[], i: number): number {
+    const kind = /^[A-Z]+-\d/.exec(orders[i]!.on ?? '')?.[0]
+    let count = 0
+    while (orders[i + count]?.do === 'take' && orders[i + count]!.who === orders[i]!.who && kind && orders[i + count]!.on!.startsWith(kind)) count++
+    return count
+  }
+
+  private async takeKind(orders: readonly RecordedOrder[]): Promise<number> {
+    const first = orders[0]!
+    await this.choosePersons([first.who])
+    await this.goTo(4)
+    const heading = await this.page.evaluate((item) => {
+      const rows = [...document.querySelectorAll<HTMLElement>('[role=treeitem]')]
+      const at = rows.findIndex((it) => it.dataset.key === `tarp/${item}`)
+      return rows.slice(0, at).findLast((it) => it.ariaLevel === '2')?.dataset.thing
+    }, first.on!)
+    await this.focusThing(heading!)
+    await this.giveAct({ ...first, on: heading! })
+    return orders.length
   }
 
   /** Several are marked, and of these only the one who is meant can do it. */
@@ -105,6 +143,29 @@ export class KeyboardTrainee {
     return count
   }
 
+  /** What hangs up there is lowered from the list when it comes in the order of the list. */
+  private async lowerAll(orders: readonly RecordedOrder[], i: number): Promise<number> {
+    let count = 0
+    while (orders[i + count]?.do === 'lower') count++
+    if (count < 4 || orders.length === i) return 0
+    await this.choosePersons([orders[i]!.who])
+    await this.goTo(4)
+    await this.focusThing('all/aloft')
+    const wanted = orders.slice(i, i + count).map((it) => it.on!)
+    const hanging = await this.page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>('[data-key^="aloft/"]')].map((it) => it.dataset.thing!),
+    )
+    const inOrder = hanging.filter((it) => wanted.includes(it))
+    // One that hangs elsewhere in the list is lowered first, by itself.
+    if (inOrder.join() !== wanted.join() && hanging.filter((it) => wanted.slice(1).includes(it)).join() === wanted.slice(1).join()) {
+      await this.giveOne(orders[i]!)
+      return 1
+    }
+    if (inOrder.join() !== wanted.join()) return 0
+    await this.giveAct({ ...orders[i]!, on: 'all/aloft', things: wanted })
+    return count
+  }
+
   private async giveOne(order: RecordedOrder): Promise<void> {
     await this.goTo(4)
     await this.focusThing(thingOf(order))
@@ -123,13 +184,15 @@ export class KeyboardTrainee {
   private async giveAct(order: RecordedOrder): Promise<void> {
     await this.move('s')
     const values = valuesOf(order)
-    const single = values.length === 1 && typeof values[0]![1] === 'string' ? String(values[0]![1]) : undefined
+    const isOfChoices = values.length > 0 && values.length <= 2 && values.every(([, value]) => typeof value === 'string')
+    // On the slip the choices stand in the order in which the act asks for them.
+    const single = isOfChoices ? values.flatMap(([, value]) => String(value).split(' ')).sort().join(' ') : undefined
     const key = `${order.do}:${order.with ?? ''}`
     for (let k = 0; k < 90; k++) {
       const here = await this.page.evaluate(() => {
         const it = document.activeElement as HTMLElement | null
         const form = it?.closest<HTMLElement>('[data-form]')
-        return { act: it?.dataset.act, choice: it?.dataset.choice, form: form?.dataset.form }
+        return { act: it?.dataset.act, choice: it?.dataset.choice?.split(' ').sort().join(' '), form: form?.dataset.form }
       })
       if (here.form === key) return this.fillForm(order)
       if (here.act === key && (single === undefined ? values.length === 0 : here.choice === single)) return this.input('Enter')
@@ -160,10 +223,7 @@ export class KeyboardTrainee {
   private async fillField(name: string, order: RecordedOrder): Promise<void> {
     // `at` alone is the second of the order; a value of that name is a point.
     const value = order[`${name}Point`] ?? order[`${name}M`] ?? order[`${name}Mm2`] ?? order[name]
-    if (typeof value === 'number') {
-      for (const digit of String(value)) await this.input(digit)
-      return this.input('Enter')
-    }
+    if (typeof value === 'number') return this.setFigure(value)
     if (Array.isArray(value) && typeof value[0] === 'string') return this.chooseMany(value as string[])
     if (Array.isArray(value)) {
       const corners = value as { xM: number; yM: number }[]
@@ -173,6 +233,16 @@ export class KeyboardTrainee {
     if (typeof value === 'object' && value !== null) return this.aim(value as { xM: number; yM: number })
     await this.focusChoice(String(value))
     await this.input('Enter')
+  }
+
+  /** The pointer of the ruler is aimed with Shift and an arrow, and set with Enter. */
+  private async setFigure(value: number): Promise<void> {
+    for (let k = 0; k < 400; k++) {
+      const now = await this.page.evaluate(() => (document.activeElement as HTMLInputElement).value)
+      if (now !== '' && Math.abs(Number(now) - value) < 1e-9) return this.input('Enter')
+      await this.move('Shift+ArrowUp')
+    }
+    throw new Error(`the ruler does not reach ${value}`)
   }
 
   private async chooseMany(wanted: readonly string[]): Promise<void> {
@@ -230,15 +300,16 @@ export class KeyboardTrainee {
   private async writePlan(order: RecordedOrder): Promise<number> {
     await this.goTo(2)
     await this.tabTo('[role=tab][data-part=plan]')
-    await this.input('Enter')
+    await this.move('Enter')
     let last: readonly string[] = []
-    for (const card of order.cards as string[]) {
+    for (const card of headed(order.cards as string[])) {
       const parts = card.split(':')
       if (parts[0] !== last[0]) {
         await this.tabTo('.picklist:nth-child(1) .pick')
         await this.pick(parts[0]!)
       }
-      if (parts[0] !== last[0] || parts[1] !== last[1]) {
+      // The item stays when the next act can use it too.
+      if (parts[1] !== last[1] || (parts[0] !== last[0] && !(await this.hasPicked(parts[1]!)))) {
         await this.tabTo('.picklist:nth-child(2) .pick')
         await this.pick(parts[1]!)
       }
@@ -249,6 +320,13 @@ export class KeyboardTrainee {
     await this.tabTo('[data-plan-write]')
     await this.input('Enter')
     return 1
+  }
+
+  private hasPicked(item: string): Promise<boolean> {
+    return this.page.evaluate(
+      (wanted) => document.querySelector(`.picklist:nth-child(2) [data-pick="${wanted}"]`)?.getAttribute('aria-pressed') === 'true',
+      item,
+    )
   }
 
   private async pick(id: string): Promise<void> {
@@ -273,7 +351,7 @@ export class KeyboardTrainee {
     await this.choosePersons([inspector])
     if (this.keeper !== steps[0]!.who) {
       this.keeper = steps[0]!.who
-      await this.input(`Shift+Digit${crew.indexOf(this.keeper) + 1}`)
+      await this.chooseRadio(1, this.keeper)
     }
     await this.focusItem(item)
     const sequence = steps.map((it) => `${it.do} ${it.who}`)
@@ -317,15 +395,37 @@ export class KeyboardTrainee {
     for (let k = 0; k < Math.abs(offset - pages * 10); k++) await this.move(offset > 0 ? 'ArrowDown' : 'ArrowUp')
   }
 
+  /** Along the crew strip: the person under the focus is the chosen one, with Shift one more. */
   private async choosePersons(people: readonly string[]): Promise<void> {
     if (people.join() === this.persons.join()) return
-    const [first, ...others] = people
-    if (people.length === crew.length) await this.input('e')
+    if (this.place === '3' && people.length === 1) await this.chooseRadio(2, people[0]!)
     else {
-      if (first !== this.persons[0] || this.persons.length > 1) await this.input(String(crew.indexOf(first!) + 1))
-      for (const each of others) await this.input(`Shift+Digit${crew.indexOf(each) + 1}`)
+      const places = people.map((it) => crew.indexOf(it)).sort((a, b) => a - b)
+      await this.goTo(4)
+      await this.move('Escape')
+      await this.tabTo('[role=treeitem]')
+      await this.move('Shift+Tab')
+      const here = await this.page.evaluate(() =>
+        [...document.querySelectorAll('.crew button')].findIndex((it) => it === document.activeElement),
+      )
+      const by = places[0]! - here
+      // With several marked, one step away and back leaves only the one.
+      const away = here === 0 ? 1 : -1
+      const steps = by === 0 ? [away, -away] : Array.from({ length: Math.abs(by) }, () => Math.sign(by))
+      for (const step of steps) await this.move(step > 0 ? 'ArrowRight' : 'ArrowLeft')
+      const isRow = places.every((at, k) => at === places[0]! + k)
+      if (!isRow) throw new Error(`${people.join()} do not stand beside each other`)
+      for (let k = 1; k < places.length; k++) await this.move('Shift+ArrowRight')
+      await this.move('Tab')
     }
     this.persons = people
+  }
+
+  private async chooseRadio(group: number, who: string): Promise<void> {
+    await this.tabTo(`.gearwho > :nth-child(${group}) [role=radio]`)
+    const here = await this.page.evaluate(() => (document.activeElement as HTMLElement).dataset.person!)
+    const by = crew.indexOf(who) - crew.indexOf(here)
+    for (let k = 0; k < Math.abs(by); k++) await this.move(by > 0 ? 'ArrowRight' : 'ArrowLeft')
   }
 
   private async waitUntil(second: number): Promise<void> {
@@ -340,8 +440,14 @@ export class KeyboardTrainee {
 
   private async goTo(place: number): Promise<void> {
     if (this.place === String(place)) return
+    // The site opens on its drawings: the scene needs no drawing for the list.
+    const isFirst = place === 4 && !this.hasSite
     this.place = String(place)
     await this.move(`Alt+${place}`)
+    if (isFirst) {
+      this.hasSite = true
+      await this.move('d')
+    }
   }
 
   private async tabTo(selector: string): Promise<void> {
@@ -362,6 +468,12 @@ export class KeyboardTrainee {
     this.moves++
     await this.page.keyboard.press(key)
   }
+}
+
+/** Three cards of one act on the three conductors are one pick of their heading. */
+function headed(cards: readonly string[]): readonly string[] {
+  const text = cards.join('|').replace(/(test:[^:|]*:)conductor-a\|\1conductor-b\|\1conductor-c/g, '$1all/conductors')
+  return text.split('|')
 }
 
 const head = new Set(['at', 'do', 'who', 'on', 'with'])

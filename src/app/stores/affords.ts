@@ -189,6 +189,24 @@ function samplesOfField(field: Field, here: { x: number; y: number }): readonly 
 /** What a free hand does with a loose item. */
 const ofFreeHand = ['wear', 'take']
 
+/** Two of the chosen people send an item up together: one ties it on, one hauls when it is tied. */
+export interface SendingUp {
+  readonly item: string
+  readonly ties: string
+  readonly hauls: string
+}
+
+export function findSendingUp(people: readonly string[], item: string | null): SendingUp | undefined {
+  if (item === null || isGroup(item)) return undefined
+  const site = siteNow(requireHeld())
+  const ties = people.find((who) => affordsOf(who, item).some((it) => it.act === 'tie-on' && it.refusal === null))
+  const hauls = people.find((who) => {
+    const place = site.persons[who]?.place
+    return who !== ties && place?.kind === 'pole' && place.station !== 'foot'
+  })
+  return ties === undefined || hauls === undefined ? undefined : { item, ties, hauls }
+}
+
 /** More is printed on it than its number: to be seen without reading it. */
 export function hasPrint(item: string): boolean {
   return Object.keys(siteNow(requireHeld()).items[item]?.label ?? {}).some((name) => name !== 'serial')

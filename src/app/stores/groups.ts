@@ -18,6 +18,7 @@ export function membersOf(belief: Belief, group: string): readonly string[] {
   if (name === 'feeders') return belief.sheet.feeders.map((it) => it.id)
   if (name === 'aloft') return inOrderOf(belief, 'did.haul', (it) => it.where.kind === 'aloft')
   if (name === 'out') return inOrderOf(belief, 'did.book-out', (it) => it.bookedOut && !it.bookedIn)
+  if (name.startsWith('tarp:')) return belief.items.filter((it) => it.where.kind === 'tarp' && it.type === name.slice(5)).map((it) => it.id)
   if (name === 'boots') return belief.items.filter((it) => it.type === 'boots').map((it) => it.id)
   return belief.switches.some((it) => it.id === name) ? ['A', 'B', 'C'].map((phase) => `${name}/${phase}`) : []
 }
@@ -40,7 +41,15 @@ const acts: Readonly<Record<string, readonly string[]>> = {
   boots: ['wear', 'take-off'],
 }
 
-export const actsOfGroup = (group: string): readonly string[] => acts[group.slice(prefix.length)] ?? ['look']
+/** Several of one kind on the tarp are taken together. */
+export const actsOfGroup = (group: string): readonly string[] => {
+  const name = group.slice(prefix.length)
+  return acts[name] ?? (name.startsWith('tarp:') ? ['take'] : ['look'])
+}
+
+/** The kind of gear that a heading on the tarp stands for. */
+export const kindOf = (group: string): string | undefined =>
+  group.startsWith(`${prefix}tarp:`) ? group.slice(prefix.length + 5) : undefined
 
 /** Which of them is ticked on a list: nothing is ticked at first. */
 export const isTicked = (group: string): boolean => group === groupOf('out') || group === groupOf('aloft')

@@ -1,5 +1,6 @@
 /** What a card of the plan can be made of: every act of hands, with whatever it can take and go on. */
 import { actions } from '../../engine'
+import { actsOfGroup, groupOf } from './groups'
 import { requireHeld, siteNow } from './held'
 
 export interface PlanChoices {
@@ -11,6 +12,8 @@ export interface PlanChoices {
 /** Where an act may be meant that names no thing of its own. */
 const places = ['ground', 'pole']
 
+const headingsFor = (act: string): readonly string[] => ['conductors', 'lv'].map(groupOf).filter((group) => actsOfGroup(group).includes(act))
+
 export function planChoices(act: string): PlanChoices {
   const site = siteNow(requireHeld())
   const action = actions.get(act)
@@ -19,6 +22,6 @@ export function planChoices(act: string): PlanChoices {
     items: Object.values(site.items)
       .filter((item) => action?.withTypes?.includes(item.type))
       .map((item) => item.id),
-    things: action ? [...(action.things?.(site) ?? []), ...places] : [],
+    things: action ? [...headingsFor(act), ...(action.things?.(site) ?? []), ...places] : [],
   }
 }

@@ -54,6 +54,11 @@ export const goTo = (place: PlaceName): void => set({ place, sheet: null })
 
 export const choosePersons = (persons: readonly string[]): void => set({ persons, sheet: null })
 
+export function markPerson(id: string): void {
+  const { persons } = viewStore.getState()
+  if (!persons.includes(id)) set({ persons: [...persons, id] })
+}
+
 /** Marks one more, or takes the mark away; the last one stays. */
 export function togglePerson(id: string): void {
   const { persons } = viewStore.getState()

@@ -252,6 +252,7 @@ export const app = {
   'slip.label': 'What can be done',
   'slip.acts': 'Acts, A to Z',
   'slip.busy': 'Busy until {time}. An order is given when free.',
+  'slip.sendUp': 'Send it up: {ties} ties on, {hauls} hauls',
   'slip.none': 'Nothing here can be pointed at. Choose a thing in the list.',
 
   'quantity.range': '{low} to {high} {unit}',
@@ -456,6 +457,7 @@ export const app = {
   'all.blades': 'All three blades',
   'all.feeders': 'Feeders',
   'all.aloft': 'All that hangs at the pole top',
+  'all.kind': '{kind:gear}, all on the tarp',
   'all.out': 'Everything signed out',
   'all.boots': 'Boots, a pair each',
   'value.things': 'Which',

@@ -2,7 +2,7 @@
  * The tarp: the register on the left, the item that is turned over on the right. Three keys look, label, test; two pass
  * or quarantine. What comes back is evidence, never a verdict.
  */
-import { useMemo } from 'react'
+import { type KeyboardEvent, useMemo } from 'react'
 import { useStore } from 'zustand'
 import type { Belief, ItemBelief } from '../../../engine'
 import { type Speaker, say } from '../../../text'
@@ -81,15 +81,35 @@ function Crew({ label, belief, chosen, onChoose }: CrewProps) {
   return (
     <div>
       <p className="note">{label}</p>
-      <div className="seg" role="radiogroup" aria-label={label}>
+      <div className="seg" role="radiogroup" aria-label={label} onKeyDown={(event) => walkRadios(event, onChoose)}>
         {crewInOrder(belief).map((person) => (
-          <button key={person.id} type="button" role="radio" className="btn" aria-checked={person.id === chosen} onClick={() => onChoose(person.id)}>
+          <button
+            key={person.id}
+            type="button"
+            role="radio"
+            className="btn"
+            aria-checked={person.id === chosen}
+            tabIndex={person.id === chosen ? 0 : -1}
+            data-person={person.id}
+            onClick={() => onChoose(person.id)}
+          >
             {lettersOf(belief, person.id)}
           </button>
         ))}
       </div>
     </div>
   )
+}
+
+/** As radio buttons do: the arrow keys choose. */
+function walkRadios(event: KeyboardEvent<HTMLElement>, onChoose: (id: string) => void): void {
+  const by = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0
+  const buttons = [...event.currentTarget.querySelectorAll('button')]
+  const next = buttons[buttons.findIndex((button) => button === event.target) + by]
+  if (by === 0 || !next?.dataset.person) return
+  event.preventDefault()
+  onChoose(next.dataset.person)
+  next.focus()
 }
 
 function useGearKeys(belief: Belief, item: ItemBelief | undefined): void {

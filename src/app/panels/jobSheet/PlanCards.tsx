@@ -6,6 +6,7 @@
 import { type KeyboardEvent, useState } from 'react'
 import type { Belief } from '../../../engine'
 import { type Speaker, say } from '../../../text'
+import { isGroup, membersOf } from '../../stores/groups'
 import { planChoices } from '../../stores/planChoices'
 import { viewStore } from '../../stores/viewStore'
 import { thingName } from '../site/ActionSlip'
@@ -46,7 +47,7 @@ export function PlanCards({ belief, speaker }: { belief: Belief; speaker: Speake
           options={choices.acts.map((id) => [id, speaker.say(`action.${id}`)])}
           onPick={(id) => {
             setAct(id)
-            setItem('')
+            if (!planChoices(id).items.includes(item)) setItem('')
           }}
         />
         <PickList label={say('plan.item')} chosen={item} options={choices.items.map((id) => [id, name(id)])} onPick={setItem} />
@@ -54,7 +55,7 @@ export function PlanCards({ belief, speaker }: { belief: Belief; speaker: Speake
           label={say('plan.thing')}
           chosen=""
           options={choices.things.map((id) => [id, name(id)])}
-          onPick={(on) => setCards([...cards, `${act}:${item}:${on}`])}
+          onPick={(on) => setCards([...cards, ...membersIn(belief, on).map((each) => `${act}:${item}:${each}`)])}
         />
       </div>
       <div className="foot">
@@ -71,6 +72,9 @@ export function PlanCards({ belief, speaker }: { belief: Belief; speaker: Speake
     </div>
   )
 }
+
+/** A heading stands for each of its things: a card each. */
+const membersIn = (belief: Belief, on: string): readonly string[] => (isGroup(on) ? membersOf(belief, on) : [on])
 
 interface PickListProps {
   readonly label: string

@@ -7,8 +7,8 @@ import { type KeyboardEvent, useMemo } from 'react'
 import { useStore } from 'zustand'
 import type { Belief } from '../../../engine'
 import { type Speaker, say, timeOfDay } from '../../../text'
-import { type Afford, affordsOf, findHandAct } from '../../stores/affords'
-import { isGroup } from '../../stores/groups'
+import { type Afford, type Field, affordsOf, findHandAct, findSendingUp } from '../../stores/affords'
+import { isGroup, kindOf } from '../../stores/groups'
 import { jobStore } from '../../stores/jobStore'
 import { choosePersons, closeSheet, openSheet, viewStore } from '../../stores/viewStore'
 import { useBelief } from '../useBelief'
@@ -17,7 +17,7 @@ import { ActForm } from './ActForm'
 import { crewInOrder } from './crewInOrder'
 import { choiceWord } from './FieldEntry'
 import { focusActs, focusTree } from './focus'
-import { actOnThing, giveAfford } from './giving'
+import { actOnThing, giveAfford, sendUp } from './giving'
 import { lettersOf } from './lettersOf'
 
 /** One act of the slip, and those of the chosen people who can do it. */
@@ -44,6 +44,7 @@ export function ActionSlip() {
     () => (belief && isAnything ? persons.flatMap((who) => [findHandAct(who, thing)].filter((it) => it !== undefined)) : []),
     [belief, persons, thing, isAnything],
   )
+  const sending = useMemo(() => (belief ? findSendingUp(persons, thing) : undefined), [belief, persons, thing])
   const until = busy.find((it) => persons.includes(it.who))?.end
   return (
     <section className="slip" aria-label={say('slip.label')} onKeyDown={(event) => onKeyDown(event, belief)}>
@@ -62,6 +63,11 @@ export function ActionSlip() {
         </button>
       )}
       <div className="acts" role="group" aria-label={say('slip.acts')}>
+        {sending && (
+          <button type="button" className="act" data-act="send-up:" onClick={() => sendUp(sending)}>
+            <span className="nm">{say('slip.sendUp', { ties: lettersOf(belief, sending.ties), hauls: lettersOf(belief, sending.hauls) })}</span>
+          </button>
+        )}
         {lines.map((line) => (
           <ActLine key={line.afford.key} line={line} isOpen={sheet?.act === line.afford.key} belief={belief} speaker={speaker} chosen={persons} />
         ))}
@@ -102,20 +108,21 @@ function ActLine({ line: { afford, people }, isOpen, belief, speaker, chosen }: 
         <span className="q">{refusalWords(speaker, afford.refusal)}</span>
       </button>
     )
-  const [field, ...others] = afford.fields
-  if (field?.kind === 'one' && others.length === 0)
-    return field.choices.map((choice) => (
+  const [field] = afford.fields
+  const ways = waysOf(afford.fields)
+  if (ways.length > 0)
+    return ways.map((values) => (
       <button
-        key={choice}
+        key={Object.values(values).join()}
         type="button"
         className="act"
         data-act={afford.key}
-        data-choice={choice}
+        data-choice={Object.values(values).join(' ')}
         data-people={people.join(' ')}
-        onClick={() => giveAfford(afford, people, { [field.name]: choice })}
+        onClick={() => giveAfford(afford, people, values)}
       >
         <span className="nm">
-          {title}: {lower(choiceWord(speaker, afford.act, field.name, choice))}
+          {title}: {Object.entries(values).map(([name, choice]) => lower(choiceWord(speaker, afford.act, name, choice))).join(', ')}
           {only}
         </span>
       </button>
@@ -139,6 +146,19 @@ function ActLine({ line: { afford, people }, isOpen, belief, speaker, chosen }: 
   )
 }
 
+/** More than so many ways stand as a form. */
+const mostWays = 8
+
+/** Every way to say an act that asks for nothing but a choice or two: a line each. */
+function waysOf(fields: readonly Field[]): readonly Readonly<Record<string, string>>[] {
+  if (fields.length === 0 || fields.some((field) => field.kind !== 'one')) return []
+  const ways = fields.reduce<readonly Readonly<Record<string, string>>[]>(
+    (before, field) => before.flatMap((way) => field.choices.map((choice) => ({ ...way, [field.name]: choice }))),
+    [{}],
+  )
+  return ways.length <= mostWays || fields.length === 1 ? ways : []
+}
+
 const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1)
 
 export function actName(speaker: Speaker, afford: Afford): string {
@@ -151,6 +171,8 @@ export const refusalWords = (speaker: Speaker, refusal: { code: string; values: 
 
 export function thingName(speaker: Speaker, belief: Pick<Belief, 'items'>, thing: string | null): string {
   if (thing === null) return say('tree.crew')
+  const kind = kindOf(thing)
+  if (kind !== undefined) return speaker.say('all.kind', { kind })
   if (isGroup(thing)) return speaker.say(thing.startsWith('all/switch') ? 'all.blades' : `all.${thing.slice(4)}`)
   const item = belief.items.find((it) => it.id === thing)
   return item ? `${item.id} ${speaker.say(`gear.${item.type}`)}` : speaker.say(`thing.${thing}`)

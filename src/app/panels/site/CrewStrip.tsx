@@ -1,9 +1,10 @@
 /** Who is where, with what in the hands, wearing what, busy with what. Pressing marks who gets the next order. */
+import type { KeyboardEvent } from 'react'
 import { useStore } from 'zustand'
 import type { Belief, PersonBelief } from '../../../engine'
 import { type Speaker, plain, say, timeOfDay } from '../../../text'
 import { type Doing, jobStore } from '../../stores/jobStore'
-import { choosePersons, togglePerson, viewStore } from '../../stores/viewStore'
+import { choosePersons, markPerson, togglePerson, viewStore } from '../../stores/viewStore'
 import { Figure } from '../drawing/Figure'
 import { hasBoots, postureOf } from '../drawing/viewOfSite'
 import { useBelief } from '../useBelief'
@@ -15,13 +16,15 @@ export function CrewStrip() {
   const speaker = useSpeaker()
   const chosen = useStore(viewStore, (view) => view.persons)
   const busy = useStore(jobStore, (job) => job.busy)
+  const crew = crewInOrder(belief)
   return (
-    <div className="crew" role="group" aria-label={say('site.crew')}>
-      {crewInOrder(belief).map((person, i) => (
+    <div className="crew" role="group" aria-label={say('site.crew')} onKeyDown={(event) => walk(event, crew)}>
+      {crew.map((person, i) => (
         <button
           key={person.id}
           type="button"
           aria-pressed={chosen.includes(person.id)}
+          tabIndex={person.id === chosen[0] ? 0 : -1}
           aria-keyshortcuts={String(i + 1)}
           onClick={(event) => {
             if (event.shiftKey || event.ctrlKey || event.metaKey) togglePerson(person.id)
@@ -44,6 +47,19 @@ export function CrewStrip() {
       ))}
     </div>
   )
+}
+
+/** One tab stop: left and right go to the next person and choose them; with Shift one more is marked. */
+function walk(event: KeyboardEvent<HTMLElement>, crew: readonly PersonBelief[]): void {
+  const by = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0
+  const buttons = [...event.currentTarget.querySelectorAll('button')]
+  const here = buttons.findIndex((button) => button === event.target)
+  const next = crew[here + by]
+  if (by === 0 || here < 0 || !next) return
+  event.preventDefault()
+  if (event.shiftKey) markPerson(next.id)
+  else choosePersons([next.id])
+  buttons[here + by]?.focus()
 }
 
 function Portrait({ person, belief }: { person: PersonBelief; belief: Belief }) {

@@ -1,6 +1,6 @@
 /** From a pressed act to orders, from wherever it was pressed. */
 import type { Value } from '../../../engine'
-import { type Afford, affordsOf, findHandAct, ticked } from '../../stores/affords'
+import { type Afford, type SendingUp, affordsOf, findHandAct, ticked } from '../../stores/affords'
 import { isGroup, isSharedOut, membersOf } from '../../stores/groups'
 import { jobStore } from '../../stores/jobStore'
 import { type Draft, give, goOnUntilFree } from '../../stores/orders'
@@ -65,6 +65,14 @@ function shareOut(draft: Draft, members: readonly string[], people: readonly str
 
 const canDo = (draft: Draft, on: string, who: string): boolean =>
   affordsOf(who, on).some((it) => it.act === draft.do && it.refusal === null && (draft.with === undefined || it.item === draft.with))
+
+/** Tied on now, hauled as soon as it is tied: two recorded acts of two people. */
+export function sendUp({ item, ties, hauls }: SendingUp): void {
+  if (giveWhenFree({ do: 'tie-on', on: item, values: {} }, [ties]) && goOnUntilFree([ties]))
+    giveWhenFree({ do: 'haul', on: item, values: {} }, [hauls])
+  closeSheet()
+  focusTree()
+}
 
 /** Enter on the chosen thing: what the hand of each chosen person would do. False when there is nothing of the kind. */
 export function actOnThing(): boolean {

@@ -1,7 +1,7 @@
 /** The site list: everything that can be pointed at, as an ordered tree, with what the crew knows of each. */
 import type { Belief, ConductorBelief, Evidence, ItemBelief } from '../../../engine'
 import { type Speaker, plain, say, timeOfDay } from '../../../text'
-import { groupOf } from '../../stores/groups'
+import { groupOf, membersOf } from '../../stores/groups'
 
 export interface TreeNode {
   /** Unique in the tree; a thing may hang in two places. */
@@ -108,7 +108,8 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
   const across = (wire: string): number => sheet.lv.wires.find((it) => it.id === wire)?.x ?? 0
 
   const aloft = () => {
-    const items = belief.items.filter((it) => it.where.kind === 'aloft' || it.where.kind === 'handline')
+    const hanging = membersOf(belief, groupOf('aloft')).flatMap((id) => belief.items.filter((it) => it.id === id))
+    const items = [...hanging, ...belief.items.filter((it) => it.where.kind === 'handline')]
     return items.length === 0 ? null : all(1, 'aloft', say('tree.aloft'), String(items.length), items.map((it) => item(2, it, 'aloft')))
   }
 
@@ -139,10 +140,18 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
       )),
     ])
 
+  /** What lies there more than once stands under a heading. */
+  const byKind = (items: readonly ItemBelief[]): readonly TreeNode[] =>
+    [...new Set(items.map((it) => it.type))].flatMap((type) => {
+      const same = items.filter((it) => it.type === type)
+      if (same.length === 1) return same.map((it) => item(2, it, 'tarp'))
+      return [all(2, `tarp:${type}`, speaker.say(`gear.${type}`), plain(same.length, 0), same.map((it) => item(3, it, 'tarp')))]
+    })
+
   /** Boots stand together: one order puts a pair on each of the crew. */
   const store = (kind: 'fitted' | 'tarp' | 'truck' | 'quarantine') => {
     const items = belief.items.filter((it) => it.where.kind === kind)
-    const nodes = items.map((it) => item(2, it, kind))
+    const nodes = kind === 'tarp' ? byKind(items) : items.map((it) => item(2, it, kind))
     return items.length === 0 ? null : node(1, `store/${kind}`, say(`tree.${kind}`), plain(items.length, 0), undefined, nodes)
   }
 
