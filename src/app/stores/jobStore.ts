@@ -84,7 +84,7 @@ export function perceived(held: Held): Pick<Job, 'belief' | 'now' | 'busy' | 'or
     belief: believe(siteNow(held)),
     now,
     busy: timeline.entries
-      .filter((entry) => entry.outcome === 'done' && entry.start <= now && entry.end > now)
+      .filter((entry) => entry.outcome !== 'withdrawn' && entry.start <= now && entry.end > now)
       .map(({ index, order, start, end }) => ({
         index,
         who: order.who,

@@ -26,7 +26,8 @@ export function give(draft: Draft, people: readonly string[]): boolean {
     const order: Order = { at: held.now, who, ...draft }
     const timeline = extendTimeline(held.timeline, order)
     const entry = timeline.entries.at(-1)!
-    if (entry.outcome === 'refused') {
+    // What is broken off later was begun: only what could not begin is no order.
+    if (entry.outcome === 'refused' && entry.end === entry.start) {
       if (entry.refusal) notices.push({ who, ...entry.refusal })
       continue
     }

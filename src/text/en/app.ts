@@ -350,6 +350,8 @@ export const app = {
   'cleared.nothing': '{time}: {what}. About {current}, the site at about {rise}, and nothing cleared it.',
   'cleared.not-live': '{time}: {what}. Nothing came alive: what could have fed it had been removed.',
 
+  'livening.arrow': 'about {current}',
+  'livening.rise': 'site {rise}',
   'livening.working': 'Working out what reached whom',
   'livening.none': 'Nothing came alive',
   'livening.back': 'Back to the job',

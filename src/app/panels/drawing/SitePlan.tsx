@@ -228,14 +228,20 @@ function Truck({ x, y, scale }: { x: number; y: number; scale: number }) {
   )
 }
 
+/** Flags of people who stand close hang one below the other, away from the edge of the sheet. */
 function People({ site, scale, frame, selected }: { site: SiteView; scale: Scale; frame: PlanFrame; selected: readonly string[] }) {
   const near = site.people.filter((person) => !person.isFar)
-  return near.map((person, i) => {
+  const taken: (readonly [number, number])[] = []
+  return near.map((person) => {
     const isAloft = person.height > 0.5
-    const crowd = near.slice(0, i).filter((other) => (other.at.x - person.at.x) ** 2 + (other.at.y - person.at.y) ** 2 < 1).length
-    const x = scale.x(person.at.x) + (isAloft ? -9 : crowd * 16)
-    const y = scale.y(person.at.y) + (isAloft ? 3 : crowd * 6)
-    const toLeft = x > frame.width * 0.72 || isAloft
+    const beside = near.filter((other) => other !== person && near.indexOf(other) < near.indexOf(person) && isClose(other, person, 16 / scale.perMetre)).length
+    const x = scale.x(person.at.x) + (isAloft ? -9 : beside * 13)
+    const y = scale.y(person.at.y) + (isAloft ? 3 : beside * 5)
+    const toLeft = isAloft || x > frame.width * 0.75
+    const left = x + (toLeft ? -22 : 26)
+    let top = y + (isAloft ? 34 : y < 70 ? 14 : -18)
+    while (taken.some(([atX, atY]) => Math.abs(atX - left) < 48 && Math.abs(atY - top) < 22)) top += top < y ? -22 : 22
+    taken.push([left, top])
     return (
       <PersonPlan
         key={person.id}
@@ -244,8 +250,11 @@ function People({ site, scale, frame, selected }: { site: SiteView; scale: Scale
         facing={(Math.atan2(-person.at.x, -person.at.y) * 180) / Math.PI}
         letters={person.letters}
         isSelected={selected.includes(person.id)}
-        flag={[toLeft ? -22 : 22, isAloft ? 34 : -16 - crowd * 22]}
+        flag={[left - x, top - y]}
       />
     )
   })
 }
+
+const isClose = (a: SiteView['people'][number], b: SiteView['people'][number], metres: number): boolean =>
+  (a.at.x - b.at.x) ** 2 + (a.at.y - b.at.y) ** 2 < metres * metres

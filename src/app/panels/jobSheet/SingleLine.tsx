@@ -50,7 +50,7 @@ function Station({ x, name, isRight = false }: { x: number; name: string; isRigh
   return (
     <g>
       <path d={`M${x} 26V106`} className="d-heavy" />
-      <text x={isRight ? x + 10 : x - 10} y="18" className={isRight ? 't-b end' : 't-b'}>
+      <text x={isRight ? x + 10 : x - 10} y={isRight ? 122 : 18} className={isRight ? 't-b end' : 't-b'}>
         {name}
       </text>
     </g>

@@ -100,8 +100,12 @@ function LiveArrow({ drawn, site, scale }: { drawn: DrawnLivening; site: SiteVie
   return (
     <g>
       <path d={`M${x} ${y - 14}h-34m8 -5l-8 5l8 5`} className="d-live" />
-      <text x={x + 6} y={y - 10} className="t-b t-live halo">
-        {amperes(drawn.liveCurrent)}, {volts(drawn.siteRise)}
+      <rect x={x - 34} y={y - 62} width="126" height="38" className="d-thin" style={{ fill: 'var(--field)' }} />
+      <text x={x - 27} y={y - 47} className="t-b t-live">
+        {say('livening.arrow', { current: amperes(drawn.liveCurrent) })}
+      </text>
+      <text x={x - 27} y={y - 30} className="t-n">
+        {say('livening.rise', { rise: volts(drawn.siteRise) })}
       </text>
     </g>
   )

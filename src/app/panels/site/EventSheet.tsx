@@ -11,7 +11,7 @@ import { showLivening } from '../../stores/viewStore'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
 import { crewInOrder } from './crewInOrder'
-import { narrate } from './LogColumn'
+import { told } from './LogColumn'
 
 const replies = [
   { key: 'still', draft: { do: 'keep-still', values: {} } },
@@ -29,14 +29,16 @@ export function EventSheet() {
   const notices = useStore(jobStore, (job) => job.notices)
   if (!event) return null
   const leader = crewInOrder(belief)[0]!.id
-  const perceived = belief.evidence.filter((line) => line.at >= event.at)
+  const perceived = belief.evidence.filter((line) => line.at > event.at)
   return (
     <div className="stack event scroll" role="region" aria-label={say('event.title')}>
-      <h2 className="title">{say('event.title')}</h2>
+      <h2 className="head">{say('event.title')}</h2>
       <p className="q">{say('event.clock', { time: timeOfDay(belief.sheet.startsAt + event.at) })}</p>
       <ul className="gap">
-        {perceived.map((line, i) => (
-          <li key={i}>{narrate(line, belief, speaker)}</li>
+        {told(perceived, belief, speaker).map((line) => (
+          <li key={line.key}>
+            {line.words} <span className="q">{line.who.join(', ')}</span>
+          </li>
         ))}
       </ul>
       <table className="gap">

@@ -41,8 +41,17 @@ function Narration({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
     <div className="scroll grow" ref={end} role="log" aria-label={say('site.narration')} tabIndex={0}>
       <table>
         <tbody>
-          {lines.slice(-60).map((line, i) => (
-            <Line key={lines.length - i} line={line} belief={belief} speaker={speaker} />
+          {told(lines.slice(-80), belief, speaker).map((line) => (
+            <tr key={line.key}>
+              <td className="n stamp">
+                {line.clock.slice(0, 5)}
+                <span className="q">{line.clock.slice(5)}</span>
+              </td>
+              <td>
+                <b>{line.who.join(' ')}</b>
+              </td>
+              <td>{line.words}</td>
+            </tr>
           ))}
         </tbody>
       </table>
@@ -50,20 +59,23 @@ function Narration({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
   )
 }
 
-function Line({ line, belief, speaker }: { line: Evidence; belief: Belief; speaker: Speaker }) {
-  const clock = timeOfDay(belief.sheet.startsAt + line.at)
-  return (
-    <tr>
-      <td className="n stamp">
-        {clock.slice(0, 5)}
-        <span className="q">{clock.slice(5)}</span>
-      </td>
-      <td>
-        <b>{lettersOf(belief, line.who)}</b>
-      </td>
-      <td>{narrate(line, belief, speaker)}</td>
-    </tr>
-  )
+interface Told {
+  readonly key: string
+  readonly clock: string
+  readonly who: readonly string[]
+  readonly words: string
+}
+
+/** Lines of the log; what several perceived at the same second is told once. */
+export function told(lines: readonly Evidence[], belief: Belief, speaker: Speaker): readonly Told[] {
+  const found = new Map<string, Told>()
+  for (const line of lines) {
+    const words = narrate(line, belief, speaker)
+    const key = `${line.at} ${words}`
+    const who = [...new Set([...(found.get(key)?.who ?? []), lettersOf(belief, line.who)])]
+    found.set(key, { key, clock: timeOfDay(belief.sheet.startsAt + line.at), who, words })
+  }
+  return [...found.values()]
 }
 
 /** One thing perceived, in words; what it was perceived of is named first where the sentence does not. */
