@@ -2,7 +2,7 @@
 import type { RootStore } from '@react-three/fiber'
 import type { PerspectiveCamera, WebGLRenderer } from 'three'
 import type { Hit } from './ink/part'
-import { findPixel, slack } from './pick/pick'
+import { findPixel, pick, slack } from './pick/pick'
 
 export interface Probed {
   readonly gl: WebGLRenderer
@@ -15,6 +15,8 @@ export interface Probed {
 export interface SceneProbe {
   /** A pixel of the page at which a pick gives this thing; null when it cannot be hit from here. */
   readonly pick: (id: string, pointer?: keyof typeof slack) => { readonly x: number; readonly y: number } | null
+  /** A pixel of the page at which a pick gives nothing. */
+  readonly nothing: () => { readonly x: number; readonly y: number } | null
   readonly ids: () => readonly string[]
   readonly info: () => {
     readonly frames: number
@@ -39,12 +41,23 @@ declare global {
 export function exposeProbe({ gl, store, camera, canvas, hits }: Probed): () => void {
   const context = gl.getContext()
   const loss = context.getExtension('WEBGL_lose_context')
-  window.sceneProbe = {
+  const isFree = (x: number, y: number): boolean => {
+    const { left, top } = canvas.getBoundingClientRect()
+    return document.elementFromPoint(left + x, top + y) === canvas
+  }
+  const probe: SceneProbe = {
     pick: (id, pointer = 'mouse') => {
-      const found = findPixel(hits(), id, camera, store.getState().size, slack[pointer])
-      if (!found) return null
       const { left, top } = canvas.getBoundingClientRect()
-      return { x: left + found.x, y: top + found.y }
+      const found = findPixel(hits(), id, camera, store.getState().size, slack[pointer], isFree)
+      return found ? { x: left + found.x, y: top + found.y } : null
+    },
+    nothing: () => {
+      const { left, top, width, height } = canvas.getBoundingClientRect()
+      for (let y = 60; y < height; y += 20)
+        for (let x = 20; x < width; x += 20)
+          if (isFree(x, y) && !pick(hits(), camera, store.getState().size, x, y, slack.touch))
+            return { x: left + x, y: top + y }
+      return null
     },
     ids: () => [...new Set(hits().map(({ id }) => id))],
     info: () => ({
@@ -68,7 +81,8 @@ export function exposeProbe({ gl, store, camera, canvas, hits }: Probed): () => 
     lose: () => loss?.loseContext(),
     restore: () => loss?.restoreContext(),
   }
+  window.sceneProbe = probe
   return () => {
-    delete window.sceneProbe
+    if (window.sceneProbe === probe) delete window.sceneProbe
   }
 }

@@ -27,8 +27,10 @@ export function aloftView(picture: SitePicture, height: number, inUse: readonly 
 }
 
 /** @param foot of the handline */
-export const tiedView = (items: readonly string[], foot: Vector3): Built =>
-  items.length > 0 ? bag(items, foot.clone().setY(1.15)) : built([])
+export function tiedView(picture: SitePicture, foot: Vector3): Built {
+  const small = picture.tied.filter((item) => !picture.leads.some((lead) => lead.item === item))
+  return small.length > 0 ? bag(small, foot.clone().setY(1.15)) : built([])
+}
 
 /** Each item is a piece that shows over the rim, so that it can be picked. */
 function bag(items: readonly string[], hook: Vector3): Built {

@@ -78,6 +78,7 @@ export const hitOf = (id: string, { head, hips, left, rightLimb }: Joints) => ({
 function carried(layout: Layout, picture: SitePicture, person: PersonPicture, stance: Stance, joints: Joints): Built {
   const pieces: Built[] = []
   if (person.isStrapped && person.place.kind === 'pole') pieces.push(strap(layout, person.id, joints))
+  pieces.push(wornHits(picture, person, joints))
   const stick = stickOf(picture, person)
   if (stance.stick && stick) pieces.push(stickView(stick, stance.stick, headOf(picture, person)))
   if (person.role === 'person-in-charge') pieces.push(built([board(joints, person.id)]))
@@ -153,6 +154,28 @@ function stickView(
     )
   if (tool === 'brush') parts.push(part(strut(on(length), on(length + 0.16), 0.026, 0.026, 12), 'leather', item, 0.03))
   return built(parts, [], [{ id: item, segments: [[foot, head]], radius: 0.03 }])
+}
+
+/** Gloves are picked at the hands, boots at the toes: there the person is not in the way. */
+function wornHits(picture: SitePicture, person: PersonPicture, { left, rightLimb, forward }: Joints): Built {
+  const hits = person.wears.flatMap((item) => {
+    const type = picture.typeOf[item] ?? ''
+    if (/gloves/.test(type))
+      return [left, rightLimb].map(({ wrist, hand }) => ({
+        id: item,
+        segments: [[wrist, hand]] as const,
+        radius: 0.05,
+      }))
+    if (type !== 'boots') return []
+    return [left, rightLimb].map(({ foot }) => {
+      const toe = foot
+        .clone()
+        .addScaledVector(forward, 0.17)
+        .setY(foot.y + 0.04)
+      return { id: item, segments: [[toe, toe.clone().setY(foot.y + 0.07)]] as const, radius: 0.03 }
+    })
+  })
+  return built([], [], hits)
 }
 
 /** The first two in the hands, the rest at the belt: each can be picked. */

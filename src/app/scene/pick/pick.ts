@@ -72,14 +72,18 @@ function clip(from: Vector3, to: Vector3, camera: PerspectiveCamera): boolean {
   return true
 }
 
-/** Where a thing can be pressed: a pixel in the picture at which `pick` answers this thing, or undefined. */
+/**
+ * Where a thing can be pressed: a pixel in the picture at which `pick` answers this thing, or undefined.
+ * @param isFree false where something lies over the picture
+ */
 export function findPixel(
   hits: readonly Hit[],
   id: string,
   camera: PerspectiveCamera,
   screen: Screen,
   slackPx: number,
-) {
+  isFree: (x: number, y: number) => boolean = () => true,
+): { x: number; y: number } | undefined {
   const on = project(camera, screen)
   for (const hit of hits) {
     if (hit.id !== id) continue
@@ -88,7 +92,7 @@ export function findPixel(
         if (!clip(from, to, camera)) continue
         const point = start.clone().lerp(end, share)
         const [x, y] = [on.x(point), on.y(point)]
-        if (x < 4 || y < 4 || x > screen.width - 4 || y > screen.height - 4) continue
+        if (x < 4 || y < 4 || x > screen.width - 4 || y > screen.height - 4 || !isFree(x, y)) continue
         if (pick(hits, camera, screen, x, y, slackPx)?.id === id) return { x, y }
       }
   }

@@ -157,7 +157,12 @@ function poleHits(layout: Layout): Built {
     [],
     [
       { id: 'pole', segments: [[vector(0, 0, 0), vector(0, pole.top - 0.4, 0)]], radius: radiusAt(layout, 3) },
-      { id: 'pole-top', segments: [[vector(0, pole.top - 0.4, 0), vector(0, pole.top, 0)]], radius: pole.topRadius },
+      // Its bolt heads stand out to the side that one looks from: in front of cover and insulator.
+      {
+        id: 'pole-top',
+        segments: [[vector(-0.05, pole.top - 0.08, -0.16), vector(0.05, pole.top - 0.08, -0.16)]],
+        radius: 0.06,
+      },
       {
         id: 'arm',
         segments: [[vector(-half, arm.height, arm.along), vector(half, arm.height, arm.along)]],

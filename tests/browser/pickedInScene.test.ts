@@ -1,0 +1,49 @@
+// From the checkpoint below the LV to the declaration, by picking in the three-dimensional picture: the run that comes out
+// is the recorded one, byte for byte. Once with a pointer, once with a finger.
+
+import { readFileSync } from 'node:fs'
+import { afterAll, expect, test } from 'vitest'
+import type { RecordedOrder } from '../support/keyboardTrainee'
+import { closeBrowser, openApp } from '../support/openApp'
+import { PointerTrainee } from '../support/pointerTrainee'
+
+afterAll(closeBrowser)
+
+interface RecordedRun {
+  readonly actions: readonly RecordedOrder[]
+  readonly seed: number
+  readonly [name: string]: unknown
+}
+
+const recording = JSON.parse(readFileSync('scenarios/marrow-bend/runs/clean.json', 'utf8')) as RecordedRun
+const climbed = recording.actions.findIndex((order) => order.do === 'climb')
+const declared = recording.actions.findIndex((order) => order.do === 'declare-safe')
+const orders = recording.actions.slice(climbed + 1, declared + 1)
+
+for (const pointer of ['mouse', 'touch'] as const)
+  test(`below the LV to declared safe, picked in 3D by ${pointer}, gives the recorded run`, {
+    timeout: 600_000,
+  }, async () => {
+    const app = await openApp('/?probe&aa=0&dpr=1#scenario=marrow-bend&purpose=practise&place=depot', { hasTouch: pointer === 'touch', reducedMotion: 'reduce' })
+    const { page } = app
+    await page.getByRole('button', { name: 'Read and understood' }).click()
+    await page.locator('.seed input').fill(String(recording.seed))
+    await page.locator('select.entry').selectOption('below-lv')
+    await page.getByRole('button', { name: 'Open the job sheet' }).click()
+    await page.getByRole('button', { name: 'Site', exact: true }).click()
+    await page.waitForFunction(() => (window.sceneProbe?.info().frames ?? 0) > 0)
+
+    const trainee = new PointerTrainee(page, pointer)
+    await trainee.follow(orders)
+    expect(trainee.secondPicks).toBeGreaterThan(4)
+
+    await page.getByRole('button', { name: 'Depot' }).click()
+    const download = page.waitForEvent('download')
+    await page.getByRole('button', { name: 'Take the run out' }).click()
+    const exported = JSON.parse(readFileSync(await (await download).path(), 'utf8')) as RecordedRun
+    expect(exported.startsAt).toBe('below-lv')
+    expect(exported.actions).toEqual(orders)
+    expect(app.foreignRequests).toEqual([])
+    expect(app.complaints).toEqual([])
+    await app.close()
+  })
