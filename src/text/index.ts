@@ -6,7 +6,7 @@ import type { PlaceholdersOf, WordValue } from './words'
 export { english } from './en'
 export { makeSpeaker, type Speaker } from './makeSpeaker'
 export * from './quantities'
-export type { WordValue, WordValues, Words } from './words'
+export type { WordValue, Words } from './words'
 
 export type WordKey = keyof typeof english
 

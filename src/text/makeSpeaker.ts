@@ -23,7 +23,19 @@ const numberFormats: Readonly<Record<string, (value: number) => string>> = {
 }
 
 /** Formats that look a name up: `{who:person}` is the sentence of `person.<who>`. */
-const nameFormats = new Set(['person', 'thing', 'item', 'gear', 'livening', 'action', 'path', 'element', 'place', 'value', 'choice'])
+const nameFormats = new Set([
+  'person',
+  'thing',
+  'item',
+  'gear',
+  'livening',
+  'action',
+  'path',
+  'element',
+  'place',
+  'value',
+  'choice',
+])
 
 /** @param catalogues searched in order; the first that has the key wins */
 export function makeSpeaker(...catalogues: readonly Words[]): Speaker {

@@ -12,7 +12,12 @@ export function twoFigures(value: number): string {
   const rounded = Number(value.toPrecision(2))
   const size = Math.abs(rounded)
   const decimals = size >= 10 ? 0 : size >= 1 ? 1 : size >= 0.1 ? 2 : 3
-  return withThousands(rounded.toFixed(decimals).replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, ''))
+  return withThousands(
+    rounded
+      .toFixed(decimals)
+      .replace(/(\.\d*?)0+$/, '$1')
+      .replace(/\.$/, ''),
+  )
 }
 
 function withThousands(digits: string): string {

@@ -15,7 +15,7 @@ export function timelineOf(name: string): Timeline {
   return runTimeline(marrowBend(run.value.seed, run.value.purpose), run.value.orders)
 }
 
-export const doingAt = (timeline: Timeline, second: number): readonly Doing[] =>
+const doingAt = (timeline: Timeline, second: number): readonly Doing[] =>
   timeline.entries
     .filter(({ outcome, start, end }) => outcome === 'done' && start <= second && second < end)
     .map(({ order }) => ({ who: order.who, act: order.do, thing: order.on ?? null, item: order.with ?? null }))

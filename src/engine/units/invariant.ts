@@ -1,6 +1,6 @@
 /** For our own mistakes only: what a trainee or an outside file does wrong is a value (Refusal, Issue), never a throw. */
 
-export class InvariantError extends Error {
+class InvariantError extends Error {
   override readonly name = 'InvariantError'
 }
 

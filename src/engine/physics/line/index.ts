@@ -1,4 +1,3 @@
-export type { ChargedConductor } from './capacitanceMatrix'
 export { capacitanceMatrix } from './capacitanceMatrix'
 export { kronReduce } from './kronReduce'
 export type { LineConductor } from './seriesImpedance'

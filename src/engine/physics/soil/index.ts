@@ -1,5 +1,5 @@
 export { discMutual, discSelf } from './discs'
-export type { Disc, Electrode, Encased, Rod } from './electrode'
-export type { GroundPoint, Layer, Soil } from './soil'
+export type { Electrode, Rod } from './electrode'
+export type { GroundPoint, Soil } from './soil'
 export type { ElectrodeSystem } from './solveElectrodes'
 export { solveElectrodes } from './solveElectrodes'
