@@ -1,4 +1,4 @@
-/** New pin insulator for the repair. No catalogue row: material, not safety gear. `voltage` phase to phase. */
+/** Pin insulator: the new one for the repair and the old one that comes down. No catalogue row: material, not safety gear. `voltage` phase to phase. */
 import { defect, harmlessMark } from './defect'
 import type { GearType } from './gearType'
 
@@ -6,6 +6,10 @@ export const pinInsulator: GearType = {
   id: 'pin-insulator',
   row: 0,
   hands: 0,
-  defects: [defect('pin-insulator', 'look', 'chipped', { whole: false }), harmlessMark('pin-insulator', 'dust')],
+  defects: [
+    defect('pin-insulator', 'look', 'chipped', { whole: false }),
+    defect('pin-insulator', 'look', 'cracked', { whole: false }),
+    harmlessMark('pin-insulator', 'dust'),
+  ],
   parameters: { whole: true, voltage: 11_000 },
 }

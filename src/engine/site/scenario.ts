@@ -220,7 +220,8 @@ export interface Scenario {
   readonly horizon: number
   readonly body: { readonly percentile: Percentile; readonly skin: Skin }
   readonly ranges: readonly Range[]
-  readonly work: { readonly conductor: ThingId; readonly item: string; readonly takes: number }
+  /** What is changed: `old` stands fitted on the conductor, `item` takes its place. */
+  readonly work: { readonly conductor: ThingId; readonly old: string; readonly item: string; readonly takes: number }
   /** What the control room answers. */
   readonly control: { readonly takesCrossingOut: boolean; readonly blocksReclose: boolean }
   readonly contact: ContactValues

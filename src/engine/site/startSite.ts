@@ -8,7 +8,7 @@ export function startSite(scenario: Scenario): Site {
     scenario,
     time: 0,
     persons: byId(scenario.crew.map(startPerson)),
-    items: byId(scenario.items.map(startItem)),
+    items: byId(scenario.items.map((item) => startItem(item, scenario))),
     truck: startTruck(scenario),
     clamps: [],
     rods: [],
@@ -71,7 +71,8 @@ function startPerson(person: ScenarioPerson): Person {
   }
 }
 
-function startItem(item: Scenario['items'][number]): Item {
+/** What is to be changed stands in the line; all else is on the truck. */
+function startItem(item: Scenario['items'][number], { work }: Scenario): Item {
   return {
     id: item.id,
     type: item.type,
@@ -79,7 +80,7 @@ function startItem(item: Scenario['items'][number]): Item {
     defects: item.defects,
     faulted: false,
     failed: false,
-    where: { kind: 'truck' },
+    where: { kind: item.id === work.old ? 'fitted' : 'truck' },
     bookedOut: false,
     bookedIn: false,
     verdict: null,

@@ -57,6 +57,7 @@ function danglingIssues(file: Json): readonly Issue[] {
       ),
     ),
     ...missing('$.work.conductor', work.conductor, idsAt(file, 'conductors'), 'conductor'),
+    ...missing('$.work.old', work.old, idsAt(file, 'items'), 'item'),
     ...missing('$.work.item', work.item, idsAt(file, 'items'), 'item'),
   ]
 }

@@ -69,7 +69,7 @@ const file = shape({
   horizon: seconds(1, 3600),
   body: part.body,
   ranges: list(part.range, 0, 3),
-  work: shape({ conductor: id(), item: id(), takes: seconds(1, 36_000) }),
+  work: shape({ conductor: id(), old: id(), item: id(), takes: seconds(1, 36_000) }),
   control: shape({ takesCrossingOut: boolean(), blocksReclose: boolean() }),
   contact: part.contact,
   draws,

@@ -85,7 +85,7 @@ test('whoever works on the pole has the hand or the stick on the thing, and the 
 
 test('the pole is as high as the work order says, its arm and wires where they are', () => {
   const { layout } = sceneAt(timeline, 0)
-  // A distribution pole of 11 m, 1.8 m of it in the ground; HV arm 8.3 m, LV 1.2 to 1.5 m below (common practice, no source).
+  // A distribution pole of 10.2 m, 1.8 m of it in the ground; HV arm 8.3 m, LV 1.2 to 1.5 m below (common practice, no source).
   expect(layout.arm.height).toBeCloseTo(8.3, 6)
   expect(layout.conductors.map(({ height }) => height)).toEqual([8.5, 8.5, 8.5])
   for (const { height } of layout.lv) expect(8.5 - height).toBeCloseTo(1.5, 6)

@@ -13,8 +13,8 @@ export const fitCover: Action = {
   covers: ['A62', 'A63'],
   withTypes: ['pole-cover'],
   values: {
-    from: { kind: 'number', unit: 'metre', low: 0.5, high: 9.2, step: 0.1 },
-    to: { kind: 'number', unit: 'metre', low: 0.5, high: 9.2, step: 0.1 },
+    from: { kind: 'number', unit: 'metre', low: 0.5, high: 8.4, step: 0.1 },
+    to: { kind: 'number', unit: 'metre', low: 0.5, high: 8.4, step: 0.1 },
   },
   byHand: true,
   check: all(onPole, atHand, handsFree(2, 'item'), (site, order) => {
@@ -23,7 +23,7 @@ export const fitCover: Action = {
     const length = numberOf(gearOf(site, itemIn(order)).is, 'length')
     if (to <= from || to - from > length) return refuse(order, 'cover-too-short', { metres: length })
     const arms = findReachOnPole(site, order.who)
-    return arms && from >= arms.low && to <= arms.high ? undefined : refuse(order, 'out-of-reach')
+    return arms && from >= arms.low && to <= Math.min(arms.high, site.scenario.pole.height) ? undefined : refuse(order, 'out-of-reach')
   }),
   takes: () => 120,
   contacts: (_site, order) => [

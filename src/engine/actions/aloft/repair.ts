@@ -1,5 +1,4 @@
 /** The work itself: the conductor is untied, the pin insulator changed, the conductor tied in again. */
-import { requireItem } from '../../site/questions'
 import type { Action } from '../action'
 import { changeItem, mark, moveItem, tell, unmark } from '../changes'
 import { atHand, handsFree, inReachOfHand, onPole } from '../conditions'
@@ -31,6 +30,7 @@ export const swapInsulator: Action = {
   withTypes: ['pin-insulator'],
   things: conductors,
   check: all(onPole, atHand, handsFree(2, 'item'), inReachOfHand, (site, order) => {
+    if (site.insulator === 'replaced') return refuse(order, 'already-so')
     if (thingIn(order) !== site.scenario.work.conductor) return refuse(order, 'no-insulator')
     return site.marks[tiedKey(thingIn(order))] === undefined ? refuse(order, 'insulator-tied') : undefined
   }),
@@ -39,8 +39,9 @@ export const swapInsulator: Action = {
   apply: (site, order) => {
     // What stays in the line is written off the register by being fitted.
     const fitted = changeItem(moveItem(site, itemIn(order), { kind: 'fitted' }), itemIn(order), { bookedIn: true })
-    const changed = { ...fitted, insulator: 'replaced' as const }
-    return tell(changed, order, thingIn(order), { item: requireItem(site, itemIn(order)).id })
+    const old = moveItem(fitted, site.scenario.work.old, { kind: 'aloft' })
+    const changed = { ...old, insulator: 'replaced' as const }
+    return tell(changed, order, thingIn(order), { item: itemIn(order), old: site.scenario.work.old })
   },
 }
 
