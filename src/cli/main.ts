@@ -1,18 +1,5 @@
-/** The command line: `cli <verb> …`, one line per verb. Exit 0 fine, 1 the answer is no, 2 the input cannot be used. */
-import { UnusableInput } from './input'
-
-type Verb = (parameters: readonly string[]) => number | Promise<number>
-
-/** Each verb loads only what it needs. */
-const verbs = new Map<string, () => Promise<Verb>>([
-  ['check', async () => (await import('./check')).check],
-  ['expose', async () => (await import('./expose')).expose],
-  ['grade', async () => (await import('./grade')).grade],
-  ['ground', async () => (await import('./ground')).ground],
-  ['netlist', async () => (await import('./netlist')).netlist],
-  ['qualify', async () => (await import('./qualify')).qualify],
-  ['schema', async () => (await import('./schema')).schema],
-])
+/** The command line as a program: `cli <verb> …`. Wiring, nothing else. */
+import { runVerb } from './runVerb'
 
 // Whoever reads the output may have read enough.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -20,22 +7,4 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit()
 })
 
-const [name = '', ...parameters] = process.argv.slice(2)
-process.exitCode = await run()
-
-async function run(): Promise<number> {
-  const load = verbs.get(name)
-  if (load === undefined) {
-    const asked = name === '' ? 'A verb is needed' : `No verb is called ${name}`
-    console.error(`${asked}. The verbs are: ${[...verbs.keys()].join(', ')}`)
-    return 2
-  }
-  try {
-    const verb = await load()
-    return await verb(parameters)
-  } catch (error) {
-    if (!(error instanceof UnusableInput)) throw error
-    for (const line of error.lines) console.error(line)
-    return 2
-  }
-}
+process.exitCode = await runVerb(process.argv.slice(2))

@@ -1,41 +1,17 @@
 /** `netlist` and `ground`: one instant of a recorded run to a document, or a refusal that says why. */
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { afterEach, describe, expect, it, vi } from 'vitest'
-import { ground } from '../../src/cli/ground'
-import { UnusableInput } from '../../src/cli/input'
-import { netlist } from '../../src/cli/netlist'
+import { describe, expect, it } from 'vitest'
+import { answerOfVerb } from '../support/answerOfVerb'
 
 const scenario = fileURLToPath(new URL('../../scenarios/marrow-bend', import.meta.url))
 const run = [scenario, join(scenario, 'runs/clean.json')]
 
-afterEach(() => {
-  vi.restoreAllMocks()
-})
-
-/** What a verb writes and how it ends; 2 for input that cannot be used, as main says it. */
-function cli(verb: typeof netlist, ...parameters: readonly string[]): { code: number; out: string; err: string } {
-  let out = ''
-  const write = (text: unknown): true => {
-    out += String(text)
-    return true
-  }
-  vi.spyOn(process.stdout, 'write').mockImplementation(write)
-  vi.spyOn(console, 'log').mockImplementation((text) => void write(`${text}\n`))
-  try {
-    const code = verb(parameters)
-    return { code, out, err: '' }
-  } catch (error) {
-    if (!(error instanceof UnusableInput)) throw error
-    return { code: 2, out, err: error.lines.join('\n') }
-  }
-}
-
 const corner = ['--corner', 'concrete-low fixing-high soil-low']
 
 describe('netlist', () => {
-  it('writes the circuit of one instant in one corner', () => {
-    const { code, out, err } = cli(netlist, ...run, '--at', '40', '--livening', 'clash-b', ...corner)
+  it('writes the circuit of one instant in one corner', async () => {
+    const { code, out, err } = await answerOfVerb('netlist', ...run, '--at', '40', '--livening', 'clash-b', ...corner)
     expect(err).toBe('')
     expect(code).toBe(0)
     const lines = out.trimEnd().split('\n')
@@ -52,8 +28,8 @@ describe('netlist', () => {
     ['--at', ['--livening', 'none']],
     ['--corner', ['--at', '40', '--livening', 'none', '--corner', 'wet']],
     ['--second', ['--at', '40', '--livening', 'none', '--second', 'soon']],
-  ])('refuses %s of %j and writes nothing', (option, parameters) => {
-    const { code, out, err } = cli(netlist, ...run, ...parameters)
+  ])('refuses %s of %j and writes nothing', async (option, parameters) => {
+    const { code, out, err } = await answerOfVerb('netlist', ...run, ...parameters)
     expect({ code, out }).toEqual({ code: 2, out: '' })
     expect(err).toContain(`${option}: found`)
   })
@@ -62,8 +38,8 @@ describe('netlist', () => {
 describe('ground', () => {
   const at = ['--at', '40', '--livening', 'clash-b'] as const
 
-  it('hands out electrodes, matrix and surface as one value', () => {
-    const { code, out } = cli(ground, ...run, ...at, '--line=-2,0,2,0', '--step', '1', '--json')
+  it('hands out electrodes, matrix and surface as one value', async () => {
+    const { code, out } = await answerOfVerb('ground', ...run, ...at, '--line=-2,0,2,0', '--step', '1', '--json')
     expect(code).toBe(0)
     const report = JSON.parse(out) as { electrodes: unknown[]; mutualOhm: unknown[][]; surface: { xM: number }[] }
     expect(report.electrodes.length).toBeGreaterThanOrEqual(3)
@@ -71,8 +47,8 @@ describe('ground', () => {
     expect(report.surface.map((it) => it.xM)).toEqual([-2, -1, 0, 1, 2])
   })
 
-  it('hands out a rectangle of the surface as a table', () => {
-    const { code, out } = cli(ground, ...run, ...at, '--grid=0,0,1,1', '--step', '0.5', '--csv')
+  it('hands out a rectangle of the surface as a table', async () => {
+    const { code, out } = await answerOfVerb('ground', ...run, ...at, '--grid=0,0,1,1', '--step', '0.5', '--csv')
     expect(code).toBe(0)
     expect(out.split('\n').filter((line) => line !== '')).toHaveLength(1 + 9)
   })
@@ -83,8 +59,8 @@ describe('ground', () => {
     ['--line', ['--line=0,0,x,1']],
     ['--step', ['--step', '0']],
     ['--line and --grid', ['--line=0,0,1,1', '--grid=0,0,1,1']],
-  ])('refuses %s of %j and writes nothing', (option, parameters) => {
-    const { code, out, err } = cli(ground, ...run, ...at, ...parameters)
+  ])('refuses %s of %j and writes nothing', async (option, parameters) => {
+    const { code, out, err } = await answerOfVerb('ground', ...run, ...at, ...parameters)
     expect({ code, out }).toEqual({ code: 2, out: '' })
     expect(err).toContain(`${option}: found`)
   })
