@@ -66,9 +66,10 @@ export function goOn(): boolean {
 
 /** The clock runs until the person is free, or something happens that stops everybody. */
 export function goOnUntilFree(people: readonly string[]): boolean {
+  const before = jobStore.getState().event
   for (let i = 0; i < 200; i++) {
     const { busy, event } = jobStore.getState()
-    if (event) return false
+    if (event !== null && before === null) return false
     if (!busy.some((doing) => people.includes(doing.who))) return true
     if (!goOn()) return false
   }

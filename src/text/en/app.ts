@@ -28,7 +28,8 @@ export const app = {
   'settings.theme.contrast': 'High contrast',
   'settings.motion': 'Moving dashes stand still when the system asks for reduced motion.',
 
-  'banner.notKept': 'This browser keeps nothing. The job goes on in memory: take the run out before you close the page.',
+  'banner.notKept':
+    'This browser keeps nothing. The job goes on in memory: take the run out before you close the page.',
   'banner.export': 'Take the run out',
 
   'block.scenario': 'Scenario',
@@ -107,7 +108,7 @@ export const app = {
   'job.briefing': 'Briefing',
   'job.briefingNote': 'who says or does it',
   'job.all': 'All',
-  'job.done': 'done {count} times',
+  'job.done': 'done × {count}',
 
   'weather.dry': 'dry',
   'weather.rain': 'rain',
@@ -425,7 +426,8 @@ export const app = {
   'could.at': 'At',
   'could.what': 'If',
   'could.limit': 'Against its limit',
-  'could.swept': '{livenings} events at {states} moments in {corners} settings of soil and contacts. The grade uses all of them.',
+  'could.swept':
+    '{livenings} events at {states} moments in {corners} settings of soil and contacts. The grade uses all of them.',
   'could.unsolved': '{count} moments could not be solved ({node}: {reason}). They count as marginal.',
   'marks.title': 'Marks',
   'marks.gatesKept': 'both gates kept',

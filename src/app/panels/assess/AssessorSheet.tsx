@@ -24,10 +24,10 @@ export function AssessorSheet({ onDebrief }: { onDebrief: () => void }) {
       <Working />
       {graded && (
         <div className="cols assesscols grow">
-          <section className="stack scroll" aria-label={say('assess.marksTitle')}>
+          <section className="stack scroll" tabIndex={0} aria-label={say('assess.marksTitle')}>
             <Elements result={graded.result} speaker={speaker} />
           </section>
-          <section className="stack scroll" aria-label={say('assess.record')}>
+          <section className="stack scroll" tabIndex={0} aria-label={say('assess.record')}>
             <RecordFacts result={graded.result} speaker={speaker} />
             <Notes />
             <h2 className="sec gap">{say('marks.notJudged')}</h2>

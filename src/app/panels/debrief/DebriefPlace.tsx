@@ -55,7 +55,7 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
     <>
       <PrintHead graded={graded} />
       <div className="cols debriefcols grow">
-        <section className="stack scroll" aria-label={say('debrief.happened')}>
+        <section className="stack scroll" tabIndex={0} aria-label={say('debrief.happened')}>
           <h2 className="head">
             {result.visible && drawn ? oneSentence(drawn, speaker) : say('debrief.quiet')}
           </h2>
@@ -102,7 +102,7 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
             )}
           </div>
         </section>
-        <section className="stack scroll" aria-label={say('debrief.findings')}>
+        <section className="stack scroll" tabIndex={0} aria-label={say('debrief.findings')}>
           <Findings graded={graded} belief={belief} speaker={speaker} />
           <CouldHave graded={graded} belief={belief} speaker={speaker} />
           <Marks graded={graded} speaker={speaker} />

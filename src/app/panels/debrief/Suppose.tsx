@@ -39,7 +39,7 @@ export function Suppose({ graded, onBack }: { graded: Graded; onBack: () => void
       </div>
       <Working />
       <div className="cols supposecols grow">
-        <section className="stack scroll" aria-label={say('suppose.things')}>
+        <section className="stack scroll" tabIndex={0} aria-label={say('suppose.things')}>
           <h2 className="sec">{say('suppose.things')}</h2>
           {graded.fitted.map((thing) => {
             const isOn = !now.away.some((it) => thingKey(it) === thingKey(thing))
@@ -60,7 +60,7 @@ export function Suppose({ graded, onBack }: { graded: Graded; onBack: () => void
           <Factors label={say('suppose.soil')} values={soils} chosen={now.soil} onChoose={(soil) => change({ soil })} />
           <Factors label={say('suppose.relay')} values={relays} chosen={now.relay} onChoose={(relay) => change({ relay })} />
         </section>
-        <section className="stack scroll" aria-label={say('suppose.numbers')}>
+        <section className="stack scroll" tabIndex={0} aria-label={say('suppose.numbers')}>
           <h2 className="sec">
             {say('suppose.numbers')}
             <span className="q">{say('suppose.line', { rise: volts(shown.siteRise), current: amperes(shown.liveCurrent), duration: seconds(shown.duration) })}</span>

@@ -25,7 +25,7 @@ export function DepotPlace() {
   const speaker = speakerOf(scenario, '')
   return (
     <main className="cols depot">
-      <section className="stack scroll" aria-label={say('depot.whoWhy')}>
+      <section className="stack scroll" tabIndex={0} aria-label={say('depot.whoWhy')}>
         <People />
         <h2 className="sec gap">{say('depot.purpose')}</h2>
         <div role="radiogroup" aria-label={say('depot.purpose')}>
@@ -35,7 +35,7 @@ export function DepotPlace() {
         {purpose === 'practise' && <PartChoice part={part} onChoose={setPart} />}
         <p className="cautiontext">{say('app.caution.full')}</p>
       </section>
-      <section className="stack scroll" aria-label={say('depot.scenarios')}>
+      <section className="stack scroll" tabIndex={0} aria-label={say('depot.scenarios')}>
         <h2 className="sec">{say('depot.scenarios')}</h2>
         <div role="radiogroup" aria-label={say('depot.scenarios')}>
           {scenarioIds.map((id) => (
@@ -50,7 +50,7 @@ export function DepotPlace() {
         </div>
         <RunsBox />
       </section>
-      <section className="stack scroll" aria-label={speaker.say('scenario.name')}>
+      <section className="stack scroll" tabIndex={0} aria-label={speaker.say('scenario.name')}>
         {isSealed ? (
           <>
             <h1 className="title">{say('depot.sealed')}</h1>

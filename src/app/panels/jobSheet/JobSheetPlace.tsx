@@ -34,15 +34,15 @@ export function JobSheetPlace() {
   return (
     <main className="cols jobsheet">
       <h1 className="vh">{say('app.job-sheet')}</h1>
-      <section className="stack scroll" aria-label={say('job.order')}>
+      <section className="stack scroll" tabIndex={0} aria-label={say('job.order')}>
         <OrderColumn belief={belief} speaker={speaker} />
       </section>
-      <section className="stack scroll" aria-label={say('job.drawings')}>
+      <section className="stack scroll" tabIndex={0} aria-label={say('job.drawings')}>
         <h2 className="sec">{say('sld.title')}</h2>
         <SingleLine belief={belief} speaker={speaker} />
         <HazardPlan belief={belief} speaker={speaker} />
       </section>
-      <section className="stack scroll" aria-label={say('job.briefing')}>
+      <section className="stack scroll" tabIndex={0} aria-label={say('job.briefing')}>
         <div className="seg" role="tablist" aria-label={say('job.briefing')}>
           {(['briefing', 'plan'] as const).map((each) => (
             <button key={each} type="button" role="tab" className="btn" aria-selected={part === each} data-part={each} onClick={() => setPart(each)}>

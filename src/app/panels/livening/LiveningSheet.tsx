@@ -7,7 +7,7 @@ import type { DrawnLivening } from '../../workers/grading'
 import { Tally } from '../drawing/marks'
 import { useSpeaker } from '../useSpeaker'
 import { ExposureRow } from './ExposureRow'
-import { LiveningPlan } from './LiveningPlan'
+import { LiveningPicture } from './LiveningPicture'
 import { Working } from './Working'
 import { worstByPerson } from './verdicts'
 
@@ -26,16 +26,11 @@ export function LiveningSheet({ onBack }: { onBack: () => void }) {
       <Working />
       {drawn && (
         <div className="cols livecols grow">
-          <section className="stack scroll" aria-label={say('livening.plan')}>
-            <LiveningPlan drawn={drawn} title={planText(drawn, speaker)} />
-            <p className="caprow">
-              <span>{say('livening.interval')}</span>
-              <span>{say('livening.pace', { step: drawn.instant.tolerable.step, duration: drawn.instant.tolerable.duration })}</span>
-              <span>{say('livening.metres')}</span>
-            </p>
+          <section className="stack scroll" tabIndex={0} aria-label={say('livening.plan')}>
+            <LiveningPicture drawn={drawn} title={planText(drawn, speaker)} />
             <Branches drawn={drawn} />
           </section>
-          <section className="stack scroll" aria-label={say('livening.reached')}>
+          <section className="stack scroll" tabIndex={0} aria-label={say('livening.reached')}>
             <h2 className="sec">
               {say('livening.reached')}
               <span className="q">{say('livening.worstPath')}</span>

@@ -6,7 +6,7 @@ import { useStore } from 'zustand'
 import { say, timeOfDay } from '../../../text'
 import { drawEvent } from '../../stores/gradeStore'
 import { jobStore } from '../../stores/jobStore'
-import { answerEvent, closeEvent, give } from '../../stores/orders'
+import { answerEvent, closeEvent, give, goOnUntilFree } from '../../stores/orders'
 import { showLivening } from '../../stores/viewStore'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
@@ -87,9 +87,9 @@ export function EventSheet() {
                       key={message}
                       type="button"
                       className="btn"
-                      onClick={() => give({ do: 'call-control', values: { message } }, [callerFor(leader)]) && answerEvent('control')}
+                      onClick={() => goOnUntilFree([leader]) && give({ do: 'call-control', values: { message } }, [leader]) && answerEvent('control')}
                     >
-                      {speaker.say(`choice.message.${message}`)}
+                      {speaker.say(`choice.${message}`)}
                     </button>
                   ))}
                 </div>
@@ -124,11 +124,4 @@ export function EventSheet() {
       </div>
     </div>
   )
-}
-
-/** Whoever is free calls: the person in charge first. */
-function callerFor(leader: string): string {
-  const { busy, belief } = jobStore.getState()
-  const isFree = (id: string) => !busy.some((doing) => doing.who === id)
-  return isFree(leader) ? leader : (belief?.persons.find((person) => isFree(person.id))?.id ?? leader)
 }

@@ -3,14 +3,19 @@
  * drawings stand alone.
  */
 import { type ComponentType, type ReactNode, createContext } from 'react'
+import type { DrawnLivening } from '../../workers/grading'
 
 export interface StageProps {
   /** A second pick on what is chosen. */
-  readonly onAct: (id: string) => void
+  readonly onAct?: (id: string) => void
   /** A long press. */
-  readonly onLook: (id: string) => void
+  readonly onLook?: (id: string) => void
   /** Pixels at the right that the slip covers. */
-  readonly coveredRight: number
+  readonly coveredRight?: number
+  /** A livening that is drawn instead of the job as it is now. */
+  readonly drawn?: DrawnLivening
+  /** It stands still; else the currents move. */
+  readonly isFrozen?: boolean
   /** After the buttons that choose where one looks from. */
   readonly extra: ReactNode
   readonly onLost: (how: 'none' | 'lost') => void
