@@ -85,7 +85,9 @@ export default function SiteScene(props: Props) {
   return (
     <div className={classes} ref={stage} tabIndex={0} role='group' aria-label={say('scene.name')} onKeyDown={onKeyDown}>
       <div className='scene-labels' aria-hidden='true' ref={labels} />
-      {props.isFrozen && <div className='scene-frame' aria-hidden='true' />}
+      {props.isFrozen && (
+        <div className='scene-frame' aria-hidden='true' style={{ top: (props.inset?.top ?? 0) + 6 }} />
+      )}
     </div>
   )
 }

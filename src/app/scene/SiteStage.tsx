@@ -5,26 +5,27 @@
  */
 import { type ReactNode, useCallback, useLayoutEffect, useRef, useState, useSyncExternalStore } from 'react'
 import { useStore } from 'zustand'
-import type { GroundPoint, Instant } from '../../engine'
+import type { Belief, GroundPoint, Instant } from '../../engine'
 import { say } from '../../text'
 import { jobStore } from '../stores/jobStore'
 import { settingsStore } from '../stores/settingsStore'
 import { choosePersons, chooseThing, viewStore } from '../stores/viewStore'
 import { type ViewName, viewNames } from './camera/presets'
 import type { AnchorOf, Draft, PickId } from './sceneInput'
+import type { Doing } from './site/pictureOf'
 import SiteScene from './SiteScene'
 import './scene.css'
 
 export interface SiteStageProps {
   /** A second pick on what is chosen: what the hand would do. */
-  readonly onAct: (id: PickId) => void
+  readonly onAct?: (id: PickId) => void
   /** A long press. */
   readonly onLook?: (id: PickId) => void
   /** Given while a quantity asks for a point of the ground. */
   readonly onGroundPoint?: (point: GroundPoint, how: 'move' | 'press') => void
   readonly draft?: Draft | null
-  /** Given while the livening is drawn. */
-  readonly instant?: Instant | null
+  /** Given while a livening is drawn: the moment that it struck in, instead of the job as it is now. */
+  readonly drawn?: { readonly belief: Belief; readonly doing: readonly Doing[]; readonly instant: Instant }
   readonly isFrozen?: boolean
   /** Stays at what is chosen. */
   readonly plate?: ReactNode
@@ -38,18 +39,30 @@ export interface SiteStageProps {
   readonly onRestored?: () => void
 }
 
-export default function SiteStage({ plate, extra, firstView = 'ground', coveredRight = 0, ...rest }: SiteStageProps) {
-  const belief = useStore(jobStore, (job) => job.belief)
+const nothing = (): void => undefined
+const nobody: readonly string[] = []
+
+export default function SiteStage({
+  plate,
+  extra,
+  drawn,
+  firstView,
+  coveredRight = 0,
+  onAct = nothing,
+  ...rest
+}: SiteStageProps) {
+  const now = useStore(jobStore, (job) => job.belief)
   const busy = useStore(jobStore, (job) => job.busy)
   const persons = useStore(viewStore, (view) => view.persons)
   const thing = useStore(viewStore, (view) => view.thing)
   const theme = useStore(settingsStore, (settings) => settings.theme)
   const reducedMotion = useReducedMotion()
-  const [view, setView] = useState<ViewName>(firstView)
+  const [view, setView] = useState<ViewName>(firstView ?? (drawn ? 'over' : 'ground'))
   const [switchId, setSwitch] = useState<string | null>(null)
   const bar = useRef<HTMLDivElement>(null)
   const top = useHeightOf(bar)
   const { plateAt, onFrame } = usePlate(thing)
+  const belief = drawn?.belief ?? now
   if (!belief) return null
   const people = belief.persons.map(({ id }) => id)
   const onSelect = (id: PickId | null): void => {
@@ -65,15 +78,17 @@ export default function SiteStage({ plate, extra, firstView = 'ground', coveredR
       <SiteScene
         {...rest}
         belief={belief}
-        doing={busy}
-        selection={thing}
-        persons={persons}
+        doing={drawn?.doing ?? busy}
+        instant={drawn?.instant ?? null}
+        selection={drawn ? null : thing}
+        persons={drawn ? nobody : persons}
         theme={theme}
         reducedMotion={reducedMotion}
         view={view}
         switchId={switchId}
         inset={{ top, bottom: 0, right: coveredRight }}
-        onSelect={onSelect}
+        onSelect={drawn ? nothing : onSelect}
+        onAct={onAct}
         onFrame={onFrame}
       />
       <div className='scene-bar' role='group' aria-label={say('scene.views')} ref={bar}>

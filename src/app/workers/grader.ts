@@ -50,7 +50,7 @@ function grade(timeline: OpenTimeline, packId: string): Graded {
   const moment = shown?.moment
   return {
     result,
-    drawn: moment && shown ? draw(moment, shown.livening) : null,
+    drawn: moment && shown ? draw(timeline, moment, shown.livening) : null,
     without: moment && shown ? withoutEach(moment, shown.livening, declaredCorner, cache) : [],
     fitted: moment ? fittedThings(moment.site) : [],
     engine: engineDigest,
@@ -60,12 +60,13 @@ function grade(timeline: OpenTimeline, packId: string): Graded {
 const momentAt = (timeline: OpenTimeline, second: number): Moment =>
   timeline.moments.findLast((it) => it.from <= second) ?? timeline.moments[0]!
 
-function drawVisible({ struck, moments }: OpenTimeline): DrawnLivening | null {
+function drawVisible(timeline: OpenTimeline): DrawnLivening | null {
+  const { struck, moments } = timeline
   const moment = struck && moments[struck.moment]
-  return moment ? draw(moment, struck.livening) : null
+  return moment ? draw(timeline, moment, struck.livening) : null
 }
 
-function draw(moment: Moment, livening: string): DrawnLivening | null {
+function draw(timeline: OpenTimeline, moment: Moment, livening: string): DrawnLivening | null {
   const instant = solveInstant(moment, livening, declaredCorner, { cache })
   const volts = groundVoltages(moment, livening, declaredCorner, grid, cache)
   if (isUnsolvable(instant) || isUnsolvable(volts)) return null
@@ -74,6 +75,10 @@ function draw(moment: Moment, livening: string): DrawnLivening | null {
     livening,
     at: moment.from,
     belief: believe(moment.site),
+    doing: moment.busy.flatMap((index) => {
+      const order = timeline.entries[index]?.order
+      return order ? [{ who: order.who, act: order.do, thing: order.on ?? null, item: order.with ?? null }] : []
+    }),
     instant,
     siteRise,
     liveCurrent,

@@ -182,5 +182,5 @@ const worstOf = (exposures: readonly Exposure[]): Exposure | undefined =>
 
 /** On the way from foot to foot the legs lock before the breath does. */
 function zoneWords({ zone, path }: Exposure): string {
-  return zone === 'AC-3' && /pace/.test(path) ? say('scene.zone.legs') : say(`scene.zone.${zone}`)
+  return zone === 'AC-3' && /pace/.test(path) ? say('zone.AC-3.feet') : say(`zone.${zone}`)
 }
