@@ -31,7 +31,7 @@ export function stepBolts(layout: Layout): readonly Part[] {
   return layout.stepBolts.flatMap(({ across, height }) => {
     const side = Math.sign(across)
     const inner = side * (radiusAt(layout, height) - 0.02)
-    const outer = side * 0.35
+    const outer = side * 0.25
     const shank = at(
       cylinder(0.011, 0.011, Math.abs(outer - inner), 8),
       [(inner + outer) / 2, height, 0],

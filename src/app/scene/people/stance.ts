@@ -156,7 +156,7 @@ function aloft(layout: Layout, picture: SitePicture, person: PersonPicture, feet
       (best, bolt) => (Math.abs(bolt.height - feet) < Math.abs(best.height - feet) ? bolt : best),
       bolts[0]!,
     )
-    return vector(side * 0.26, nearest.height, climbSide * 0.06)
+    return vector(side * 0.19, nearest.height, climbSide * 0.06)
   }
   const [left, right] = [foot(1), foot(-1)] // facing east, the left hand is to the north
   const target = person.doing?.on ? placeOf(layout, picture, person.doing.on) : undefined

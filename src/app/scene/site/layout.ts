@@ -68,11 +68,11 @@ export function layoutOf(sheet: Belief['sheet']): Layout {
   const radius = pole.diameter / 2
   // A conductor on a pin at the pole's top: the shaft ends under its seat.
   const middle = conductors.find((it) => Math.abs(it.across) < radius)
-  const top = middle ? middle.height - 0.17 : Math.max(pole.armHeight + 0.3, pole.height - pole.buttLength)
+  const top = middle ? Math.min(pole.height, middle.height - 0.15) : pole.height
   const spread = (list: readonly Support[]): number => Math.max(...list.map((it) => Math.abs(it.across)))
   const stepBolts = []
   for (let height = 2.6, side = 1; height <= pole.stepBoltsTo + 0.05; height += 0.4, side = -side)
-    stepBolts.push({ across: side * 0.24, height })
+    stepBolts.push({ across: side * 0.19, height })
   return {
     pole: { top, topRadius: 0.095, taper: (radius - 0.095) / top, number: pole.number },
     arm: { height: pole.armHeight, length: 2 * spread(conductors) + 0.3, along: 0.16 },
