@@ -60,6 +60,11 @@ export interface Action {
   takes(site: Site, order: Order): number
   /** Contacts beside those of standing where one is, while it lasts, by person. A limb named here replaces its standing contact. */
   contacts?(site: Site, order: Order): readonly { readonly person: PersonId; readonly contact: Contact }[]
+  /**
+   * The site with the joint made or broken that the act makes or breaks: a jaw that touches, a screw that lets go. It is
+   * so for some of the act's time, and not so for the rest. @returns the same site where there is none to change
+   */
+  joint?(site: Site, order: Order): Site
   /** True: the person walks or climbs while it lasts: the feet take paces. */
   moves?: boolean
   apply(site: Site, order: Order): Site

@@ -66,3 +66,13 @@ export function findClamp(site: Site, on: ThingId, lead?: ItemId): Clamp | undef
     (it) => it.on === on && (lead === undefined ? it.end !== 'line' && it.end !== 'metal' : it.lead === lead),
   )
 }
+
+/** The end on its seat, unless it is on something already. */
+export function withEnd(site: Site, clamp: Clamp): Site {
+  const isOn = site.clamps.some((it) => it.lead === clamp.lead && it.end === clamp.end)
+  return isOn ? site : { ...site, clamps: [...site.clamps, clamp] }
+}
+
+export function withoutEnd(site: Site, lead: ItemId, end: string): Site {
+  return { ...site, clamps: site.clamps.filter((it) => !(it.lead === lead && it.end === end)) }
+}

@@ -114,7 +114,19 @@ function momentNow(now: Resume, to: number): Moment {
   const acts = now.running.map((index) => now.entries[index]!)
   const active = acts.flatMap(({ order }) => requireAction(order).contacts?.(now.site, order) ?? [])
   const moving = acts.filter(({ order }) => requireAction(order).moves).map(({ order }) => order.who)
-  return { from: now.clock, to, site: now.site, busy: now.running, bodies: bodiesAt(now.site, active, moving) }
+  const also = jointsChanged(now.site, acts)
+  const moment = { from: now.clock, to, site: now.site, busy: now.running, bodies: bodiesAt(now.site, active, moving) }
+  return also.length > 0 ? { ...moment, also } : moment
+}
+
+/** Every other combination of joints made and not made, while several people may be at one each. */
+function jointsChanged(site: Site, acts: readonly Entry[]): readonly Site[] {
+  let states: readonly Site[] = [site]
+  for (const { order } of acts) {
+    const { joint } = requireAction(order)
+    if (joint) states = [...states, ...states.map((it) => joint(it, order)).filter((it) => !states.includes(it))]
+  }
+  return states.slice(1)
 }
 
 /** What the livening leaves behind; whoever was at something breaks it off. */

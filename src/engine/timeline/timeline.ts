@@ -25,6 +25,8 @@ export interface Moment {
   /** Entries (indices) in progress. */
   readonly busy: readonly number[]
   readonly bodies: readonly Body[]
+  /** The same site with the joints that acts in progress make or break already changed: the moment is in all of them. */
+  readonly also?: readonly Site[]
 }
 
 export interface Timeline {

@@ -1,13 +1,20 @@
 /** The conductor end of a bond: with the stick, on and off. */
 import { clampsOf } from '../../site/questions'
-import type { Action } from '../action'
+import type { Site } from '../../site/site'
+import type { Action, Order } from '../action'
 import { moveItem, tell } from '../changes'
 import { atHand, onPole, withStick } from '../conditions'
-import { fitRefusal, turnsSpec } from '../leads'
+import { fitRefusal, turnsSpec, withEnd, withoutEnd } from '../leads'
 import { itemIn, numberIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { conductors } from '../things'
 import { stickOnLead } from '../touching'
+
+function closed(site: Site, order: Order): Site {
+  const [lead, on, turns] = [itemIn(order), thingIn(order), numberIn(order, 'turns')]
+  const brushed = site.brushed.includes(on)
+  return withEnd(site, { lead, end: 'line', on, turns, brushed, tugged: false })
+}
 
 export const bondLine: Action = {
   id: 'bond-line',
@@ -23,11 +30,10 @@ export const bondLine: Action = {
   }),
   takes: () => 45,
   contacts: (site, order) => stickOnLead(site, order, 'line'),
+  joint: closed,
   apply: (site, order) => {
     const [lead, on, turns] = [itemIn(order), thingIn(order), numberIn(order, 'turns')]
-    const brushed = site.brushed.includes(on)
-    const clamps = [...site.clamps, { lead, end: 'line', on, turns, brushed, tugged: false }]
-    return tell({ ...moveItem(site, lead, { kind: 'fitted' }), clamps }, order, on, { lead, turns })
+    return tell(moveItem(closed(site, order), lead, { kind: 'fitted' }), order, on, { lead, turns })
   },
 }
 
@@ -43,11 +49,11 @@ export const unbondLine: Action = {
   ),
   takes: () => 45,
   contacts: (site, order) => stickOnLead(site, order, 'line'),
+  joint: (site, order) => withoutEnd(site, itemIn(order), 'line'),
   apply: (site, order) => {
     const bond = itemIn(order)
-    const clamps = site.clamps.filter((it) => !(it.lead === bond && it.end === 'line'))
-    const isFree = !clamps.some((it) => it.lead === bond)
-    const off = { ...site, clamps }
+    const off = withoutEnd(site, bond, 'line')
+    const isFree = !off.clamps.some((it) => it.lead === bond)
     return tell(isFree ? moveItem(off, bond, { kind: 'aloft' }) : off, order, thingIn(order), { lead: bond })
   },
 }

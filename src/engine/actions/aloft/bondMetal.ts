@@ -3,7 +3,7 @@ import { clampsOf } from '../../site/questions'
 import type { Action } from '../action'
 import { moveItem, tell } from '../changes'
 import { atHand, handsFree, inReachOfHand, onPole } from '../conditions'
-import { fitRefusal, turnsSpec } from '../leads'
+import { fitRefusal, turnsSpec, withEnd, withoutEnd } from '../leads'
 import { itemIn, numberIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { metalSeats } from '../things'
@@ -17,6 +17,11 @@ function handsOnBond(site: Site, order: Order): readonly PersonContact[] {
     touch(order.who, 'right-hand', { kind: 'lead', item: itemIn(order), end: 'metal' }),
     touch(order.who, 'left-hand', surfaceOf(site, thingIn(order))),
   ]
+}
+
+function closed(site: Site, order: Order): Site {
+  const [lead, on, turns] = [itemIn(order), thingIn(order), numberIn(order, 'turns')]
+  return withEnd(site, { lead, end: 'metal', on, turns, brushed: false, tugged: false })
 }
 
 export const bondMetal: Action = {
@@ -34,10 +39,10 @@ export const bondMetal: Action = {
   }),
   takes: () => 60,
   contacts: handsOnBond,
+  joint: closed,
   apply: (site, order) => {
     const [lead, on, turns] = [itemIn(order), thingIn(order), numberIn(order, 'turns')]
-    const clamps = [...site.clamps, { lead, end: 'metal', on, turns, brushed: false, tugged: false }]
-    return tell({ ...moveItem(site, lead, { kind: 'fitted' }), clamps }, order, on, { lead, turns })
+    return tell(moveItem(closed(site, order), lead, { kind: 'fitted' }), order, on, { lead, turns })
   },
 }
 
@@ -53,11 +58,11 @@ export const unbondMetal: Action = {
   ),
   takes: () => 45,
   contacts: handsOnBond,
+  joint: (site, order) => withoutEnd(site, itemIn(order), 'metal'),
   apply: (site, order) => {
     const bond = itemIn(order)
-    const clamps = site.clamps.filter((it) => !(it.lead === bond && it.end === 'metal'))
-    const isFree = !clamps.some((it) => it.lead === bond)
-    const off = { ...site, clamps }
+    const off = withoutEnd(site, bond, 'metal')
+    const isFree = !off.clamps.some((it) => it.lead === bond)
     return tell(isFree ? moveItem(off, bond, { kind: 'aloft' }) : off, order, thingIn(order), { lead: bond })
   },
 }

@@ -17,18 +17,30 @@ const hangingAndLongEnough: Condition = (site, order) => {
   return fitRefusal(site, order, end)
 }
 
-function putOn(site: Site, order: Order): Site {
+function closed(site: Site, order: Order): Site {
   const [lead, on] = [itemIn(order), thingIn(order)]
-  const end = findFreeEnd(site, lead) ?? ''
+  const end = findFreeEnd(site, lead)
+  if (end === undefined) return site
   const turns = numberIn(order, 'turns')
   const brushed = site.brushed.includes(on)
   const clamps = [...site.clamps, { lead, end, on, turns, brushed, tugged: false }]
-  return tell({ ...site, clamps, brushed: site.brushed.filter((it) => it !== on) }, order, on, { lead, end, turns })
+  return { ...site, clamps, brushed: site.brushed.filter((it) => it !== on) }
+}
+
+function putOn(site: Site, order: Order): Site {
+  const [lead, on, turns] = [itemIn(order), thingIn(order), numberIn(order, 'turns')]
+  return tell(closed(site, order), order, on, { lead, end: freeEnd(site, order), turns })
 }
 
 const freeEnd = (site: Site, order: Order): string => findFreeEnd(site, itemIn(order)) ?? ''
 
-const shared = { withTypes: ['earth-lead'], things: clampSeats, values: { turns: turnsSpec }, apply: putOn } as const
+const shared = {
+  withTypes: ['earth-lead'],
+  things: clampSeats,
+  values: { turns: turnsSpec },
+  joint: closed,
+  apply: putOn,
+} as const
 
 export const clamp: Action = {
   ...shared,

@@ -14,14 +14,16 @@ const isOnThere: Condition = (site, order) =>
 
 const endThere = (site: Site, order: Order): string => findClamp(site, thingIn(order), itemIn(order))?.end ?? ''
 
-function takeOff(site: Site, order: Order): Site {
+function opened(site: Site, order: Order): Site {
   const gone = findClamp(site, thingIn(order), itemIn(order))
-  return tell({ ...site, clamps: site.clamps.filter((it) => it !== gone) }, order, thingIn(order), {
-    lead: itemIn(order),
-  })
+  return { ...site, clamps: site.clamps.filter((it) => it !== gone) }
 }
 
-const shared = { withTypes: ['earth-lead'], things: clampSeats, apply: takeOff } as const
+function takeOff(site: Site, order: Order): Site {
+  return tell(opened(site, order), order, thingIn(order), { lead: itemIn(order) })
+}
+
+const shared = { withTypes: ['earth-lead'], things: clampSeats, joint: opened, apply: takeOff } as const
 
 export const unclamp: Action = {
   ...shared,

@@ -1,13 +1,19 @@
 /** Screws the earth-end clamp of a lead to the rod. */
 import { clampsOf } from '../../site/questions'
-import type { Action } from '../action'
+import type { Clamp } from '../../site/site'
+import type { Action, Order } from '../action'
 import { moveItem, tell } from '../changes'
 import { atRod, handsFree } from '../conditions'
-import { fitRefusal, isLeadAtHand, turnsSpec } from '../leads'
+import { fitRefusal, isLeadAtHand, turnsSpec, withEnd } from '../leads'
 import { itemIn, numberIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { rods } from '../things'
 import { bothHands } from '../touching'
+
+function earthClamp(order: Order): Clamp {
+  const [lead, on, turns] = [itemIn(order), thingIn(order), numberIn(order, 'turns')]
+  return { lead, end: 'earth', on, turns, brushed: false, tugged: false }
+}
 
 export const clampEarthEnd: Action = {
   id: 'clamp-earth-end',
@@ -28,11 +34,11 @@ export const clampEarthEnd: Action = {
   takes: () => 60,
   // Both hands are on the clamp: one steadies it, one turns the screw; nobody needs to touch the rod.
   contacts: (_site, order) => bothHands(order.who, { kind: 'lead', item: itemIn(order), end: 'earth' }),
+  joint: (site, order) => withEnd(site, earthClamp(order)),
   apply: (site, order) => {
-    const [lead, on] = [itemIn(order), thingIn(order)]
-    const clamp = { lead, end: 'earth', on, turns: numberIn(order, 'turns'), brushed: false, tugged: false }
-    const isHanging = site.hauled.includes(lead)
-    const placed = isHanging ? site : moveItem(site, lead, { kind: 'fitted' })
-    return tell({ ...placed, clamps: [...site.clamps, clamp] }, order, on, { lead, turns: clamp.turns })
+    const clamp = earthClamp(order)
+    const isHanging = site.hauled.includes(clamp.lead)
+    const placed = isHanging ? site : moveItem(site, clamp.lead, { kind: 'fitted' })
+    return tell(withEnd(placed, clamp), order, clamp.on, { lead: clamp.lead, turns: clamp.turns })
   },
 }

@@ -2,7 +2,7 @@
 import { distance, type GroundPoint } from '../../site/place'
 import { gearOf, numberOf } from '../../site/questions'
 import type { Site } from '../../site/site'
-import type { Action } from '../action'
+import type { Action, Order } from '../action'
 import { moveItem, tell } from '../changes'
 import { atHand, besidePointOfValue, handsFree, isAtHand } from '../conditions'
 import { secondsToFetch } from '../fetching'
@@ -23,6 +23,11 @@ function isTaken(site: Site, at: GroundPoint): boolean {
   return distance(at, { x: 0, y: 0 }) < pole.diameter / 2 + room || buried.some((it) => distance(at, it) < room)
 }
 
+function inGround(site: Site, order: Order): Site {
+  const [item, at, depth] = [itemIn(order), pointIn(order, 'at'), numberIn(order, 'depth')]
+  return { ...site, rods: [...site.rods, { item, at, depth }] }
+}
+
 export const driveRod: Action = {
   id: 'drive-rod',
   covers: ['A40'],
@@ -40,9 +45,9 @@ export const driveRod: Action = {
   }),
   takes: (site, order) => 240 + secondsToFetch(site, order.who, itemIn(order)),
   contacts: (_site, order) => bothHands(order.who, { kind: 'rod', item: itemIn(order) }),
+  joint: (site, order) => (isTaken(site, pointIn(order, 'at')) ? site : inGround(site, order)),
   apply: (site, order) => {
-    const [item, at, depth] = [itemIn(order), pointIn(order, 'at'), numberIn(order, 'depth')]
-    const driven = { ...moveItem(site, item, { kind: 'fitted' }), rods: [...site.rods, { item, at, depth }] }
-    return tell(driven, order, `rod/${item}`, { depth })
+    const [item, depth] = [itemIn(order), numberIn(order, 'depth')]
+    return tell(moveItem(inGround(site, order), item, { kind: 'fitted' }), order, `rod/${item}`, { depth })
   },
 }

@@ -2,6 +2,7 @@
 import type { Action } from '../action'
 import { moveItem, tell } from '../changes'
 import { atRod, handsFree } from '../conditions'
+import { withoutEnd } from '../leads'
 import { itemIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { rods } from '../things'
@@ -19,10 +20,10 @@ export const unclampEarthEnd: Action = {
   takes: () => 60,
   // Both hands are on the clamp: one steadies it, one turns the screw; nobody needs to touch the rod.
   contacts: (_site, order) => bothHands(order.who, { kind: 'lead', item: itemIn(order), end: 'earth' }),
+  joint: (site, order) => withoutEnd(site, itemIn(order), 'earth'),
   apply: (site, order) => {
     const lead = itemIn(order)
-    const clamps = site.clamps.filter((it) => !(it.lead === lead && it.end === 'earth'))
-    const off = { ...site, clamps }
+    const off = withoutEnd(site, lead, 'earth')
     const isLoose = !site.hauled.includes(lead) && site.items[lead]?.where.kind === 'fitted'
     return tell(isLoose ? moveItem(off, lead, { kind: 'tarp' }) : off, order, thingIn(order), { lead })
   },
