@@ -1,5 +1,5 @@
 /** New sites from old: the only way in which actions change anything. */
-import { requireItem, requirePerson } from '../site/questions'
+import { isAloft, requireItem, requirePerson } from '../site/questions'
 import type { ItemId, PersonId, ThingId } from '../site/scenario'
 import type { Evidence, Item, Paper, Person, Site, SwitchState } from '../site/site'
 import { requireSwitch } from '../site/questions'
@@ -21,6 +21,12 @@ export function changePaper(site: Site, change: Partial<Paper>): Site {
   return { ...site, paper: { ...site.paper, ...change } }
 }
 
+/** A switching step is good for one device and one time: what it was received for has been done. */
+export function finishStep(site: Site, device?: ThingId): Site {
+  const { step } = site.paper
+  return step !== null && (device === undefined || step.switch === device) ? changePaper(site, { step: null }) : site
+}
+
 /** Takes the item from whoever has it and puts it there. */
 export function moveItem(site: Site, id: ItemId, where: Item['where']): Site {
   const { where: was } = requireItem(site, id)
@@ -33,6 +39,13 @@ export function moveItem(site: Site, id: ItemId, where: Item['where']): Site {
     })
   }
   return changeItem(next, id, { where })
+}
+
+/** Puts it down where the person is: on a hook up the pole, at the switch, or on the tarp. */
+export function putDownHere(site: Site, id: ItemId, who: PersonId): Site {
+  const person = requirePerson(site, who)
+  if (person.place.kind === 'switch') return moveItem(site, id, { kind: 'left', at: person.place.id })
+  return moveItem(site, id, { kind: isAloft(person) ? 'aloft' : 'tarp' })
 }
 
 export function putInHands(site: Site, id: ItemId, person: PersonId): Site {

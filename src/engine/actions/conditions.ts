@@ -16,6 +16,9 @@ import { itemIn, pointIn, thingIn } from './orderValues'
 import { findStick, isInReachOfHand, isInReachOfStick } from './reach'
 import { refuse, type Condition } from './refuse'
 
+/** So far from the pole the tail of the handline is led out, metres (common practice, no source). */
+export const ropeReach = 3.5
+
 /** Near enough to lay a hand on something on the ground, metres. */
 const armsLength = 1.5
 
@@ -42,6 +45,13 @@ export const nearPole =
       ? undefined
       : refuse(order, 'not-near-pole')
   }
+
+/** Somebody on the ground beside the handline, by order of id. */
+export function findPersonBelow(site: Site): PersonId | undefined {
+  return Object.keys(site.persons).find(
+    (id) => !isAloft(requirePerson(site, id)) && distance(groundPointOf(site, id), { x: 0, y: 0 }) <= ropeReach,
+  )
+}
 
 export const atSwitch: Condition = (site, order) => {
   const { place } = requirePerson(site, order.who)
@@ -81,6 +91,7 @@ export function isAtHand(site: Site, who: PersonId, id: ItemId): boolean {
   const person = requirePerson(site, who)
   if (where.kind === 'person') return where.person === who
   if (where.kind === 'aloft') return isAloft(person)
+  if (where.kind === 'left') return person.place.kind === 'switch' && person.place.id === where.at
   if (where.kind === 'tarp' || where.kind === 'truck') return !isAloft(person) && person.place.kind !== 'switch'
   return false
 }

@@ -31,6 +31,8 @@ export const facts = [
   'lock-fitted',
   'mat-missing',
   'no-insulator',
+  'no-permit',
+  'nobody-below',
   'not-a-choice',
   'not-a-value',
   'not-at-hand',

@@ -35,7 +35,7 @@ export const metalSeats = (site: Site): readonly ThingId[] => sorted(['arm', ...
 /** Everything that can be pointed at. */
 export function allThings(site: Site): readonly ThingId[] {
   return sorted([
-    ...['pole', 'pole-top', 'arm', 'stay', 'cover', 'barrier', 'ground'],
+    ...['pole', 'pole-top', 'arm', 'stay', 'cover', 'barrier', 'ground', 'crossing'],
     ...conductors(site),
     ...lvWires(site),
     ...switches(site),

@@ -40,6 +40,8 @@ export interface Item {
     | { readonly kind: 'handline' }
     | { readonly kind: 'aloft' }
     | { readonly kind: 'quarantine' }
+    /** Put down at a switch. */
+    | { readonly kind: 'left'; readonly at: ThingId }
   readonly bookedOut: boolean
   readonly bookedIn: boolean
   readonly verdict: Verdict | null

@@ -1,8 +1,9 @@
-/** Lowers an item on the handline; it lies on the tarp again. */
+/** Lowers an item on the handline; somebody below takes it off the rope and carries it to the tarp. */
 import { clampsOf, isAloft, requireItem, requirePerson } from '../../site/questions'
 import type { Action } from '../action'
 import { moveItem, tell } from '../changes'
-import { handsFree, onPole } from '../conditions'
+import { findPersonBelow, handsFree, onPole } from '../conditions'
+import { secondsToTarp } from '../fetching'
 import { thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { items } from '../things'
@@ -22,13 +23,17 @@ export const lower: Action = {
     const hasLine = Object.values(site.items).some(
       (it) => it.type === 'handline' && (it.where.kind === 'aloft' || isHeldAloft(it.where)),
     )
-    return hasLine && type !== 'handline' ? undefined : refuse(order, 'handline-missing')
+    if (!hasLine || type === 'handline') return refuse(order, 'handline-missing')
+    return findPersonBelow(site) === undefined ? refuse(order, 'nobody-below') : undefined
 
     function isHeldAloft(place: typeof where): boolean {
       return place.kind === 'person' && isAloft(requirePerson(site, place.person))
     }
   }),
-  takes: () => 40,
+  takes: (site) => {
+    const below = findPersonBelow(site)
+    return 40 + (below === undefined ? 0 : secondsToTarp(site, below))
+  },
   apply: (site, order) => {
     const id = thingIn(order)
     const isEarthEndOn = clampsOf(site, id).length > 0

@@ -1,7 +1,7 @@
 /** Puts the own lock on the handle. */
 import { requireSwitch } from '../../site/questions'
 import type { Action } from '../action'
-import { changeSwitch, moveItem, tell } from '../changes'
+import { changeSwitch, finishStep, moveItem, tell } from '../changes'
 import { atHand, atSwitch, handsFree } from '../conditions'
 import { itemIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
@@ -20,6 +20,8 @@ export const lockSwitch: Action = {
   apply: (site, order) => {
     const [lock, device] = [itemIn(order), thingIn(order)]
     const fitted = moveItem(site, lock, { kind: 'fitted' })
-    return tell(changeSwitch(fitted, device, { lock, lockedBy: order.who }), order, device, { lock })
+    const locked = changeSwitch(fitted, device, { lock, lockedBy: order.who })
+    const isSecured = requireSwitch(site, device).tag !== null
+    return tell(isSecured ? finishStep(locked, device) : locked, order, device, { lock })
   },
 }

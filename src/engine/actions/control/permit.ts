@@ -48,13 +48,15 @@ export const returnPermit: Action = {
   covers: ['A88'],
   speech: true,
   values: { readBack: { kind: 'choice', many: false, of: () => [...clearances].sort() } },
-  check: (site, order) => (site.paper.permit === 'held' ? undefined : refuse(order, 'already-so')),
+  check: (site, order) => (site.paper.permit === 'held' ? undefined : refuse(order, 'no-permit')),
   takes: () => 90,
   apply: (site, order) => {
     const readBack = choiceIn(order, 'readBack')
     const hear = (at: Site, says: string): Site =>
       perceive(at, order.who, { of: 'control', by: 'hear', says, values: { readBack } })
     if (readBack !== clearances[0]) return hear(site, 'control.not-complete')
-    return hear(mark(changePaper(site, { permit: 'returned' }), 'permit-returned'), 'control.permit-back')
+    // What control took out for the work goes back in with the permit.
+    const returned = { ...changePaper(site, { permit: 'returned' }), feedersOut: [] }
+    return hear(mark(returned, 'permit-returned'), 'control.permit-back')
   },
 }

@@ -1,7 +1,7 @@
 /** Puts the motor operator of a switch to local, or back to remote. */
 import { findSwitch, requireSwitch } from '../../site/questions'
 import type { Action } from '../action'
-import { changeSwitch, tell } from '../changes'
+import { changeSwitch, finishStep, tell } from '../changes'
 import { atSwitch } from '../conditions'
 import { thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
@@ -17,7 +17,11 @@ function setControl(id: string, control: 'local' | 'remote', covers: readonly st
       return requireSwitch(site, thingIn(order)).control === control ? refuse(order, 'already-so') : undefined
     }),
     takes: () => 15,
-    apply: (site, order) => tell(changeSwitch(site, thingIn(order), { control }), order, thingIn(order)),
+    apply: (site, order) => {
+      const device = thingIn(order)
+      const set = changeSwitch(site, device, { control })
+      return tell(control === 'remote' ? finishStep(set, device) : set, order, device)
+    },
   }
 }
 

@@ -1,6 +1,6 @@
 /** Tells the control room that the section is isolated, locked and tagged. */
 import type { Action } from '../action'
-import { mark, perceive, tell } from '../changes'
+import { finishStep, mark, perceive, tell } from '../changes'
 import { always } from '../refuse'
 
 export const reportIsolated: Action = {
@@ -10,7 +10,7 @@ export const reportIsolated: Action = {
   check: always,
   takes: () => 30,
   apply: (site, order) =>
-    perceive(tell(mark(site, 'isolation-reported'), order, 'control'), order.who, {
+    perceive(tell(mark(finishStep(site), 'isolation-reported'), order, 'control'), order.who, {
       of: 'control',
       by: 'hear',
       says: 'control.isolation-noted',

@@ -2,7 +2,7 @@
 import { findSwitch, requireSwitch } from '../../site/questions'
 import { phases, type Phase } from '../../site/scenario'
 import type { Action } from '../action'
-import { changePaper, changeSwitch, tell } from '../changes'
+import { changeSwitch, finishStep, tell } from '../changes'
 import { atSwitch, handsFree } from '../conditions'
 import { thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
@@ -29,9 +29,7 @@ function workSwitch(id: string, to: Position, covers: readonly string[]): Action
       const blade = (phase: Phase): Position => (hung.includes(phase) ? 'closed' : to)
       const [A, B, C] = phases.map(blade)
       const moved = changeSwitch(site, device, { handle: to, blades: { A: A ?? to, B: B ?? to, C: C ?? to } })
-      const { step } = moved.paper
-      const isDone = step !== null && step.switch === device && step.to === to
-      return tell(isDone ? changePaper(moved, { step: null }) : moved, order, device)
+      return tell(finishStep(moved, device), order, device)
     },
   }
 }

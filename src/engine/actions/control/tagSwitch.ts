@@ -1,7 +1,7 @@
 /** Hangs the caution tag on the handle. */
 import { requireSwitch } from '../../site/questions'
 import type { Action } from '../action'
-import { changeSwitch, moveItem, tell } from '../changes'
+import { changeSwitch, finishStep, moveItem, tell } from '../changes'
 import { atHand, atSwitch, handsFree } from '../conditions'
 import { itemIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
@@ -19,6 +19,8 @@ export const tagSwitch: Action = {
   takes: () => 15,
   apply: (site, order) => {
     const [tag, device] = [itemIn(order), thingIn(order)]
-    return tell(changeSwitch(moveItem(site, tag, { kind: 'fitted' }), device, { tag }), order, device, { tag })
+    const tagged = changeSwitch(moveItem(site, tag, { kind: 'fitted' }), device, { tag })
+    const isSecured = requireSwitch(site, device).lock !== null
+    return tell(isSecured ? finishStep(tagged, device) : tagged, order, device, { tag })
   },
 }

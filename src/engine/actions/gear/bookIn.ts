@@ -1,10 +1,11 @@
-/** Signs an item back into the register and stows it. */
+/** Books an item back into the register and stows it; the register lies at the tarp. */
 import { isAloft, requireItem, requirePerson } from '../../site/questions'
 import type { ItemId, PersonId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import type { Action } from '../action'
 import { changeItem, moveItem, tell } from '../changes'
 import { onSite } from '../conditions'
+import { secondsToTarp } from '../fetching'
 import { thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { items } from '../things'
@@ -31,10 +32,12 @@ export const bookIn: Action = {
     const isAway =
       (where.kind === 'fitted' && !isRoadSign(site, thingIn(order))) ||
       where.kind === 'aloft' ||
+      where.kind === 'left' ||
       where.kind === 'handline'
     return isAway ? refuse(order, 'not-at-hand', { item: thingIn(order) }) : undefined
   }),
-  takes: (site, order) => (requireItem(site, thingIn(order)).where.kind === 'fitted' ? 120 : 8),
+  takes: (site, order) =>
+    (requireItem(site, thingIn(order)).where.kind === 'fitted' ? 120 : 8) + secondsToTarp(site, order.who),
   apply: (site, order) => {
     const id = thingIn(order)
     const isSetAside = requireItem(site, id).where.kind === 'quarantine'

@@ -1,8 +1,9 @@
-/** Signs an item out of the register and lays it on the tarp. */
+/** Books an item out of the register, which lies at the tarp, and lays it there. */
 import { requireItem } from '../../site/questions'
 import type { Action } from '../action'
 import { changeItem, tell } from '../changes'
 import { onSite } from '../conditions'
+import { secondsToTarp } from '../fetching'
 import { thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { items } from '../things'
@@ -12,10 +13,11 @@ export const bookOut: Action = {
   covers: ['A14'],
   things: items,
   check: all(onSite, (site, order) => {
-    const { bookedOut } = requireItem(site, thingIn(order))
-    return bookedOut ? refuse(order, 'already-so') : undefined
+    const { bookedOut, where } = requireItem(site, thingIn(order))
+    if (bookedOut) return refuse(order, 'already-so')
+    return where.kind === 'fitted' ? refuse(order, 'not-at-hand', { item: thingIn(order) }) : undefined
   }),
-  takes: () => 8,
+  takes: (site, order) => 8 + secondsToTarp(site, order.who),
   apply: (site, order) => {
     const id = thingIn(order)
     const isOnTruck = requireItem(site, id).where.kind === 'truck'

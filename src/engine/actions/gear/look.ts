@@ -82,6 +82,7 @@ function thingSeen(site: Site, thing: ThingId): readonly Perceived[] {
     return blade ? see(`see.blade-${state.blades[blade]}`, { blade }) : see(`see.handle-${state.handle}`)
   }
   if (thing === 'pole-top') return see('see.pole-top', aloftCounts(site))
+  if (thing === 'crossing') return crossingSeen(site)
   if (thing === 'cover') return see('see.cover', { from: site.cover?.from ?? 0, to: site.cover?.to ?? 0 })
   if (thing === 'barrier') return see('see.barrier', { corners: site.barrier?.length ?? 0 })
   if (site.scenario.conductors.some((it) => it.id === thing)) {
@@ -91,6 +92,14 @@ function thingSeen(site: Site, thing: ThingId): readonly Perceived[] {
     return see(site.guards.some((it) => it.on === thing) ? 'see.wire-guarded' : 'see.wire-bare')
   }
   return see('see.thing')
+}
+
+/** A clash leaves its marks on both lines. */
+function crossingSeen(site: Site): readonly Perceived[] {
+  const struck = site.scenario.livenings.find((it) => it.id === site.livening?.id)
+  const marked = struck === undefined || struck.kind === 'switch-closed' ? [] : struck.kind === 'clash' ? [struck.phase] : struck.phases
+  if (marked.length === 0) return [{ of: 'crossing', by: 'look', says: 'see.crossing-clear' }]
+  return [{ of: 'crossing', by: 'look', says: 'see.crossing-marked', values: { phases: marked.join(', ') } }]
 }
 
 /** What can be counted up there from anywhere on site. */

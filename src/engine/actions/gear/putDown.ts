@@ -1,7 +1,8 @@
-/** Puts down what is in the hands: on the tarp, or on a hook up the pole. */
-import { isAloft, requirePerson } from '../../site/questions'
+/** Puts down what is in the hands: on the tarp, on a hook up the pole, or where one stands at a switch. */
+import { requirePerson } from '../../site/questions'
 import type { Action } from '../action'
-import { moveItem, tell } from '../changes'
+import { putDownHere, tell } from '../changes'
+import { secondsToTarp } from '../fetching'
 import { thingIn } from '../orderValues'
 import { refuse } from '../refuse'
 import { items } from '../things'
@@ -14,9 +15,6 @@ export const putDown: Action = {
     const { holds } = requirePerson(site, order.who)
     return holds.includes(thingIn(order)) ? undefined : refuse(order, 'not-at-hand', { item: thingIn(order) })
   },
-  takes: () => 5,
-  apply: (site, order) => {
-    const kind = isAloft(requirePerson(site, order.who)) ? 'aloft' : 'tarp'
-    return tell(moveItem(site, thingIn(order), { kind }), order, thingIn(order))
-  },
+  takes: (site, order) => 5 + secondsToTarp(site, order.who),
+  apply: (site, order) => tell(putDownHere(site, thingIn(order), order.who), order, thingIn(order)),
 }

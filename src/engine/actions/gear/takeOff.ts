@@ -1,7 +1,8 @@
-/** Takes off what is worn. */
-import { gearTypeOf, isAloft, requirePerson } from '../../site/questions'
+/** Takes off what is worn; away at a switch it stays in the hands. */
+import { freeHands, gearTypeOf, isAloft, requirePerson } from '../../site/questions'
 import type { Action } from '../action'
-import { moveItem, tell } from '../changes'
+import { putDownHere, putInHands, tell } from '../changes'
+import { secondsToTarp } from '../fetching'
 import { thingIn } from '../orderValues'
 import { refuse } from '../refuse'
 import { wearables } from '../things'
@@ -17,9 +18,12 @@ export const takeOff: Action = {
     if (part === 'body' && person.strapped) return refuse(order, 'strapped')
     return part === 'feet' && isAloft(person) ? refuse(order, 'not-on-ground') : undefined
   },
-  takes: (site, order) => (gearTypeOf(site, thingIn(order)).worn === 'hands' ? 10 : 40),
+  takes: (site, order) =>
+    (gearTypeOf(site, thingIn(order)).worn === 'hands' ? 10 : 40) + secondsToTarp(site, order.who),
   apply: (site, order) => {
-    const kind = isAloft(requirePerson(site, order.who)) ? 'aloft' : 'tarp'
-    return tell(moveItem(site, thingIn(order), { kind }), order, thingIn(order))
+    const id = thingIn(order)
+    const isAway = requirePerson(site, order.who).place.kind === 'switch'
+    const isKept = isAway && freeHands(site, order.who) >= gearTypeOf(site, id).hands
+    return tell(isKept ? putInHands(site, id, order.who) : putDownHere(site, id, order.who), order, id)
   },
 }

@@ -3,7 +3,7 @@ import { gearTypeOf, isAloft, requireItem, requirePerson } from '../../site/ques
 import type { Site } from '../../site/site'
 import type { Action } from '../action'
 import { changeItem, moveItem, tell } from '../changes'
-import { handsFree, nearPole, onSite } from '../conditions'
+import { handsFree, nearPole, onSite, ropeReach } from '../conditions'
 import { secondsToFetch } from '../fetching'
 import { isLeadAtHand } from '../leads'
 import { thingIn } from '../orderValues'
@@ -16,7 +16,7 @@ export const tieOn: Action = {
   things: items,
   check: all(
     onSite,
-    nearPole(8),
+    nearPole(ropeReach),
     handsFree(2, 'thing'),
     (site, order) => (isHandlineUp(site) ? undefined : refuse(order, 'handline-missing')),
     (site, order) => {

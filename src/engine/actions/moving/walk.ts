@@ -1,15 +1,15 @@
-/** Walks to a point or a named place; to a far switch by truck. */
+/** Walks to a point or a named place; to a far switch in a van of one's own: the truck stays. */
 import { distance, type GroundPoint, type Place } from '../../site/place'
-import { findSwitch, groundPointOf, isAloft, requirePerson } from '../../site/questions'
-import type { ThingId } from '../../site/scenario'
+import { findSwitch, groundPointOf, isAloft, itemsOf, requireItem, requirePerson } from '../../site/questions'
+import type { PersonId, ThingId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import type { Action, Order } from '../action'
-import { changePerson, tell } from '../changes'
+import { changePerson, moveItem, perceive } from '../changes'
 import { isDriven, secondsBetween } from '../fetching'
 import { findPointIn } from '../orderValues'
+import { pacesOnWay } from '../paces'
 import { refuse } from '../refuse'
 import { switches } from '../things'
-import { touch, type PersonContact } from '../touching'
 
 /** Well off pole, rods and anchors: so far from the pole on the way to the truck, metres. */
 const wellClear = 13
@@ -29,33 +29,24 @@ export const walk: Action = {
     return isSame(person.place, destination(site, order)) ? refuse(order, 'already-so') : undefined
   },
   takes: (site, order) => secondsBetween(groundPointOf(site, order.who), pointOf(site, destination(site, order))),
-  contacts: (site, order) => pacesNearest(site, order),
+  contacts: (site, order) =>
+    pacesOnWay(site, order.who, groundPointOf(site, order.who), pointOf(site, destination(site, order))),
   apply: (site, order) => {
     const place = destination(site, order)
     const { x, y } = pointOf(site, place)
-    return tell(changePerson(site, order.who, { place }), order, order.on ?? 'ground', { x, y })
+    const there = changePerson(offMat(site, order.who), order.who, { place })
+    const way = isDriven(groundPointOf(site, order.who), { x, y }) ? '-drive' : order.on === undefined ? '-point' : ''
+    return perceive(there, order.who, { of: order.on ?? 'ground', by: 'do', says: `did.walk${way}`, values: { x, y } })
   },
 }
 
-/** The feet where the way comes nearest to anything in the ground that can rise: a walk is judged by its worst place. */
-function pacesNearest(site: Site, order: Order): readonly PersonContact[] {
-  const way = [groundPointOf(site, order.who), pointOf(site, destination(site, order))] as const
-  if (isDriven(...way)) return []
-  const electrodes = [{ x: 0, y: 0 }, site.scenario.stay.anchor, ...site.rods.map((rod) => rod.at)]
-  const places = electrodes.map((electrode) => ({ electrode, at: nearestOnWay(way, electrode) }))
-  const away = ({ electrode, at }: (typeof places)[number]): number => distance(electrode, at)
-  const [worst] = [...places].sort((a, b) => away(a) - away(b))
-  const on = { kind: 'ground', at: worst?.at ?? way[0], stance: 'pace' } as const
-  return [touch(order.who, 'left-foot', on), touch(order.who, 'right-foot', on)]
-}
-
-/** On the straight line between two points. */
-function nearestOnWay([from, to]: readonly [GroundPoint, GroundPoint], point: GroundPoint): GroundPoint {
-  const [dx, dy] = [to.x - from.x, to.y - from.y]
-  const squared = dx * dx + dy * dy
-  const along = squared > 0 ? ((point.x - from.x) * dx + (point.y - from.y) * dy) / squared : 0
-  const share = Math.min(1, Math.max(0, along))
-  return { x: from.x + share * dx, y: from.y + share * dy }
+/** Whoever walks off the mat leaves it where it lies. */
+function offMat(site: Site, who: PersonId): Site {
+  const { onMat, place } = requirePerson(site, who)
+  if (!onMat || place.kind !== 'switch') return site
+  const laid = itemsOf(site, 'operator-mat').filter((id) => requireItem(site, id).where.kind === 'fitted')
+  const left = laid.reduce<Site>((next, id) => moveItem(next, id, { kind: 'left', at: place.id }), site)
+  return changePerson(left, who, { onMat: false })
 }
 
 function destination(site: Site, order: Order): Place {

@@ -1,4 +1,4 @@
-/** Asks the control room to switch a circuit off and prove it off. */
+/** Asks the control room to switch a circuit off and prove it off; it stays off until the permit is back. */
 import type { Action } from '../action'
 import { mark, perceive } from '../changes'
 import { thingIn } from '../orderValues'
@@ -18,7 +18,8 @@ export const askSourceOff: Action = {
     const isSource = source !== undefined && sourceOf(source, site.scenario.switches) === feeder
     const hear = (says: string) => ({ of: feeder, by: 'hear', says, values: { feeder } }) as const
     if (!isSource || !site.livening) return perceive(site, order.who, hear('control.no-reason'))
-    const off = { ...mark(site, 'source-off'), livening: { ...site.livening, provedOff: true } }
+    const feedersOut = [...new Set([...site.feedersOut, feeder])].sort()
+    const off = { ...mark(site, 'source-off'), feedersOut, livening: { ...site.livening, provedOff: true } }
     return perceive(off, order.who, hear('control.proved-off'))
   },
 }

@@ -1,7 +1,7 @@
 /** Up past the low voltage, proving dead, earthing, covering, bonding. */
 import type { Choices } from '../choices'
 import type { Recorder } from '../recorder'
-import { earthEnd, rodAt, ropeStand } from './ground'
+import { earthEnd, fromRope, rodAt, toRope } from './ground'
 
 export const conductors = ['conductor-a', 'conductor-b', 'conductor-c'] as const
 const lvWires = ['lv-a', 'lv-b', 'lv-n', 'lv-c'] as const
@@ -50,29 +50,26 @@ export function sayDeadAndBrush(run: Recorder): void {
 
 export function earth(run: Recorder, choices: Choices): void {
   const { lead } = choices
+  toRope(run)
   sendUp(run, choices.stick, 'D-04', 'P-03', 'K-1', lead)
   proveDead(run)
   sayDeadAndBrush(run)
   if (choices.holdsLead !== 'no') run.order('gw', 'walk', { values: { to: { x: 1.5, y: -1 } } })
   if (choices.holdsLead === 'before') run.order('gw', 'hold-lead', { with: lead })
-  if (choices.holdsLead !== 'while') standClear(run, choices)
+  if (choices.holdsLead !== 'while') fromRope(run)
   run.wait()
   run.order('pic', 'call-clear')
   run.wait()
   clampAll(run, choices)
-  if (choices.holdsLead === 'while') standClear(run, choices)
+  if (choices.holdsLead === 'while') fromRope(run)
   if (choices.isConductorEndFirst) {
     run.order('gw', 'walk', { values: { to: rodAt } })
     earthEnd(run, choices)
-    run.order('gw', 'walk', { values: { to: ropeStand } })
+    fromRope(run)
   }
   run.wait()
   run.order('pic', 'report-earths', { values: { count: 3 } })
   run.wait()
-}
-
-function standClear(run: Recorder, { holdsLead }: Choices): void {
-  if (holdsLead !== 'no') run.order('gw', 'walk', { values: { to: ropeStand } })
 }
 
 export function clampAll(run: Recorder, { lead, holdsLead }: Choices): void {
@@ -85,6 +82,7 @@ export function clampAll(run: Recorder, { lead, holdsLead }: Choices): void {
 
 export function coverAndBond(run: Recorder, choices: Choices): void {
   passLowVoltage(run)
+  toRope(run)
   sendUp(run, 'W-1', ...(choices.isCovered ? ['C-15'] : []), choices.bond, 'I-1')
   leatherOn(run)
   if (choices.isCovered) {
@@ -107,6 +105,8 @@ export function leatherOn(run: Recorder): void {
 }
 
 export function bondOn(run: Recorder, { bond }: Choices): void {
+  run.order('pw', 'brush', { with: 'K-1', on: 'conductor-b' })
   run.order('pw', 'bond-metal', { with: bond, on: 'arm', values: { turns: 6 } })
   run.order('pw', 'bond-line', { with: bond, on: 'conductor-b', values: { turns: 6 } })
+  run.order('pw', 'tug', { on: 'conductor-b' })
 }

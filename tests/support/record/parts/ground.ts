@@ -4,8 +4,10 @@ import type { Choices } from '../choices'
 import type { Recorder } from '../recorder'
 
 export const rodAt = { x: 2.6, y: -2.35 }
-/** Outside the barrier, near enough for the handline. */
-export const ropeStand = { x: -6.5, y: 4 }
+/** Outside the barrier: from there one watches. */
+export const lookout = { x: -6.5, y: 4 }
+/** At the tail of the handline, 3.3 m from the pole and twice that from the rod. */
+const ropeStand = { x: -2.6, y: 2 }
 
 /** Four sides, each so far from whichever of pole, rod and stay anchor is nearest to it: north, east, south, west. */
 function outlineAt(metres: number): readonly GroundPoint[] {
@@ -33,7 +35,17 @@ export function groundWork(run: Recorder, choices: Choices): void {
   run.order('gw', 'walk', { values: { to: rodAt } })
   run.order('gw', 'drive-rod', { with: choices.rod, values: { at: rodAt, depth: 1.8 } })
   if (!choices.isConductorEndFirst) earthEnd(run, choices)
+  fromRope(run)
+}
+
+export function toRope(run: Recorder): void {
   run.order('gw', 'walk', { values: { to: ropeStand } })
+  run.wait('gw')
+}
+
+/** Out of the barrier before a clamp is touched. */
+export function fromRope(run: Recorder): void {
+  run.order('gw', 'walk', { values: { to: lookout } })
 }
 
 export function earthEnd(run: Recorder, { lead, rod }: Choices): void {

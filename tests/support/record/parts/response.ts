@@ -3,7 +3,7 @@ import type { Choices } from '../choices'
 import type { Recorder } from '../recorder'
 import { bondOn, clampAll, leatherOn, passLowVoltage, proveDead, sayDeadAndBrush, sendUp } from './aloft'
 import { takeOut } from './gear'
-import { earthEnd, rodAt, ropeStand } from './ground'
+import { earthEnd, fromRope, rodAt, toRope } from './ground'
 import { bondOff, clampsOff } from './work'
 
 /** The crew as ordered by the person in charge, from the second in which they know. */
@@ -13,6 +13,7 @@ export function respond(run: Recorder): void {
   run.order('pic', 'call-control', { values: { message: 'line-came-alive' } })
   run.order('pic', 'ask-source-off', { on: 'fx' })
   run.wait()
+  run.order('pic', 'look', { on: 'crossing' })
   proveDead(run)
   run.order('pw', 'look', { on: run.site().cover ? 'cover' : 'pole-top' })
   run.wait()
@@ -33,13 +34,17 @@ export function replaceGear(run: Recorder, choices: Choices): void {
   run.order('pw', 'wear', { on: 'G-21' })
   run.order('pw', 'climb', { values: { to: 'below-lv' } })
   run.wait()
+  fromRope(run)
+  run.wait()
   run.order('pic', 'call-clear')
   run.wait()
   clampsOff(run, choices)
   run.wait()
   changeRod(run, choices, next)
   run.wait()
+  toRope(run)
   sendUp(run, next.lead)
+  fromRope(run)
   proveDead(run)
   sayDeadAndBrush(run)
   run.order('pic', 'read-weather')
@@ -49,6 +54,7 @@ export function replaceGear(run: Recorder, choices: Choices): void {
   run.wait()
   run.order('pic', 'report-earths', { values: { count: 3 } })
   passLowVoltage(run)
+  toRope(run)
   sendUp(run, next.bond)
   leatherOn(run)
   bondOn(run, next)
@@ -64,6 +70,6 @@ function changeRod(run: Recorder, old: Choices, next: Choices): void {
     run.order('gw', 'judge', { on: id, values: { verdict: 'quarantine' } })
   run.order('gw', 'drive-rod', { with: next.rod, values: { at: rodAt, depth: 1.8 } })
   earthEnd(run, next)
-  run.order('gw', 'walk', { values: { to: ropeStand } })
+  fromRope(run)
   run.order('gw', 'watch')
 }

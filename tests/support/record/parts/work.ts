@@ -2,7 +2,7 @@
 import type { Choices } from '../choices'
 import type { Recorder } from '../recorder'
 import { conductors } from './aloft'
-import { rodAt } from './ground'
+import { fromRope, rodAt, toRope } from './ground'
 
 export function declareSafe(run: Recorder): void {
   run.order('pic', 'check-from-ground', { with: 'N-1' })
@@ -17,6 +17,7 @@ export function repair(run: Recorder): void {
   run.order('pw', 'untie', { on: 'conductor-b' })
   run.order('pw', 'swap-insulator', { with: 'I-1', on: 'conductor-b' })
   run.order('pw', 'retie', { on: 'conductor-b' })
+  run.order('pw', 'lower', { on: 'I-0' })
   run.wait()
 }
 
@@ -30,6 +31,7 @@ export function takeOff(run: Recorder, choices: Choices): void {
   run.order('pw', 'lower', { on: 'W-1' })
   run.order('pw', 'wear', { on: 'G-21' })
   run.order('pw', 'climb', { values: { to: 'below-lv' } })
+  fromRope(run)
   run.wait()
   run.order('pic', 'call-clear')
   run.wait()
@@ -53,6 +55,8 @@ export function bondOff(run: Recorder, { bond }: Choices): void {
 
 export function clampsOff(run: Recorder, { lead, leavesLeadAloft }: Choices): void {
   for (const on of [...conductors].reverse()) run.order('pw', 'unclamp', { with: lead, on })
+  run.wait('pw')
+  toRope(run)
   if (!leavesLeadAloft) run.order('pw', 'lower', { on: lead })
 }
 
