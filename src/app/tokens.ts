@@ -56,7 +56,7 @@ export const pens = {
 } as const satisfies Record<string, readonly [number, number, number]>
 
 /** Two weights; 600 not 700: at 15 px a heavier i loses its dot and 8 closes up. */
-export const weights = { text: [400, 400, 450], strong: [600, 600, 750] } as const
+const weights = { text: [400, 400, 450], strong: [600, 600, 750] } as const
 
 export const colourOf = (name: ColourName, theme: Theme): string => colours[name][themes.indexOf(theme)]!
 

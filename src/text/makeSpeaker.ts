@@ -35,6 +35,8 @@ const nameFormats = new Set([
   'place',
   'value',
   'choice',
+  'evidence',
+  'limb',
 ])
 
 /** @param catalogues searched in order; the first that has the key wins */

@@ -22,25 +22,49 @@ async function violations(page: Page): Promise<readonly string[]> {
       axe: { run: (options: object) => Promise<{ violations: { id: string; nodes: { target: string[] }[] }[] }> }
     }
     const found = await run.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })
-    return found.violations.map((it) => `${it.id}: ${it.nodes.map((node) => node.target.join(' ')).slice(0, 4).join(' | ')}`)
+    return found.violations.map(
+      (it) =>
+        `${it.id}: ${it.nodes
+          .map((node) => node.target.join(' '))
+          .slice(0, 4)
+          .join(' | ')}`,
+    )
   })
 }
 
 const small = (page: Page): Promise<readonly string[]> =>
   page.evaluate((side) => {
-    const pressables = [...document.querySelectorAll<HTMLElement>('button, select, input:not(.vh), [role=treeitem], [role=option], summary')]
+    const pressables = [
+      ...document.querySelectorAll<HTMLElement>(
+        'button, select, input:not(.vh), [role=treeitem], [role=option], summary',
+      ),
+    ]
     return pressables
       .filter((it) => it.offsetParent !== null)
       .map((it) => ({ it, box: it.getBoundingClientRect() }))
       .filter(({ box }) => box.width > 0 && (box.height < side - 0.5 || box.width < side - 0.5))
-      .map(({ it, box }) => `${it.tagName} ${it.className} ${(it.textContent ?? '').slice(0, 30)} ${Math.round(box.width)}×${Math.round(box.height)}`)
+      .map(
+        ({ it, box }) =>
+          `${it.tagName} ${it.className} ${(it.textContent ?? '').slice(0, 30)} ${Math.round(box.width)}×${Math.round(box.height)}`,
+      )
   }, least)
 
-for (const [name, theme] of [['light', 'light'], ['dark', 'dark'], ['high contrast', 'contrast']] as const) {
+for (const [name, theme] of [
+  ['light', 'light'],
+  ['dark', 'dark'],
+  ['high contrast', 'contrast'],
+] as const) {
   test(`each sheet in ${name}`, { timeout: 120_000 }, async () => {
     const app = await openApp()
     const { page } = app
-    await page.evaluate((it) => localStorage.setItem('earths-on/settings', JSON.stringify({ theme: it, people: [], person: null, hasReadCaution: false })), theme)
+    await page.evaluate(
+      (it) =>
+        localStorage.setItem(
+          'earths-on/settings',
+          JSON.stringify({ theme: it, people: [], person: null, hasReadCaution: false }),
+        ),
+      theme,
+    )
     await page.reload()
     await openJob(page, 'earths-on')
     for (const place of [1, 2, 3, 4]) {

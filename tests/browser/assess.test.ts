@@ -28,7 +28,9 @@ test('set up, try, run, reload, finish, hand back, mark, take the record out', a
   await page.keyboard.press('d')
 
   // The seed is shown nowhere; no undo, no checkpoint, no way out.
-  const seed = await page.evaluate(() => (JSON.parse(localStorage.getItem('earths-on/assessment')!) as { setUp: { seed: number } }).setUp.seed)
+  const seed = await page.evaluate(
+    () => (JSON.parse(localStorage.getItem('earths-on/assessment')!) as { setUp: { seed: number } }).setUp.seed,
+  )
   expect(await page.locator('body').innerText()).not.toContain(String(seed))
   expect(page.url()).not.toContain(String(seed))
   expect(page.url()).toContain('purpose=assess')

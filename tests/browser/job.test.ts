@@ -12,7 +12,11 @@ test('a reload in the middle goes on exactly there', async () => {
   await giveAct(app.page, 'crew', 'check-crew:')
   await app.page.keyboard.press('g')
   await giveAct(app.page, 'crew', 'read-weather:')
-  const [before, clock, log] = [await keptOrders(app.page), await clockOf(app.page), await app.page.locator('.log table').innerText()]
+  const [before, clock, log] = [
+    await keptOrders(app.page),
+    await clockOf(app.page),
+    await app.page.locator('.log table').innerText(),
+  ]
   expect(before.map((order) => order.do)).toEqual(['check-crew', 'read-weather'])
   await app.page.reload()
   await app.page.locator('[role=tree]').waitFor()
@@ -101,7 +105,11 @@ test('a run that cannot be read is refused with all of its faults, and nothing i
   const app = await openApp()
   await app.page.locator('dialog[open]').waitFor()
   await app.page.keyboard.press('Enter')
-  const file = { name: 'run.json', mimeType: 'application/json', buffer: Buffer.from('{"format":"earths-on/run","version":1,"colour":"red","seed":-1}') }
+  const file = {
+    name: 'run.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from('{"format":"earths-on/run","version":1,"colour":"red","seed":-1}'),
+  }
   await app.page.locator('input[type=file]').setInputFiles(file)
   const alert = app.page.getByRole('alert')
   await alert.waitFor()

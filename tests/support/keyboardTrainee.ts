@@ -102,7 +102,13 @@ export class KeyboardTrainee {
   private kindAt(orders: readonly RecordedOrder[], i: number): number {
     const kind = /^[A-Z]+-\d/.exec(orders[i]!.on ?? '')?.[0]
     let count = 0
-    while (orders[i + count]?.do === 'take' && orders[i + count]!.who === orders[i]!.who && kind && orders[i + count]!.on!.startsWith(kind)) count++
+    while (
+      orders[i + count]?.do === 'take' &&
+      orders[i + count]!.who === orders[i]!.who &&
+      kind &&
+      orders[i + count]!.on!.startsWith(kind)
+    )
+      count++
     return count
   }
 
@@ -157,7 +163,10 @@ export class KeyboardTrainee {
     )
     const inOrder = hanging.filter((it) => wanted.includes(it))
     // One that hangs elsewhere in the list is lowered first, by itself.
-    if (inOrder.join() !== wanted.join() && hanging.filter((it) => wanted.slice(1).includes(it)).join() === wanted.slice(1).join()) {
+    if (
+      inOrder.join() !== wanted.join() &&
+      hanging.filter((it) => wanted.slice(1).includes(it)).join() === wanted.slice(1).join()
+    ) {
       await this.giveOne(orders[i]!)
       return 1
     }
@@ -184,18 +193,29 @@ export class KeyboardTrainee {
   private async giveAct(order: RecordedOrder): Promise<void> {
     await this.move('s')
     const values = valuesOf(order)
-    const isOfChoices = values.length > 0 && values.length <= 2 && values.every(([, value]) => typeof value === 'string')
+    const isOfChoices =
+      values.length > 0 && values.length <= 2 && values.every(([, value]) => typeof value === 'string')
     // On the slip the choices stand in the order in which the act asks for them.
-    const single = isOfChoices ? values.flatMap(([, value]) => String(value).split(' ')).sort().join(' ') : undefined
+    const single = isOfChoices
+      ? values
+          .flatMap(([, value]) => String(value).split(' '))
+          .sort()
+          .join(' ')
+      : undefined
     const key = `${order.do}:${order.with ?? ''}`
     for (let k = 0; k < 90; k++) {
       const here = await this.page.evaluate(() => {
         const it = document.activeElement as HTMLElement | null
         const form = it?.closest<HTMLElement>('[data-form]')
-        return { act: it?.dataset.act, choice: it?.dataset.choice?.split(' ').sort().join(' '), form: form?.dataset.form }
+        return {
+          act: it?.dataset.act,
+          choice: it?.dataset.choice?.split(' ').sort().join(' '),
+          form: form?.dataset.form,
+        }
       })
       if (here.form === key) return this.fillForm(order)
-      if (here.act === key && (single === undefined ? values.length === 0 : here.choice === single)) return this.input('Enter')
+      if (here.act === key && (single === undefined ? values.length === 0 : here.choice === single))
+        return this.input('Enter')
       // A form opens in the place of its name as soon as the focus is there.
       if (here.act === key && single === undefined) {
         await this.page.waitForTimeout(20)
@@ -247,13 +267,17 @@ export class KeyboardTrainee {
 
   private async chooseMany(wanted: readonly string[]): Promise<void> {
     const all = await this.page.evaluate(() =>
-      [...(document.activeElement?.closest('[role=group]')?.querySelectorAll<HTMLElement>('.pick') ?? [])].map((it) => it.dataset.choice!),
+      [...(document.activeElement?.closest('[role=group]')?.querySelectorAll<HTMLElement>('.pick') ?? [])].map(
+        (it) => it.dataset.choice!,
+      ),
     )
     const unwanted = all.filter((it) => !wanted.includes(it))
     if (unwanted.length + 1 < wanted.length) {
       await this.input('Control+a')
       for (const each of unwanted) await this.focusChoice(each).then(() => this.input(' '))
-    } else for (const each of all.filter((it) => wanted.includes(it))) await this.focusChoice(each).then(() => this.input(' '))
+    } else
+      for (const each of all.filter((it) => wanted.includes(it)))
+        await this.focusChoice(each).then(() => this.input(' '))
     await this.input('Enter')
   }
 
@@ -324,7 +348,9 @@ export class KeyboardTrainee {
 
   private hasPicked(item: string): Promise<boolean> {
     return this.page.evaluate(
-      (wanted) => document.querySelector(`.picklist:nth-child(2) [data-pick="${wanted}"]`)?.getAttribute('aria-pressed') === 'true',
+      (wanted) =>
+        document.querySelector(`.picklist:nth-child(2) [data-pick="${wanted}"]`)?.getAttribute('aria-pressed') ===
+        'true',
       item,
     )
   }
@@ -343,7 +369,8 @@ export class KeyboardTrainee {
   private async turnOver(orders: readonly RecordedOrder[], i: number): Promise<number> {
     const item = orders[i]!.on!
     let count = 1
-    while (orders[i + count]?.on === item && ['read-label', 'look', 'test-item'].includes(orders[i + count]!.do)) count++
+    while (orders[i + count]?.on === item && ['read-label', 'look', 'test-item'].includes(orders[i + count]!.do))
+      count++
     const steps = orders.slice(i, i + count)
     const verdict = orders[i + count]
     const inspector = verdict?.do === 'judge' ? verdict.who : steps.at(-1)!.who
@@ -355,7 +382,8 @@ export class KeyboardTrainee {
     }
     await this.focusItem(item)
     const sequence = steps.map((it) => `${it.do} ${it.who}`)
-    if (this.handled.length > 0 && sequence.every((it) => this.handled.includes(it.split(' ')[0]!))) await this.input('a')
+    if (this.handled.length > 0 && sequence.every((it) => this.handled.includes(it.split(' ')[0]!)))
+      await this.input('a')
     else {
       const keys: Readonly<Record<string, string>> = { 'book-out': 'b', 'read-label': 'r', look: 'l', 'test-item': 't' }
       for (const step of steps) await this.input(keys[step.do]!)
@@ -430,7 +458,9 @@ export class KeyboardTrainee {
 
   private async waitUntil(second: number): Promise<void> {
     for (let k = 0; k < 400; k++) {
-      const now = await this.page.evaluate(() => Number(document.querySelector<HTMLElement>('[data-now]')?.dataset.now ?? -1))
+      const now = await this.page.evaluate(() =>
+        Number(document.querySelector<HTMLElement>('[data-now]')?.dataset.now ?? -1),
+      )
       if (now >= second) return
       this.goOns++
       await this.page.keyboard.press('g')
@@ -478,7 +508,8 @@ function headed(cards: readonly string[]): readonly string[] {
 
 const head = new Set(['at', 'do', 'who', 'on', 'with'])
 
-const valuesOf = (order: RecordedOrder): [string, unknown][] => Object.entries(order).filter(([name]) => !head.has(name))
+const valuesOf = (order: RecordedOrder): [string, unknown][] =>
+  Object.entries(order).filter(([name]) => !head.has(name))
 
 function thingOf(order: RecordedOrder): string {
   return order.on ?? homes[order.do] ?? order.with ?? 'crew'
@@ -500,7 +531,13 @@ function groupAt(orders: readonly RecordedOrder[], i: number): string | undefine
   return Object.keys(groups).find((name) =>
     groups[name]!.every((member, k) => {
       const it = orders[i + k]
-      return it?.do === first.do && it.who === first.who && it.with === first.with && it.on === member && valuesOf(it).length === 0
+      return (
+        it?.do === first.do &&
+        it.who === first.who &&
+        it.with === first.with &&
+        it.on === member &&
+        valuesOf(it).length === 0
+      )
     }),
   )
 }

@@ -26,6 +26,13 @@ export const choosePerson = (page: Page, name: string): Promise<void> =>
 
 /** What the browser keeps of the open job. */
 export const keptOrders = (page: Page): Promise<readonly { do: string; who: string; at: number }[]> =>
-  page.evaluate(() => (JSON.parse(localStorage.getItem('earths-on/open-job') ?? '{"orders":[]}') as { orders: { do: string; who: string; at: number }[] }).orders)
+  page.evaluate(
+    () =>
+      (
+        JSON.parse(localStorage.getItem('earths-on/open-job') ?? '{"orders":[]}') as {
+          orders: { do: string; who: string; at: number }[]
+        }
+      ).orders,
+  )
 
 export const clockOf = (page: Page): Promise<string> => page.locator('.clock .n').innerText()

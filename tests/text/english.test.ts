@@ -18,7 +18,9 @@ test('every act, path, refusal and kind of gear has a name', () => {
 })
 
 test('every value and every choice that an order can ask for has a name', () => {
-  const names = [...actions.values()].flatMap((action) => Object.keys(action.values ?? {}).map((name) => `value.${name}`))
+  const names = [...actions.values()].flatMap((action) =>
+    Object.keys(action.values ?? {}).map((name) => `value.${name}`),
+  )
   expect(missing(names)).toEqual([])
 })
 

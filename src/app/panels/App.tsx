@@ -24,7 +24,7 @@ export function App() {
   usePlaceKeys()
   return (
     <>
-      <div className="app" data-now={now}>
+      <div className='app' data-now={now}>
         <IndexStrip />
         <Banners />
         {placeOf(head ? place : 'depot', head?.purpose === 'assess')}
@@ -58,9 +58,9 @@ function Banner() {
   const isOpen = useStore(jobStore, (job) => job.head !== null)
   if (isKept || !isOpen) return null
   return (
-    <div className="banner" role="alert">
+    <div className='banner' role='alert'>
       {say('banner.notKept')}
-      <button type="button" className="btn" onClick={() => download('run.json', exportRun())}>
+      <button type='button' className='btn' onClick={() => download('run.json', exportRun())}>
         {say('banner.export')}
       </button>
     </div>

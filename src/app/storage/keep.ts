@@ -13,7 +13,7 @@ export interface Keep {
   names(start: string): readonly string[]
 }
 
-export function makeKeep(storage: Storage | undefined): Keep {
+function makeKeep(storage: Storage | undefined): Keep {
   const memory = new Map<string, string>()
   let isKept = storage !== undefined
   const get = (name: string): string | null => {

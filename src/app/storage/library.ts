@@ -6,11 +6,31 @@ import { readPack } from '../../files/rulePack/read'
 import { readScenario } from '../../files/scenario/read'
 import type { Words } from '../../text'
 
-const scenarioTexts = import.meta.glob<string>('../../../scenarios/*/scenario.json', { query: '?raw', import: 'default', eager: true })
-const scenarioWords = import.meta.glob<string>('../../../scenarios/*/text.en.json', { query: '?raw', import: 'default', eager: true })
-const cleanRuns = import.meta.glob<string>('../../../scenarios/*/runs/clean.json', { query: '?raw', import: 'default', eager: true })
-const packTexts = import.meta.glob<string>('../../../scenarios/packs/*/pack.json', { query: '?raw', import: 'default', eager: true })
-const packWords = import.meta.glob<string>('../../../scenarios/packs/*/text.en.json', { query: '?raw', import: 'default', eager: true })
+const scenarioTexts = import.meta.glob<string>('../../../scenarios/*/scenario.json', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+})
+const scenarioWords = import.meta.glob<string>('../../../scenarios/*/text.en.json', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+})
+const cleanRuns = import.meta.glob<string>('../../../scenarios/*/runs/clean.json', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+})
+const packTexts = import.meta.glob<string>('../../../scenarios/packs/*/pack.json', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+})
+const packWords = import.meta.glob<string>('../../../scenarios/packs/*/text.en.json', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+})
 
 /** Name of the folder that a file lies in, `depth` folders up. */
 const folderOf = (path: string, depth: number) => path.split('/').at(-1 - depth) ?? ''

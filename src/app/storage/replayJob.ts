@@ -12,7 +12,11 @@ interface Head {
 
 export function beginJob(head: Head): OpenTimeline {
   const scenario = drawScenario(requireScenario(head.scenario), head.seed, head.purpose)
-  return openTimeline(scenario, head.startsAt === 'beginning' ? undefined : prepareSite(scenario, head.startsAt as Part))
+  return openTimeline(
+    scenario,
+    head.startsAt === 'beginning' ? undefined : prepareSite(scenario, head.startsAt as Part),
+  )
 }
 
-export const replayJob = (head: Head, orders: readonly Order[]): OpenTimeline => orders.reduce(extendTimeline, beginJob(head))
+export const replayJob = (head: Head, orders: readonly Order[]): OpenTimeline =>
+  orders.reduce(extendTimeline, beginJob(head))

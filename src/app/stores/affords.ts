@@ -93,7 +93,8 @@ const tickField = (choices: readonly string[]): Field => ({
 })
 
 const isFreeOfThing = (action: Action): boolean =>
-  (!action.things || (action.optional?.includes('on') ?? false)) && (!action.withTypes || homes[action.id] !== undefined)
+  (!action.things || (action.optional?.includes('on') ?? false)) &&
+  (!action.withTypes || homes[action.id] !== undefined)
 
 const isItemFor = (action: Action, site: Site, id: string): boolean =>
   action.withTypes?.includes(site.items[id]?.type ?? '') ?? false
@@ -119,7 +120,11 @@ function afford(action: Action, site: Site, who: string, on: string | null, item
     ...(item === null ? {} : { with: item }),
     ...(on === null ? {} : { on }),
   }
-  const refusal = firstRefusal(action, site, samplesOf(fields, site, who).map((values) => ({ ...base, values })))
+  const refusal = firstRefusal(
+    action,
+    site,
+    samplesOf(fields, site, who).map((values) => ({ ...base, values })),
+  )
   return {
     key: `${action.id}:${item ?? ''}`,
     act: action.id,
@@ -162,7 +167,8 @@ function samplesOf(fields: readonly Field[], site: Site, who: string): readonly 
   const place = site.persons[who]?.place
   const here = place?.kind === 'ground' ? place.at : { x: 0.3, y: 0.3 }
   return fields.reduce<readonly Readonly<Record<string, Value>>[]>(
-    (sets, field) => samplesOfField(field, here).flatMap((value) => sets.map((set) => ({ ...set, [field.name]: value }))),
+    (sets, field) =>
+      samplesOfField(field, here).flatMap((value) => sets.map((set) => ({ ...set, [field.name]: value }))),
     [{}],
   )
 }

@@ -18,13 +18,18 @@ export function membersOf(belief: Belief, group: string): readonly string[] {
   if (name === 'feeders') return belief.sheet.feeders.map((it) => it.id)
   if (name === 'aloft') return inOrderOf(belief, 'did.haul', (it) => it.where.kind === 'aloft')
   if (name === 'out') return inOrderOf(belief, 'did.book-out', (it) => it.bookedOut && !it.bookedIn)
-  if (name.startsWith('tarp:')) return belief.items.filter((it) => it.where.kind === 'tarp' && it.type === name.slice(5)).map((it) => it.id)
+  if (name.startsWith('tarp:'))
+    return belief.items.filter((it) => it.where.kind === 'tarp' && it.type === name.slice(5)).map((it) => it.id)
   if (name === 'boots') return belief.items.filter((it) => it.type === 'boots').map((it) => it.id)
   return belief.switches.some((it) => it.id === name) ? ['A', 'B', 'C'].map((phase) => `${name}/${phase}`) : []
 }
 
 /** Items in the order in which the crew told of them. */
-function inOrderOf(belief: Belief, says: string, isMeant: (item: Belief['items'][number]) => boolean): readonly string[] {
+function inOrderOf(
+  belief: Belief,
+  says: string,
+  isMeant: (item: Belief['items'][number]) => boolean,
+): readonly string[] {
   const told = belief.evidence.filter((line) => line.says === says).map((line) => line.of)
   return belief.items
     .filter(isMeant)

@@ -10,7 +10,12 @@ function packNameOf(id: string): string {
   return speaker.say('pack.named', { id, edition: requirePack(id).edition })
 }
 
-export function headFor(scenario: string, seed: number, purpose: Purpose, choice: { pack?: string; startsAt?: string; person?: string } = {}): JobHead {
+export function headFor(
+  scenario: string,
+  seed: number,
+  purpose: Purpose,
+  choice: { pack?: string; startsAt?: string; person?: string } = {},
+): JobHead {
   const pack = choice.pack ?? packIds[0] ?? ''
   return {
     scenario,

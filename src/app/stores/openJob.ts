@@ -17,7 +17,7 @@ export function openJob(head: JobHead): void {
 }
 
 /** Goes on where it was left; a reload is counted, and a scored run says so. */
-export function resumeJob(saved: SavedJob): void {
+function resumeJob(saved: SavedJob): void {
   const steps = replay(saved.head, saved.orders)
   const last = steps.at(-1)!
   hold(

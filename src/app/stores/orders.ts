@@ -32,7 +32,15 @@ export function give(draft: Draft, people: readonly string[]): boolean {
       continue
     }
     advance({ ...held, timeline })
-    last = { index: entry.index, who, act: order.do, thing: order.on ?? null, item: order.with ?? null, start: entry.start, end: entry.end }
+    last = {
+      index: entry.index,
+      who,
+      act: order.do,
+      thing: order.on ?? null,
+      item: order.with ?? null,
+      start: entry.start,
+      end: entry.end,
+    }
   }
   show({ notices, pencil: last })
   clearTimeout(pencilTimer)
@@ -89,7 +97,8 @@ const answeredEvents = new Set<number>()
 
 export function answerEvent(name: string): void {
   const { event } = jobStore.getState()
-  if (event && !event.answered.includes(name)) jobStore.setState({ event: { ...event, answered: [...event.answered, name] } })
+  if (event && !event.answered.includes(name))
+    jobStore.setState({ event: { ...event, answered: [...event.answered, name] } })
 }
 
 export function closeEvent(): void {

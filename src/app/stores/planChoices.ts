@@ -12,7 +12,8 @@ export interface PlanChoices {
 /** Where an act may be meant that names no thing of its own. */
 const places = ['ground', 'pole']
 
-const headingsFor = (act: string): readonly string[] => ['conductors', 'lv'].map(groupOf).filter((group) => actsOfGroup(group).includes(act))
+const headingsFor = (act: string): readonly string[] =>
+  ['conductors', 'lv'].map(groupOf).filter((group) => actsOfGroup(group).includes(act))
 
 export function planChoices(act: string): PlanChoices {
   const site = siteNow(requireHeld())

@@ -30,7 +30,10 @@ function readSettings(): Settings {
 }
 
 const isProfile = (it: unknown): it is Profile =>
-  typeof it === 'object' && it !== null && typeof (it as Profile).id === 'string' && typeof (it as Profile).name === 'string'
+  typeof it === 'object' &&
+  it !== null &&
+  typeof (it as Profile).id === 'string' &&
+  typeof (it as Profile).name === 'string'
 
 export const settingsStore = createStore<Settings>(() => readSettings())
 

@@ -76,7 +76,8 @@ export const closeSheet = (): void => set({ sheet: null })
 /** How many acts *again* can find. */
 const remembered = 8
 
-export const rememberLast = (last: Draft): void => set({ lasts: [last, ...viewStore.getState().lasts].slice(0, remembered) })
+export const rememberLast = (last: Draft): void =>
+  set({ lasts: [last, ...viewStore.getState().lasts].slice(0, remembered) })
 
 export const chooseKeeper = (keeper: string): void => set({ keeper })
 
@@ -91,4 +92,5 @@ export function toggleFold(id: string): void {
 
 export const showLivening = (isLivening: boolean): void => set({ isLivening })
 
-export const resetView = (persons: readonly string[]): void => set({ ...start, place: 'job-sheet', persons, drawing: viewStore.getState().drawing })
+export const resetView = (persons: readonly string[]): void =>
+  set({ ...start, place: 'job-sheet', persons, drawing: viewStore.getState().drawing })

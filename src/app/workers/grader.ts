@@ -43,7 +43,9 @@ function grade(timeline: OpenTimeline, packId: string): Graded {
     cache,
     onProgress: (done, total) => answer({ tell: 'progress', done, total }),
   })
-  const worst = [...result.sweep].sort((a, b) => b.exposure.judged / b.exposure.limit - a.exposure.judged / a.exposure.limit)[0]
+  const worst = [...result.sweep].sort(
+    (a, b) => b.exposure.judged / b.exposure.limit - a.exposure.judged / a.exposure.limit,
+  )[0]
   const shown = timeline.struck
     ? { moment: timeline.moments[timeline.struck.moment], livening: timeline.struck.livening }
     : worst && { moment: momentAt(timeline, worst.at), livening: worst.livening }

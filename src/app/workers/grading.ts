@@ -9,7 +9,12 @@ export interface DrawnLivening {
   readonly at: number
   readonly belief: Belief
   /** What everybody was at: postures follow it. */
-  readonly doing: readonly { readonly who: string; readonly act: string; readonly thing: string | null; readonly item: string | null }[]
+  readonly doing: readonly {
+    readonly who: string
+    readonly act: string
+    readonly thing: string | null
+    readonly item: string | null
+  }[]
   readonly instant: Instant
   readonly siteRise: number
   readonly liveCurrent: number

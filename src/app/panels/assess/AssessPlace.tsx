@@ -25,14 +25,14 @@ export function AssessPlace() {
 /** Only *finish* ends a scored run, and it asks once more. */
 function NotYet() {
   return (
-    <main className="stack sheetpage">
-      <h1 className="title">{say('assess.finishTitle')}</h1>
+    <main className='stack sheetpage'>
+      <h1 className='title'>{say('assess.finishTitle')}</h1>
       <p>{say('assess.finishText')}</p>
-      <div className="foot">
-        <button type="button" className="btn" onClick={() => goTo('site')}>
+      <div className='foot'>
+        <button type='button' className='btn' onClick={() => goTo('site')}>
           {say('assess.backToSite')}
         </button>
-        <button type="button" className="btn" onClick={finish}>
+        <button type='button' className='btn' onClick={finish}>
           {say('assess.finish')}
         </button>
       </div>
@@ -45,8 +45,8 @@ function HandOver() {
   const [phrase, setPhrase] = useState('')
   const [isWrong, setWrong] = useState(false)
   return (
-    <main className="stack sheetpage">
-      <h1 className="title">{say('assess.handBackTitle')}</h1>
+    <main className='stack sheetpage'>
+      <h1 className='title'>{say('assess.handBackTitle')}</h1>
       <p>{say('assess.handBackText', { assessor: setUp?.assessor ?? '' })}</p>
       <form
         onSubmit={(event) => {
@@ -55,15 +55,21 @@ function HandOver() {
           setPhrase('')
         }}
       >
-        <label className="field">
+        <label className='field'>
           {say('assess.phrase')}
-          <input className="entry" type="password" autoComplete="off" value={phrase} onChange={(event) => setPhrase(event.target.value)} />
+          <input
+            className='entry'
+            type='password'
+            autoComplete='off'
+            value={phrase}
+            onChange={(event) => setPhrase(event.target.value)}
+          />
         </label>
-        <div className="foot">
-          <button type="submit" className="btn go">
+        <div className='foot'>
+          <button type='submit' className='btn go'>
             {say('assess.open')}
           </button>
-          {isWrong && <span role="alert">{say('assess.wrongPhrase')}</span>}
+          {isWrong && <span role='alert'>{say('assess.wrongPhrase')}</span>}
         </div>
       </form>
     </main>

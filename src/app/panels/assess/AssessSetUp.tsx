@@ -18,17 +18,18 @@ export function AssessSetUp({ scenario }: { scenario: string }) {
   const missing = missingOf(assessor, candidate, phrase, again)
   const submit = (event: FormEvent) => {
     event.preventDefault()
-    if (missing === null) setUpAssessment({ assessor: assessor.trim(), candidate: candidate.trim(), scenario, pack, phrase, isSame })
+    if (missing === null)
+      setUpAssessment({ assessor: assessor.trim(), candidate: candidate.trim(), scenario, pack, phrase, isSame })
   }
   return (
-    <form className="stack grow" onSubmit={submit}>
-      <h1 className="title">{say('assess.title')}</h1>
-      <p className="q">{say('assess.forAssessor', { scenario: speakerOf(scenario, '').say('scenario.name') })}</p>
+    <form className='stack grow' onSubmit={submit}>
+      <h1 className='title'>{say('assess.title')}</h1>
+      <p className='q'>{say('assess.forAssessor', { scenario: speakerOf(scenario, '').say('scenario.name') })}</p>
       <Entry label={say('assess.assessor')} value={assessor} onChange={setAssessor} />
       <Entry label={say('assess.candidate')} value={candidate} onChange={setCandidate} />
-      <label className="field">
+      <label className='field'>
         {say('block.pack')}
-        <select className="entry" value={pack} onChange={(event) => setPack(event.target.value)}>
+        <select className='entry' value={pack} onChange={(event) => setPack(event.target.value)}>
           {packIds.map((id) => (
             <option key={id} value={id}>
               {id}
@@ -39,18 +40,18 @@ export function AssessSetUp({ scenario }: { scenario: string }) {
       <Entry label={say('assess.phrase')} value={phrase} onChange={setPhrase} isSecret />
       <Entry label={say('assess.phraseAgain')} value={again} onChange={setAgain} isSecret />
       {hasAttempt(scenario) && (
-        <button type="button" className="pick" role="checkbox" aria-checked={isSame} onClick={() => setSame(!isSame)}>
-          <span className="box" />
+        <button type='button' className='pick' role='checkbox' aria-checked={isSame} onClick={() => setSame(!isSame)}>
+          <span className='box' />
           {say('assess.same')}
         </button>
       )}
-      <p className="note gap">{say('assess.how')}</p>
-      <div className="foot">
-        <button type="submit" className="btn go grow" disabled={missing !== null}>
+      <p className='note gap'>{say('assess.how')}</p>
+      <div className='foot'>
+        <button type='submit' className='btn go grow' disabled={missing !== null}>
           {say('assess.handOver')}
         </button>
       </div>
-      <p className="note" role="status">
+      <p className='note' role='status'>
         {missing ?? ''}
       </p>
     </form>
@@ -72,12 +73,12 @@ interface EntryProps {
 
 function Entry({ label, value, onChange, isSecret = false }: EntryProps) {
   return (
-    <label className="field">
+    <label className='field'>
       {label}
       <input
-        className="entry"
+        className='entry'
         type={isSecret ? 'password' : 'text'}
-        autoComplete="off"
+        autoComplete='off'
         maxLength={80}
         value={value}
         onChange={(event) => onChange(event.target.value)}

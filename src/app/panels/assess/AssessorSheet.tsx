@@ -19,37 +19,41 @@ export function AssessorSheet({ onDebrief }: { onDebrief: () => void }) {
   const speaker = useSpeaker()
   useEffect(gradeJob, [])
   return (
-    <main className="stack assessor">
-      <h1 className="vh">{say('assess.marksTitle')}</h1>
+    <main className='stack assessor'>
+      <h1 className='vh'>{say('assess.marksTitle')}</h1>
       <Working />
       {graded && (
-        <div className="cols assesscols grow">
-          <section className="stack scroll" tabIndex={0} aria-label={say('assess.marksTitle')}>
+        <div className='cols assesscols grow'>
+          <section className='stack scroll' tabIndex={0} aria-label={say('assess.marksTitle')}>
             <Elements result={graded.result} speaker={speaker} />
           </section>
-          <section className="stack scroll" tabIndex={0} aria-label={say('assess.record')}>
+          <section className='stack scroll' tabIndex={0} aria-label={say('assess.record')}>
             <RecordFacts result={graded.result} speaker={speaker} />
             <Notes />
-            <h2 className="sec gap">{say('marks.notJudged')}</h2>
-            <ul className="note">
+            <h2 className='sec gap'>{say('marks.notJudged')}</h2>
+            <ul className='note'>
               {graded.result.notJudged.map((it) => (
                 <li key={it}>{speaker.has(`not-judged.${it}`) ? speaker.say(`not-judged.${it}`) : it}</li>
               ))}
             </ul>
-            <p className="note gap">{say('assess.provisional')}</p>
-            <div className="foot">
-              <button type="button" className="btn" onClick={onDebrief}>
+            <p className='note gap'>{say('assess.provisional')}</p>
+            <div className='foot'>
+              <button type='button' className='btn' onClick={onDebrief}>
                 {say('assess.debrief')}
               </button>
-              <button type="button" className="btn" onClick={() => print()}>
+              <button type='button' className='btn' onClick={() => print()}>
                 {say('debrief.print')}
               </button>
-              <button type="button" className="btn go" onClick={() => download('record.json', exportRecord(say('app.caution.full')))}>
+              <button
+                type='button'
+                className='btn go'
+                onClick={() => download('record.json', exportRecord(say('app.caution.full')))}
+              >
                 {say('assess.export')}
               </button>
               <button
-                type="button"
-                className="btn"
+                type='button'
+                className='btn'
                 onClick={() => {
                   endAssessment()
                   forgetGrade()
@@ -70,11 +74,11 @@ function Elements({ result, speaker }: { result: Result; speaker: Speaker }) {
   const own = useStore(assessStore, (assessment) => assessment.marks)
   return (
     <>
-      <h2 className="sec">
+      <h2 className='sec'>
         {say('assess.marksTitle')}
-        <span className="q">{say('assess.beside')}</span>
+        <span className='q'>{say('assess.beside')}</span>
       </h2>
-      <table className="elements">
+      <table className='elements'>
         <thead>
           <tr>
             <th>{say('marks.element')}</th>
@@ -85,16 +89,18 @@ function Elements({ result, speaker }: { result: Result; speaker: Speaker }) {
         <tbody>
           {result.marks.map((mark) => (
             <tr key={mark.element}>
-              <th scope="row">{speaker.say(`element.${mark.element}`)}</th>
-              <td className={mark.state === 'not met' ? 'crit' : undefined}>{speaker.say(`mark.${mark.state.replace(' ', '-')}`)}</td>
+              <th scope='row'>{speaker.say(`element.${mark.element}`)}</th>
+              <td className={mark.state === 'not met' ? 'crit' : undefined}>
+                {speaker.say(`mark.${mark.state.replace(' ', '-')}`)}
+              </td>
               <td>
-                <div className="seg" role="radiogroup" aria-label={speaker.say(`element.${mark.element}`)}>
+                <div className='seg' role='radiogroup' aria-label={speaker.say(`element.${mark.element}`)}>
                   {marks.map((each) => (
                     <button
                       key={each}
-                      type="button"
-                      role="radio"
-                      className="btn"
+                      type='button'
+                      role='radio'
+                      className='btn'
                       aria-checked={own[mark.element] === each}
                       onClick={() => setMark(mark.element, each)}
                     >
@@ -127,8 +133,8 @@ function RecordFacts({ result, speaker }: { result: Result; speaker: Speaker }) 
   ]
   return (
     <>
-      <h2 className="sec">{say('assess.record')}</h2>
-      <dl className="form">
+      <h2 className='sec'>{say('assess.record')}</h2>
+      <dl className='form'>
         {rows.map(([name, value]) => (
           <Row key={name} name={name!} value={value!} />
         ))}
@@ -149,9 +155,9 @@ function Row({ name, value }: { name: string; value: string }) {
 function Notes() {
   const notes = useStore(assessStore, (assessment) => assessment.notes)
   return (
-    <label className="field">
+    <label className='field'>
       {say('assess.notes')}
-      <textarea className="entry" value={notes} onChange={(event) => writeNotes(event.target.value)} />
+      <textarea className='entry' value={notes} onChange={(event) => writeNotes(event.target.value)} />
     </label>
   )
 }

@@ -16,14 +16,14 @@ export function TryingBanner() {
     { key: 'trying.withdraw', isDone: withdrawn > 0 },
   ] as const
   return (
-    <div className="banner" role="status">
+    <div className='banner' role='status'>
       <b>{say('trying.title')}</b>
       {tasks.map(({ key, isDone }) => (
-        <span key={key} className="task">
+        <span key={key} className='task'>
           {isDone ? '✓' : '○'} {say(key)}
         </span>
       ))}
-      <button type="button" className="btn" onClick={beginAssessment}>
+      <button type='button' className='btn' onClick={beginAssessment}>
         {say('trying.begin')}
       </button>
     </div>

@@ -10,7 +10,7 @@ export function CouldHave({ graded, belief, speaker }: { graded: Graded; belief:
   const worst = ordered[0]
   return (
     <>
-      <h2 className="sec gap">{say('could.title')}</h2>
+      <h2 className='sec gap'>{say('could.title')}</h2>
       {worst ? (
         <p>
           {say('could.sentence', {
@@ -23,7 +23,7 @@ export function CouldHave({ graded, belief, speaker }: { graded: Graded; belief:
           <VerdictWords exposure={worst.exposure} speaker={speaker} />
         </p>
       ) : (
-        <p className="q">{say('could.nothing')}</p>
+        <p className='q'>{say('could.nothing')}</p>
       )}
       <details>
         <summary>{say('could.table')}</summary>
@@ -34,7 +34,7 @@ export function CouldHave({ graded, belief, speaker }: { graded: Graded; belief:
               <th>{say('people.path')}</th>
               <th>{say('could.at')}</th>
               <th>{say('could.what')}</th>
-              <th className="num">{say('people.body')}</th>
+              <th className='num'>{say('people.body')}</th>
               <th>{say('could.limit')}</th>
             </tr>
           </thead>
@@ -43,17 +43,23 @@ export function CouldHave({ graded, belief, speaker }: { graded: Graded; belief:
               <tr key={`${it.person}${it.path}`}>
                 <td>{personName(speaker, it.person)}</td>
                 <td>{pathWords(speaker, it.exposure)}</td>
-                <td className="n">{timeOfDay(belief.sheet.startsAt + it.at).slice(0, 5)}</td>
+                <td className='n'>{timeOfDay(belief.sheet.startsAt + it.at).slice(0, 5)}</td>
                 <td>{it.livening === 'none' ? say('could.asSet') : speaker.say(`livening.${it.livening}`)}</td>
-                <td className="num">{amperes(it.exposure.bodyCurrent)}</td>
+                <td className='num'>{amperes(it.exposure.bodyCurrent)}</td>
                 <td>{speaker.say(`limit.${it.verdict}`)}</td>
               </tr>
             ))}
           </tbody>
         </table>
       </details>
-      <p className="note">{say('could.swept', { states: swept.states, livenings: swept.livenings, corners: swept.corners })}</p>
-      {unsolved.length > 0 && <p className="crit">{say('could.unsolved', { count: unsolved.length, node: unsolved[0]!.node, reason: unsolved[0]!.reason })}</p>}
+      <p className='note'>
+        {say('could.swept', { states: swept.states, livenings: swept.livenings, corners: swept.corners })}
+      </p>
+      {unsolved.length > 0 && (
+        <p className='crit'>
+          {say('could.unsolved', { count: unsolved.length, node: unsolved[0]!.node, reason: unsolved[0]!.reason })}
+        </p>
+      )}
     </>
   )
 }

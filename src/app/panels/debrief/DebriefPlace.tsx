@@ -31,8 +31,8 @@ export function DebriefPlace({ onMarks }: { onMarks?: () => void }) {
   if (sheet === 'drawing') return <LiveningSheet onBack={() => setSheet('debrief')} />
   if (sheet === 'suppose' && graded?.drawn) return <Suppose graded={graded} onBack={() => setSheet('debrief')} />
   return (
-    <main className="stack debrief">
-      <h1 className="vh">{say('app.debrief')}</h1>
+    <main className='stack debrief'>
+      <h1 className='vh'>{say('app.debrief')}</h1>
       <Working />
       {graded && <Sheets graded={graded} onSheet={setSheet} {...(onMarks ? { onMarks } : {})} />}
     </main>
@@ -54,44 +54,50 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
   return (
     <>
       <PrintHead graded={graded} />
-      <div className="cols debriefcols grow">
-        <section className="stack scroll" tabIndex={0} aria-label={say('debrief.happened')}>
-          <h2 className="head">
-            {result.visible && drawn ? oneSentence(drawn, speaker) : say('debrief.quiet')}
-          </h2>
+      <div className='cols debriefcols grow'>
+        <section className='stack scroll' tabIndex={0} aria-label={say('debrief.happened')}>
+          <h2 className='head'>{result.visible && drawn ? oneSentence(drawn, speaker) : say('debrief.quiet')}</h2>
           <p className={result.outcome === 'fail' ? 'outcome crit' : 'outcome'}>
             {say('debrief.outcome', { outcome: speaker.say(`outcome.${result.outcome}`) })}
-            <span className="q">
-              {say('debrief.gates', { criticals: result.gates.criticals, above: result.gates.above, marginal: result.gates.marginal })}
+            <span className='q'>
+              {say('debrief.gates', {
+                criticals: result.gates.criticals,
+                above: result.gates.above,
+                marginal: result.gates.marginal,
+              })}
             </span>
           </p>
           <PeopleTable graded={graded} speaker={speaker} />
           <WhatHeld graded={graded} speaker={speaker} />
-          <div className="foot">
-            <button type="button" className="btn" disabled={!drawn} onClick={() => onSheet('drawing')}>
+          <div className='foot'>
+            <button type='button' className='btn' disabled={!drawn} onClick={() => onSheet('drawing')}>
               {say('debrief.drawing')}
             </button>
-            <button type="button" className="btn" disabled={!drawn} onClick={() => onSheet('suppose')}>
+            <button type='button' className='btn' disabled={!drawn} onClick={() => onSheet('suppose')}>
               {say('debrief.suppose')}
             </button>
-            <button type="button" className="btn" onClick={() => print()}>
+            <button type='button' className='btn' onClick={() => print()}>
               {say('debrief.print')}
             </button>
-            <button type="button" className="btn" onClick={() => download('result.json', JSON.stringify(result, null, 1))}>
+            <button
+              type='button'
+              className='btn'
+              onClick={() => download('result.json', JSON.stringify(result, null, 1))}
+            >
               {say('debrief.result')}
             </button>
-            <button type="button" className="btn" onClick={() => download('run.json', exportRun())}>
+            <button type='button' className='btn' onClick={() => download('run.json', exportRun())}>
               {say('runs.export')}
             </button>
             {onMarks && (
-              <button type="button" className="btn" onClick={onMarks}>
+              <button type='button' className='btn' onClick={onMarks}>
                 {say('assess.marksTitle')}
               </button>
             )}
             {head?.purpose === 'practise' && first !== null && (
               <button
-                type="button"
-                className="btn go"
+                type='button'
+                className='btn go'
                 onClick={() => {
                   backTo(first)
                   goTo('site')
@@ -102,7 +108,7 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
             )}
           </div>
         </section>
-        <section className="stack scroll" tabIndex={0} aria-label={say('debrief.findings')}>
+        <section className='stack scroll' tabIndex={0} aria-label={say('debrief.findings')}>
           <Findings graded={graded} belief={belief} speaker={speaker} />
           <CouldHave graded={graded} belief={belief} speaker={speaker} />
           <Marks graded={graded} speaker={speaker} />

@@ -2,7 +2,7 @@
 import type { Belief } from '../../../engine'
 import { type Speaker, say, timeOfDay } from '../../../text'
 import type { Graded } from '../../workers/grading'
-import { Pennant } from '../drawing/marks'
+import { Pennant } from '../drawing/Marks'
 import { findRule } from '../../storage/findRule'
 import { useStore } from 'zustand'
 import { jobStore } from '../../stores/jobStore'
@@ -13,20 +13,22 @@ export function Findings({ graded, belief, speaker }: { graded: Graded; belief: 
   const count = (severity: string) => findings.filter((it) => it.severity === severity).length
   return (
     <>
-      <h2 className="sec">
+      <h2 className='sec'>
         {say('debrief.findings')}
-        <span className="q">{say('findings.count', { critical: count('critical'), major: count('major'), minor: count('minor') })}</span>
+        <span className='q'>
+          {say('findings.count', { critical: count('critical'), major: count('major'), minor: count('minor') })}
+        </span>
       </h2>
-      {findings.length === 0 && <p className="q">{say('findings.none')}</p>}
+      {findings.length === 0 && <p className='q'>{say('findings.none')}</p>}
       {findings.map((finding, i) => {
         const rule = findRule(pack, finding.rule)
         return (
-          <article key={`${finding.rule}${finding.at}${i}`} className="finding">
-            <span className="t">{timeOfDay(belief.sheet.startsAt + finding.at)}</span>
+          <article key={`${finding.rule}${finding.at}${i}`} className='finding'>
+            <span className='t'>{timeOfDay(belief.sheet.startsAt + finding.at)}</span>
             <div>
               <h4>{speaker.say(rule?.asks ?? finding.rule, finding.facts)}</h4>
               <p>{speaker.say(rule?.reason ?? finding.rule, finding.facts)}</p>
-              <p className="src">
+              <p className='src'>
                 {[
                   finding.who ? speaker.say(`person.${finding.who}`) : '',
                   speaker.say(`element.${finding.element}`),

@@ -7,27 +7,27 @@ import { worstByPerson } from '../livening/verdicts'
 export function PeopleTable({ graded, speaker }: { graded: Graded; speaker: Speaker }) {
   const rows = worstByPerson(graded.drawn?.exposures ?? [])
   return (
-    <table className="people">
+    <table className='people'>
       <thead>
         <tr>
           <th>{say('people.person')}</th>
           <th>{say('people.path')}</th>
-          <th className="num">{say('people.voltage')}</th>
-          <th className="num">{say('people.body')}</th>
-          <th className="num">{say('people.time')}</th>
+          <th className='num'>{say('people.voltage')}</th>
+          <th className='num'>{say('people.body')}</th>
+          <th className='num'>{say('people.time')}</th>
           <th>{say('people.verdict')}</th>
         </tr>
       </thead>
       <tbody>
         {rows.map((it) => (
           <tr key={it.person}>
-            <th scope="row">
+            <th scope='row'>
               <b>{personName(speaker, it.person)}</b>
             </th>
             <td>{pathWords(speaker, it)}</td>
-            <td className="num">{volts(it.prospectiveVoltage)}</td>
-            <td className="num">{amperes(it.bodyCurrent)}</td>
-            <td className="num">{it.cleared ? seconds(it.duration) : say('exposure.uncleared')}</td>
+            <td className='num'>{volts(it.prospectiveVoltage)}</td>
+            <td className='num'>{amperes(it.bodyCurrent)}</td>
+            <td className='num'>{it.cleared ? seconds(it.duration) : say('exposure.uncleared')}</td>
             <td>
               <VerdictWords exposure={it} speaker={speaker} />
             </td>
@@ -35,7 +35,7 @@ export function PeopleTable({ graded, speaker }: { graded: Graded; speaker: Spea
         ))}
         {rows.length === 0 && (
           <tr>
-            <td colSpan={6} className="q">
+            <td colSpan={6} className='q'>
               {say('people.nobody')}
             </td>
           </tr>

@@ -3,7 +3,7 @@ import { useStore } from 'zustand'
 import { say } from '../../../text'
 import { jobStore } from '../../stores/jobStore'
 import type { Graded } from '../../workers/grading'
-import { BrandMark } from '../drawing/marks'
+import { BrandMark } from '../drawing/Marks'
 import { useSpeaker } from '../useSpeaker'
 
 export function PrintHead({ graded }: { graded: Graded }) {
@@ -11,17 +11,17 @@ export function PrintHead({ graded }: { graded: Graded }) {
   const speaker = useSpeaker()
   if (!head) return null
   return (
-    <div className="printhead">
-      <div className="printbrand">
+    <div className='printhead'>
+      <div className='printbrand'>
         <BrandMark /> <b>{say('app.name')}</b>
         <span>{say('print.record', { purpose: say(`purpose.${head.purpose}`) })}</span>
       </div>
-      <p className="printcaution">{say('app.caution.full')}</p>
-      <dl className="form">
+      <p className='printcaution'>{say('app.caution.full')}</p>
+      <dl className='form'>
         <dt>{say('block.scenario')}</dt>
         <dd>{head.title}</dd>
         <dt>{say('block.seed')}</dt>
-        <dd className="n">{head.seed}</dd>
+        <dd className='n'>{head.seed}</dd>
         <dt>{say('block.pack')}</dt>
         <dd>{head.packName}</dd>
         <dt>{say('depot.who')}</dt>
@@ -29,9 +29,9 @@ export function PrintHead({ graded }: { graded: Graded }) {
         <dt>{say('debrief.outcomeLabel')}</dt>
         <dd>{speaker.say(`outcome.${graded.result.outcome}`)}</dd>
         <dt>{say('block.version')}</dt>
-        <dd className="n">{graded.engine.slice(0, 16)}</dd>
+        <dd className='n'>{graded.engine.slice(0, 16)}</dd>
       </dl>
-      <p className="note">{speaker.has('pack.caution') ? speaker.say('pack.caution') : ''}</p>
+      <p className='note'>{speaker.has('pack.caution') ? speaker.say('pack.caution') : ''}</p>
     </div>
   )
 }

@@ -30,48 +30,63 @@ export function Suppose({ graded, onBack }: { graded: Graded; onBack: () => void
   const shown = supposed ?? drawn
   const people = [...new Set([...before, ...after].map((it) => it.person))]
   return (
-    <main className="stack suppose">
-      <div className="livehead">
-        <h1 className="head">{say('suppose.title')}</h1>
-        <button type="button" className="btn go" onClick={onBack} autoFocus>
+    <main className='stack suppose'>
+      <div className='livehead'>
+        <h1 className='head'>{say('suppose.title')}</h1>
+        <button type='button' className='btn go' onClick={onBack} autoFocus>
           {say('suppose.back')}
         </button>
       </div>
       <Working />
-      <div className="cols supposecols grow">
-        <section className="stack scroll" tabIndex={0} aria-label={say('suppose.things')}>
-          <h2 className="sec">{say('suppose.things')}</h2>
+      <div className='cols supposecols grow'>
+        <section className='stack scroll' tabIndex={0} aria-label={say('suppose.things')}>
+          <h2 className='sec'>{say('suppose.things')}</h2>
           {graded.fitted.map((thing) => {
             const isOn = !now.away.some((it) => thingKey(it) === thingKey(thing))
             return (
               <button
                 key={thingKey(thing)}
-                type="button"
-                className="pick"
-                role="checkbox"
+                type='button'
+                className='pick'
+                role='checkbox'
                 aria-checked={isOn}
-                onClick={() => change({ away: isOn ? [...now.away, thing] : now.away.filter((it) => thingKey(it) !== thingKey(thing)) })}
+                onClick={() =>
+                  change({
+                    away: isOn ? [...now.away, thing] : now.away.filter((it) => thingKey(it) !== thingKey(thing)),
+                  })
+                }
               >
-                <span className="box" />
+                <span className='box' />
                 {thingWords(thing, speaker)}
               </button>
             )
           })}
           <Factors label={say('suppose.soil')} values={soils} chosen={now.soil} onChoose={(soil) => change({ soil })} />
-          <Factors label={say('suppose.relay')} values={relays} chosen={now.relay} onChoose={(relay) => change({ relay })} />
+          <Factors
+            label={say('suppose.relay')}
+            values={relays}
+            chosen={now.relay}
+            onChoose={(relay) => change({ relay })}
+          />
         </section>
-        <section className="stack scroll" tabIndex={0} aria-label={say('suppose.numbers')}>
-          <h2 className="sec">
+        <section className='stack scroll' tabIndex={0} aria-label={say('suppose.numbers')}>
+          <h2 className='sec'>
             {say('suppose.numbers')}
-            <span className="q">{say('suppose.line', { rise: volts(shown.siteRise), current: amperes(shown.liveCurrent), duration: seconds(shown.duration) })}</span>
+            <span className='q'>
+              {say('suppose.line', {
+                rise: volts(shown.siteRise),
+                current: amperes(shown.liveCurrent),
+                duration: seconds(shown.duration),
+              })}
+            </span>
           </h2>
           <table>
             <thead>
               <tr>
                 <th>{say('people.person')}</th>
                 <th>{say('people.path')}</th>
-                <th className="num">{say('suppose.before')}</th>
-                <th className="num">{say('suppose.after')}</th>
+                <th className='num'>{say('suppose.before')}</th>
+                <th className='num'>{say('suppose.after')}</th>
                 <th>{say('people.verdict')}</th>
               </tr>
             </thead>
@@ -81,12 +96,12 @@ export function Suppose({ graded, onBack }: { graded: Graded; onBack: () => void
                 const shownExposure = is ?? was!
                 return (
                   <tr key={person}>
-                    <th scope="row">
+                    <th scope='row'>
                       <b>{personName(speaker, person)}</b>
                     </th>
                     <td>{pathWords(speaker, shownExposure)}</td>
-                    <td className="num">{was ? amperes(was.bodyCurrent) : '–'}</td>
-                    <td className="num">{is ? amperes(is.bodyCurrent) : '–'}</td>
+                    <td className='num'>{was ? amperes(was.bodyCurrent) : '–'}</td>
+                    <td className='num'>{is ? amperes(is.bodyCurrent) : '–'}</td>
                     <td>{is ? <VerdictWords exposure={is} speaker={speaker} /> : say('held.nothing')}</td>
                   </tr>
                 )
@@ -109,10 +124,17 @@ interface FactorsProps {
 function Factors({ label, values, chosen, onChoose }: FactorsProps) {
   return (
     <>
-      <h2 className="sec gap">{label}</h2>
-      <div className="seg" role="radiogroup" aria-label={label}>
+      <h2 className='sec gap'>{label}</h2>
+      <div className='seg' role='radiogroup' aria-label={label}>
         {values.map((value) => (
-          <button key={value} type="button" role="radio" className="btn" aria-checked={value === chosen} onClick={() => onChoose(value)}>
+          <button
+            key={value}
+            type='button'
+            role='radio'
+            className='btn'
+            aria-checked={value === chosen}
+            onClick={() => onChoose(value)}
+          >
             × {plain(value, 2)}
           </button>
         ))}

@@ -22,23 +22,30 @@ export function WhatHeld({ graded, speaker }: { graded: Graded; speaker: Speaker
   const most = Math.max(...rows.map((row) => judged(row.withoutIt)), 1e-9)
   return (
     <>
-      <h2 className="sec gap">
+      <h2 className='sec gap'>
         {say('held.title')}
-        <span className="q">{say('held.note')}</span>
+        <span className='q'>{say('held.note')}</span>
       </h2>
-      <div className="seg" role="radiogroup" aria-label={say('held.who')}>
+      <div className='seg' role='radiogroup' aria-label={say('held.who')}>
         {persons.map((each) => (
-          <button key={each} type="button" role="radio" className="btn" aria-checked={each === person} onClick={() => setChosen(each)}>
+          <button
+            key={each}
+            type='button'
+            role='radio'
+            className='btn'
+            aria-checked={each === person}
+            onClick={() => setChosen(each)}
+          >
             {personName(speaker, each)}
           </button>
         ))}
       </div>
-      <table className="held">
+      <table className='held'>
         <thead>
           <tr>
             <th>{say('held.without')}</th>
             <th>{say('held.share')}</th>
-            <th className="num">{say('people.body')}</th>
+            <th className='num'>{say('people.body')}</th>
             <th>{say('people.verdict')}</th>
           </tr>
         </thead>
@@ -49,8 +56,14 @@ export function WhatHeld({ graded, speaker }: { graded: Graded; speaker: Speaker
               <td>
                 <Bar share={judged(row.withoutIt) / most} before={judged(row.withIt) / most} kind={row.thing.kind} />
               </td>
-              <td className="num">{amperes(row.withoutIt?.bodyCurrent ?? 0)}</td>
-              <td>{row.withoutIt ? <VerdictWords exposure={row.withoutIt} speaker={speaker} /> : <span className="q">{say('held.nothing')}</span>}</td>
+              <td className='num'>{amperes(row.withoutIt?.bodyCurrent ?? 0)}</td>
+              <td>
+                {row.withoutIt ? (
+                  <VerdictWords exposure={row.withoutIt} speaker={speaker} />
+                ) : (
+                  <span className='q'>{say('held.nothing')}</span>
+                )}
+              </td>
             </tr>
           ))}
         </tbody>
@@ -69,11 +82,14 @@ function mostChanged(graded: Graded): string | undefined {
   return changes.sort((a, b) => b.by - a.by)[0]?.person
 }
 
-export const thingKey = (thing: Without['thing']): string => `${thing.kind}/${thing.item ?? ''}${thing.kind === 'clamp' ? `/${thing.end}` : ''}`
+export const thingKey = (thing: Without['thing']): string =>
+  `${thing.kind}/${thing.item ?? ''}${thing.kind === 'clamp' ? `/${thing.end}` : ''}`
 
 export function thingWords(thing: Without['thing'], speaker: Speaker): string {
   const item = thing.item ?? ''
-  return thing.kind === 'clamp' ? speaker.say('fitted.clamp', { item, end: speaker.say(`end.${thing.end}`) }) : speaker.say(`fitted.${thing.kind}`, { item })
+  return thing.kind === 'clamp'
+    ? speaker.say('fitted.clamp', { item, end: speaker.say(`end.${thing.end}`) })
+    : speaker.say(`fitted.${thing.kind}`, { item })
 }
 
 const materials: Readonly<Record<string, string>> = {
@@ -90,10 +106,17 @@ const materials: Readonly<Record<string, string>> = {
 /** As drawn on the debrief: width without the thing, a tick where it stood with it. */
 function Bar({ share, before, kind }: { share: number; before: number; kind: string }) {
   return (
-    <svg viewBox="0 0 120 16" width="120" height="16" aria-hidden="true">
-      <path d="M0 15H120" className="d-hair" />
-      <rect x="0" y="3" width={Math.max(1, Math.min(1, share) * 119)} height="10" className="d-thin" style={{ fill: materials[kind] ?? 'var(--field)' }} />
-      <path d={`M${Math.min(1, before) * 119} 0v16`} className="d-wire" />
+    <svg viewBox='0 0 120 16' width='120' height='16' aria-hidden='true'>
+      <path d='M0 15H120' className='d-hair' />
+      <rect
+        x='0'
+        y='3'
+        width={Math.max(1, Math.min(1, share) * 119)}
+        height='10'
+        className='d-thin'
+        style={{ fill: materials[kind] ?? 'var(--field)' }}
+      />
+      <path d={`M${Math.min(1, before) * 119} 0v16`} className='d-wire' />
     </svg>
   )
 }

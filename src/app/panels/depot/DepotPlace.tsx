@@ -24,20 +24,30 @@ export function DepotPlace() {
   const isSealed = useStore(assessStore, (assessment) => assessment.phase === 'running')
   const speaker = speakerOf(scenario, '')
   return (
-    <main className="cols depot">
-      <section className="stack scroll" tabIndex={0} aria-label={say('depot.whoWhy')}>
+    <main className='cols depot'>
+      <section className='stack scroll' tabIndex={0} aria-label={say('depot.whoWhy')}>
         <People />
-        <h2 className="sec gap">{say('depot.purpose')}</h2>
-        <div role="radiogroup" aria-label={say('depot.purpose')}>
-          <Choice name={say('purpose.practise')} note={say('depot.practiseNote')} isChosen={purpose === 'practise'} onChoose={() => setPurpose('practise')} />
-          <Choice name={say('purpose.assess')} note={say('depot.assessNote')} isChosen={purpose === 'assess'} onChoose={() => setPurpose('assess')} />
+        <h2 className='sec gap'>{say('depot.purpose')}</h2>
+        <div role='radiogroup' aria-label={say('depot.purpose')}>
+          <Choice
+            name={say('purpose.practise')}
+            note={say('depot.practiseNote')}
+            isChosen={purpose === 'practise'}
+            onChoose={() => setPurpose('practise')}
+          />
+          <Choice
+            name={say('purpose.assess')}
+            note={say('depot.assessNote')}
+            isChosen={purpose === 'assess'}
+            onChoose={() => setPurpose('assess')}
+          />
         </div>
         {purpose === 'practise' && <PartChoice part={part} onChoose={setPart} />}
-        <p className="cautiontext">{say('app.caution.full')}</p>
+        <p className='cautiontext'>{say('app.caution.full')}</p>
       </section>
-      <section className="stack scroll" tabIndex={0} aria-label={say('depot.scenarios')}>
-        <h2 className="sec">{say('depot.scenarios')}</h2>
-        <div role="radiogroup" aria-label={say('depot.scenarios')}>
+      <section className='stack scroll' tabIndex={0} aria-label={say('depot.scenarios')}>
+        <h2 className='sec'>{say('depot.scenarios')}</h2>
+        <div role='radiogroup' aria-label={say('depot.scenarios')}>
           {scenarioIds.map((id) => (
             <Choice
               key={id}
@@ -50,25 +60,25 @@ export function DepotPlace() {
         </div>
         <RunsBox />
       </section>
-      <section className="stack scroll" tabIndex={0} aria-label={speaker.say('scenario.name')}>
+      <section className='stack scroll' tabIndex={0} aria-label={speaker.say('scenario.name')}>
         {isSealed ? (
           <>
-            <h1 className="title">{say('depot.sealed')}</h1>
-            <p className="gap">{say('depot.sealedText')}</p>
+            <h1 className='title'>{say('depot.sealed')}</h1>
+            <p className='gap'>{say('depot.sealedText')}</p>
             <Resume />
           </>
         ) : purpose === 'assess' ? (
           <AssessSetUp scenario={scenario} />
         ) : (
           <>
-            <h1 className="title">{speaker.say('scenario.name')}</h1>
+            <h1 className='title'>{speaker.say('scenario.name')}</h1>
             <Locality />
             <ScenarioFacts scenario={scenario} />
-            <div className="foot">
+            <div className='foot'>
               <SeedEntry seed={seed} onChange={setSeed} />
               <button
-                type="button"
-                className="btn go grow"
+                type='button'
+                className='btn go grow'
                 disabled={!/^\d{1,9}$/.test(seed)}
                 onClick={() => openJob(headFor(scenario, Number(seed), 'practise', { startsAt: part }))}
               >
@@ -87,22 +97,32 @@ function Resume() {
   const head = useStore(jobStore, (job) => job.head)
   if (!head) return null
   return (
-    <div className="foot">
-      <button type="button" className="btn grow" onClick={() => goTo('site')}>
+    <div className='foot'>
+      <button type='button' className='btn grow' onClick={() => goTo('site')}>
         {say('depot.back', { title: head.title, seed: head.purpose === 'assess' ? say('block.sealed') : head.seed })}
       </button>
     </div>
   )
 }
 
-export function Choice({ name, note, isChosen, onChoose }: { name: string; note: string; isChosen: boolean; onChoose: () => void }) {
+function Choice({
+  name,
+  note,
+  isChosen,
+  onChoose,
+}: {
+  name: string
+  note: string
+  isChosen: boolean
+  onChoose: () => void
+}) {
   return (
-    <button type="button" className="pick" role="radio" aria-checked={isChosen} onClick={onChoose}>
-      <span className="dot" />
+    <button type='button' className='pick' role='radio' aria-checked={isChosen} onClick={onChoose}>
+      <span className='dot' />
       <span>
         {name}
         <br />
-        <span className="q">{note}</span>
+        <span className='q'>{note}</span>
       </span>
     </button>
   )
@@ -114,25 +134,39 @@ function People() {
   const [name, setName] = useState('')
   return (
     <>
-      <h2 className="sec">{say('depot.who')}</h2>
-      <div role="radiogroup" aria-label={say('depot.who')}>
+      <h2 className='sec'>{say('depot.who')}</h2>
+      <div role='radiogroup' aria-label={say('depot.who')}>
         {people.map((person) => (
-          <button key={person.id} type="button" className="pick" role="radio" aria-checked={person.id === chosen} onClick={() => choosePerson(person.id)}>
-            <span className="dot" />
+          <button
+            key={person.id}
+            type='button'
+            className='pick'
+            role='radio'
+            aria-checked={person.id === chosen}
+            onClick={() => choosePerson(person.id)}
+          >
+            <span className='dot' />
             {person.name}
           </button>
         ))}
       </div>
       <form
-        className="addperson"
+        className='addperson'
         onSubmit={(event) => {
           event.preventDefault()
           if (name.trim() !== '') addPerson(name.trim())
           setName('')
         }}
       >
-        <input className="entry" aria-label={say('depot.name')} placeholder={say('depot.name')} value={name} maxLength={60} onChange={(event) => setName(event.target.value)} />
-        <button type="submit" className="btn">
+        <input
+          className='entry'
+          aria-label={say('depot.name')}
+          placeholder={say('depot.name')}
+          value={name}
+          maxLength={60}
+          onChange={(event) => setName(event.target.value)}
+        />
+        <button type='submit' className='btn'>
           {say('depot.add')}
         </button>
       </form>

@@ -10,42 +10,82 @@ const contours = [
 
 export function Locality() {
   return (
-    <svg viewBox="0 0 416 250" width="100%" role="img" aria-label="Map: the line from west to east past the pole, a river, a road and a circuit that crosses" className="map">
-      <rect width="416" height="250" style={{ fill: 'var(--paper)', stroke: 'var(--ink)', strokeWidth: 3 }} />
+    <svg
+      viewBox='0 0 416 250'
+      width='100%'
+      role='img'
+      aria-label='Map: the line from west to east past the pole, a river, a road and a circuit that crosses'
+      className='map'
+    >
+      <rect width='416' height='250' style={{ fill: 'var(--paper)', stroke: 'var(--ink)', strokeWidth: 3 }} />
       {contours.map((d, i) => (
-        <path key={d} d={d} style={{ fill: 'none', stroke: 'var(--contour)', strokeWidth: i % 3 === 0 ? 1.5 : 0.75, opacity: 0.75 }} />
+        <path
+          key={d}
+          d={d}
+          style={{ fill: 'none', stroke: 'var(--contour)', strokeWidth: i % 3 === 0 ? 1.5 : 0.75, opacity: 0.75 }}
+        />
       ))}
       {[15, 12].map((width, i) => (
         <path
           key={width}
-          d="M0 176C44 186 70 166 84 134C98 100 138 84 168 104C200 126 182 166 160 180C140 194 162 214 190 214C226 216 236 232 238 250"
+          d='M0 176C44 186 70 166 84 134C98 100 138 84 168 104C200 126 182 166 160 180C140 194 162 214 190 214C226 216 236 232 238 250'
           style={{ fill: 'none', stroke: i === 0 ? 'var(--ink)' : 'var(--m-water)', strokeWidth: width }}
         />
       ))}
       {[9, 6.5].map((width, i) => (
-        <path key={width} d="M0 224C60 222 120 236 180 214C250 188 330 170 416 150" style={{ fill: 'none', stroke: i === 0 ? 'var(--ink)' : 'var(--paper)', strokeWidth: width }} />
+        <path
+          key={width}
+          d='M0 224C60 222 120 236 180 214C250 188 330 170 416 150'
+          style={{ fill: 'none', stroke: i === 0 ? 'var(--ink)' : 'var(--paper)', strokeWidth: width }}
+        />
       ))}
-      {[[42, 120], [58, 132], [30, 140], [50, 148], [290, 208], [306, 218], [322, 204], [310, 232]].map(([x, y]) => (
-        <circle key={`${x}-${y}`} cx={x} cy={y} r="6" style={{ fill: 'var(--m-leaf)', stroke: 'var(--ink)', strokeWidth: 0.75 }} />
+      {[
+        [42, 120],
+        [58, 132],
+        [30, 140],
+        [50, 148],
+        [290, 208],
+        [306, 218],
+        [322, 204],
+        [310, 232],
+      ].map(([x, y]) => (
+        <circle
+          key={`${x}-${y}`}
+          cx={x}
+          cy={y}
+          r='6'
+          style={{ fill: 'var(--m-leaf)', stroke: 'var(--ink)', strokeWidth: 0.75 }}
+        />
       ))}
-      <path d="M14 156H402" style={{ stroke: 'var(--ink)', strokeWidth: 2.5 }} transform="rotate(-8 208 156)" />
+      <path d='M14 156H402' style={{ stroke: 'var(--ink)', strokeWidth: 2.5 }} transform='rotate(-8 208 156)' />
       {[14, 78, 142, 208, 272, 336, 402].map((x, i) => (
-        <circle key={x} cx={x} cy={156} r={i === 3 ? 7 : 3.6} transform="rotate(-8 208 156)" style={{ fill: 'var(--paper)', stroke: i === 3 ? 'var(--accent)' : 'var(--ink)', strokeWidth: i === 3 ? 3 : 1.5 }} />
+        <circle
+          key={x}
+          cx={x}
+          cy={156}
+          r={i === 3 ? 7 : 3.6}
+          transform='rotate(-8 208 156)'
+          style={{
+            fill: 'var(--paper)',
+            stroke: i === 3 ? 'var(--accent)' : 'var(--ink)',
+            strokeWidth: i === 3 ? 3 : 1.5,
+          }}
+        />
       ))}
-      <path d="M262 0L226 250" className="d-live" style={{ strokeWidth: 1.5 }} />
+      <path d='M262 0L226 250' className='d-live' style={{ strokeWidth: 1.5 }} />
       {[24, 62, 100, 186, 224].map((y) => (
-        <path key={y} d={`M${252 - y * 0.144 + 3} ${y - 3}l14 6`} className="d-live" style={{ strokeWidth: 1.5 }} />
+        <path key={y} d={`M${252 - y * 0.144 + 3} ${y - 3}l14 6`} className='d-live' style={{ strokeWidth: 1.5 }} />
       ))}
-      <text x="196" y="140" className="t-b halo end">
+      <text x='196' y='140' className='t-b halo end'>
         P117
       </text>
-      <text x="270" y="20" className="t-live halo">
+      <text x='270' y='20' className='t-live halo'>
         FX, crosses over
       </text>
-      <text x="92" y="96" className="t-i halo">
+      <text x='92' y='96' className='t-i halo'>
         the bend
       </text>
-      <text x="318" y="84" className="t-c mid">
+      <text x='318' y='84' className='t-c mid'>
         84
       </text>
     </svg>

@@ -17,23 +17,28 @@ export function RunsBox() {
   const isSealed = useStore(assessStore, (assessment) => assessment.phase === 'running')
   const canExport = head !== null && !isSealed && (head.purpose === 'practise' || isOver)
   return (
-    <div className="runs">
-      <h2 className="sec">{say('runs.title')}</h2>
-      <div className="foot">
-        <button type="button" className="btn" disabled={isSealed} onClick={() => file.current?.click()}>
+    <div className='runs'>
+      <h2 className='sec'>{say('runs.title')}</h2>
+      <div className='foot'>
+        <button type='button' className='btn' disabled={isSealed} onClick={() => file.current?.click()}>
           {say('runs.import')}
         </button>
-        <button type="button" className="btn" disabled={!canExport} onClick={() => download(`${head?.scenario}-${head?.seed}.run.json`, exportRun())}>
+        <button
+          type='button'
+          className='btn'
+          disabled={!canExport}
+          onClick={() => download(`${head?.scenario}-${head?.seed}.run.json`, exportRun())}
+        >
           {say('runs.export')}
         </button>
-        <button type="button" className="btn" disabled={head === null || isSealed} onClick={leaveJob}>
+        <button type='button' className='btn' disabled={head === null || isSealed} onClick={leaveJob}>
           {say('runs.leave')}
         </button>
         <input
           ref={file}
-          type="file"
-          accept="application/json,.json"
-          className="vh"
+          type='file'
+          accept='application/json,.json'
+          className='vh'
           tabIndex={-1}
           aria-label={say('runs.file')}
           onChange={async (event) => {
@@ -44,15 +49,15 @@ export function RunsBox() {
         />
       </div>
       {issues.length > 0 && (
-        <div role="alert">
-          <p className="gap">{say('runs.refused', { count: issues.length })}</p>
+        <div role='alert'>
+          <p className='gap'>{say('runs.refused', { count: issues.length })}</p>
           <table>
             <tbody>
               {issues.slice(0, 40).map((issue) => (
                 <tr key={issue.path + issue.found}>
-                  <td className="n">{issue.path}</td>
+                  <td className='n'>{issue.path}</td>
                   <td>{issue.found}</td>
-                  <td className="q">{issue.allowed}</td>
+                  <td className='q'>{issue.allowed}</td>
                 </tr>
               ))}
             </tbody>

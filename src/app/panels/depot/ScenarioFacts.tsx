@@ -9,14 +9,19 @@ export function ScenarioFacts({ scenario }: { scenario: string }) {
   const [upper, lower] = base.soil.layers
   return (
     <>
-      <p className="gap">{speaker.say('scenario.order')}</p>
-      <dl className="form gap">
+      <p className='gap'>{speaker.say('scenario.order')}</p>
+      <dl className='form gap'>
         <dt>{say('facts.line')}</dt>
-        <dd>{say('facts.lineValue', { kilovolts: plain((base.feeders[0]?.voltage ?? 0) / 1000, 1), switches: base.switches.map((it) => it.label).join(', ') })}</dd>
+        <dd>
+          {say('facts.lineValue', {
+            kilovolts: plain((base.feeders[0]?.voltage ?? 0) / 1000, 1),
+            switches: base.switches.map((it) => it.label).join(', '),
+          })}
+        </dd>
         <dt>{say('facts.pole')}</dt>
         <dd>{say('facts.poleValue', { number: base.pole.number, height: base.pole.height + base.pole.buttLength })}</dd>
-        <dt className="nature">{say('facts.soil')}</dt>
-        <dd className="nature">
+        <dt className='nature'>{say('facts.soil')}</dt>
+        <dd className='nature'>
           {lower && upper?.thickness
             ? say('facts.soilTwo', { upper: upper.resistivity, depth: upper.thickness, lower: lower.resistivity })
             : say('facts.soilOne', { upper: upper?.resistivity ?? 0 })}

@@ -5,9 +5,9 @@ import { speakerOf } from '../useSpeaker'
 
 export function SeedEntry({ seed, onChange }: { seed: string; onChange: (seed: string) => void }) {
   return (
-    <label className="seed">
-      <span className="q">{say('depot.seed')}</span>
-      <input className="entry n" inputMode="numeric" value={seed} onChange={(event) => onChange(event.target.value)} />
+    <label className='seed'>
+      <span className='q'>{say('depot.seed')}</span>
+      <input className='entry n' inputMode='numeric' value={seed} onChange={(event) => onChange(event.target.value)} />
     </label>
   )
 }
@@ -15,9 +15,9 @@ export function SeedEntry({ seed, onChange }: { seed: string; onChange: (seed: s
 export function PartChoice({ part, onChoose }: { part: string; onChoose: (part: string) => void }) {
   const speaker = speakerOf('', '')
   return (
-    <label className="field">
+    <label className='field'>
       {say('depot.part')}
-      <select className="entry" value={part} onChange={(event) => onChoose(event.target.value)}>
+      <select className='entry' value={part} onChange={(event) => onChoose(event.target.value)}>
         {parts.map((each) => (
           <option key={each} value={each}>
             {speaker.say(`part.${each}`)}

@@ -33,7 +33,11 @@ export function GroundContours({ grid, volts, tolerable, scale, width, height }:
     <g>
       <rect width={width} height={height} style={{ fill: 'var(--v1)' }} />
       {rings.tints.map(({ level, polygons }, i) => (
-        <path key={level} d={path(polygons.flat())} style={{ fill: `var(--v${Math.min(9, i + 2)})`, fillRule: 'evenodd' }} />
+        <path
+          key={level}
+          d={path(polygons.flat())}
+          style={{ fill: `var(--v${Math.min(9, i + 2)})`, fillRule: 'evenodd' }}
+        />
       ))}
       {rings.lines.map(({ level, polygons }) => (
         <path
@@ -71,7 +75,9 @@ function ringsOf(grid: GroundGrid, volts: readonly number[], tolerable: number) 
   })
   const pace = at(paceField(grid, volts), tolerable).polygons.map((polygon) => polygon[0]!)
   return {
-    tints: levels(tint).slice(0, 8).map((level) => at(volts, level)),
+    tints: levels(tint)
+      .slice(0, 8)
+      .map((level) => at(volts, level)),
     lines: levels(interval).map((level) => at(volts, level)),
     // Pockets of low gradient inside the outer line are not offered as safe.
     pace: pace.filter((ring) => ring.length > 8),
@@ -79,10 +85,11 @@ function ringsOf(grid: GroundGrid, volts: readonly number[], tolerable: number) 
 }
 
 /** Volts between two feet one metre apart along the steepest slope. */
-export function paceField(grid: GroundGrid, volts: readonly number[]): readonly number[] {
+function paceField(grid: GroundGrid, volts: readonly number[]): readonly number[] {
   const { columns, rows, step } = grid
   const half = Math.max(1, Math.round(0.5 / step))
-  const at = (c: number, r: number) => volts[Math.min(rows - 1, Math.max(0, r)) * columns + Math.min(columns - 1, Math.max(0, c))] ?? 0
+  const at = (c: number, r: number) =>
+    volts[Math.min(rows - 1, Math.max(0, r)) * columns + Math.min(columns - 1, Math.max(0, c))] ?? 0
   return volts.map((_, i) => {
     const c = i % columns
     const r = Math.floor(i / columns)
@@ -103,9 +110,11 @@ function Figures({ grid, volts, scale }: Pick<GroundContoursProps, 'grid' | 'vol
     const value = volts[r * grid.columns + c] ?? 0
     for (const level of wanted) if (value >= level && !found.has(level)) found.set(level, [x, y])
   }
-  const placed = [...found].filter(([level, [x]], i, all) => i === 0 || Math.abs(x - all[i - 1]![1][0]) * scale.perMetre > 26 || level % 1000 === 0)
+  const placed = [...found].filter(
+    ([level, [x]], i, all) => i === 0 || Math.abs(x - all[i - 1]![1][0]) * scale.perMetre > 26 || level % 1000 === 0,
+  )
   return placed.map(([level, [x, y]]) => (
-    <text key={level} className="t-c halo mid" x={tenth(scale.x(x))} y={tenth(scale.y(y) + 4)}>
+    <text key={level} className='t-c halo mid' x={tenth(scale.x(x))} y={tenth(scale.y(y) + 4)}>
       {plain(level, 0)}
     </text>
   ))

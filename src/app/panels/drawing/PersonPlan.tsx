@@ -17,17 +17,21 @@ export function PersonPlan({ x, y, facing, letters, isSelected, flag }: PersonPl
   const left = x + flag[0] - (flag[0] < 0 ? width : 0)
   return (
     <g>
-      <path d={`M${tenth(x)} ${tenth(y)}L${tenth(x + flag[0])} ${tenth(y + flag[1])}`} className="d-thin" />
+      <path d={`M${tenth(x)} ${tenth(y)}L${tenth(x + flag[0])} ${tenth(y + flag[1])}`} className='d-thin' />
       <g transform={`translate(${tenth(x)} ${tenth(y)}) rotate(${tenth(facing)})`}>
-        <ellipse rx="11" ry="6.5" style={{ fill: 'var(--field)', stroke: 'var(--ink)', strokeWidth: 2 }} />
-        <circle r="5.5" className="d-edge" style={{ fill: 'var(--field)' }} />
-        <path d="M0 -4.5v-5" className="d-edge" />
+        <ellipse rx='11' ry='6.5' style={{ fill: 'var(--field)', stroke: 'var(--ink)', strokeWidth: 2 }} />
+        <circle r='5.5' className='d-edge' style={{ fill: 'var(--field)' }} />
+        <path d='M0 -4.5v-5' className='d-edge' />
       </g>
       <g transform={`translate(${tenth(left)} ${tenth(y + flag[1] - 10)})`}>
         <rect
           width={width}
-          height="20"
-          style={{ fill: isSelected ? 'var(--accent)' : 'var(--field)', stroke: 'var(--ink)', strokeWidth: 'var(--p-thin)' }}
+          height='20'
+          style={{
+            fill: isSelected ? 'var(--accent)' : 'var(--field)',
+            stroke: 'var(--ink)',
+            strokeWidth: 'var(--p-thin)',
+          }}
         />
         <text x={width / 2} y={14.5} className={isSelected ? 't-b t-on mid' : 't-b mid'}>
           {letters}

@@ -1,8 +1,8 @@
 /** The pole looking east along the line: north to the left, south to the right. */
 import type { ReactNode } from 'react'
 import { Figure } from './Figure'
-import { Callout, Dimension, Hatch, Lead } from './lines'
-import { Flag, stateColour } from './marks'
+import { Callout, Dimension, Hatch, Lead } from './Lines'
+import { Flag, stateColour } from './Marks'
 import { type Point, type Scale, makeScale, pathOf, tenth } from './pen'
 import type { SiteView, WireView } from './siteView'
 
@@ -21,14 +21,23 @@ export interface ElevationProps {
 /** y north is to the left on this sheet. */
 const acrossToSheet = (across: number) => -across
 
-export function SiteElevation({ site, width, height, perMetre, origin, title, hasFlow = false, children }: ElevationProps) {
+export function SiteElevation({
+  site,
+  width,
+  height,
+  perMetre,
+  origin,
+  title,
+  hasFlow = false,
+  children,
+}: ElevationProps) {
   const scale = makeScale(perMetre, origin[0], origin[1])
   return (
-    <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} role="img" aria-label={title}>
+    <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} role='img' aria-label={title}>
       <defs>
-        <Hatch id="cutGround" colour="var(--ink-2)" gap={7} />
-        <Hatch id="concrete" gap={5} />
-        <Hatch id="rubber" colour="var(--ink)" gap={5} angle={-45} />
+        <Hatch id='cutGround' colour='var(--ink-2)' gap={7} />
+        <Hatch id='concrete' gap={5} />
+        <Hatch id='rubber' colour='var(--ink)' gap={5} angle={-45} />
       </defs>
       <Ground scale={scale} width={width} />
       <PoleAndStay site={site} scale={scale} />
@@ -40,10 +49,10 @@ export function SiteElevation({ site, width, height, perMetre, origin, title, ha
       <Dimensions site={site} scale={scale} />
       <PeopleBeside site={site} scale={scale} width={width} />
       {children?.(scale)}
-      <text x="0" y={height - 20} className="t-q">
+      <text x='0' y={height - 20} className='t-q'>
         Looking east,
       </text>
-      <text x="0" y={height - 4} className="t-q">
+      <text x='0' y={height - 4} className='t-q'>
         lengths in metres
       </text>
     </svg>
@@ -54,8 +63,8 @@ function Ground({ scale, width }: { scale: Scale; width: number }) {
   const y = scale.y(0)
   return (
     <g>
-      <rect x="0" y={y} width={width} height="9" style={{ fill: 'url(#cutGround)' }} />
-      <path d={`M0 ${y}H${width}`} className="d-wire" />
+      <rect x='0' y={y} width={width} height='9' style={{ fill: 'url(#cutGround)' }} />
+      <path d={`M0 ${y}H${width}`} className='d-wire' />
     </g>
   )
 }
@@ -78,22 +87,57 @@ function PoleAndStay({ site, scale }: { site: SiteView; scale: Scale }) {
   const insulatorAt = 0.45
   return (
     <g>
-      <path d={pathOf([[X(-half.foot), Y(0)], [X(-half.foot), Y(-pole.butt)], [X(half.foot), Y(-pole.butt)], [X(half.foot), Y(0)]])} className="d-hid" />
       <path
-        d={pathOf([[X(-half.foot), Y(0)], [X(-half.top), Y(top)], [X(half.top), Y(top)], [X(half.foot), Y(0)]], true)}
-        className="d-edge"
+        d={pathOf([
+          [X(-half.foot), Y(0)],
+          [X(-half.foot), Y(-pole.butt)],
+          [X(half.foot), Y(-pole.butt)],
+          [X(half.foot), Y(0)],
+        ])}
+        className='d-hid'
+      />
+      <path
+        d={pathOf(
+          [
+            [X(-half.foot), Y(0)],
+            [X(-half.top), Y(top)],
+            [X(half.top), Y(top)],
+            [X(half.foot), Y(0)],
+          ],
+          true,
+        )}
+        className='d-edge'
         style={{ fill: 'var(--m-concrete)' }}
       />
-      <path d={pathOf([[X(0.04), Y(0)], [X(0.03), Y(top)], [X(half.top), Y(top)], [X(half.foot), Y(0)]], true)} style={{ fill: 'url(#concrete)' }} />
-      <path d={bolts.join('')} className="d-edge" />
-      <path d={`M${X(half.top)} ${Y(stayTop)}L${X(anchor)} ${Y(0)}`} className="d-edge" />
-      <path d={`M${X(anchor)} ${Y(0)}L${X(anchor + 0.7)} ${Y(-1.2)}`} className="d-hid" />
-      <rect x={X(anchor + 0.7) - 10} y={Y(-1.2) - 4} width="20" height="8" className="d-hid" style={{ fill: 'var(--paper)' }} transform={`rotate(-30 ${X(anchor + 0.7)} ${Y(-1.2)})`} />
+      <path
+        d={pathOf(
+          [
+            [X(0.04), Y(0)],
+            [X(0.03), Y(top)],
+            [X(half.top), Y(top)],
+            [X(half.foot), Y(0)],
+          ],
+          true,
+        )}
+        style={{ fill: 'url(#concrete)' }}
+      />
+      <path d={bolts.join('')} className='d-edge' />
+      <path d={`M${X(half.top)} ${Y(stayTop)}L${X(anchor)} ${Y(0)}`} className='d-edge' />
+      <path d={`M${X(anchor)} ${Y(0)}L${X(anchor + 0.7)} ${Y(-1.2)}`} className='d-hid' />
+      <rect
+        x={X(anchor + 0.7) - 10}
+        y={Y(-1.2) - 4}
+        width='20'
+        height='8'
+        className='d-hid'
+        style={{ fill: 'var(--paper)' }}
+        transform={`rotate(-30 ${X(anchor + 0.7)} ${Y(-1.2)})`}
+      />
       <ellipse
         cx={X(anchor * insulatorAt)}
         cy={Y(stayTop * (1 - insulatorAt))}
-        rx="10"
-        ry="5"
+        rx='10'
+        ry='5'
         transform={`rotate(58 ${X(anchor * insulatorAt)} ${Y(stayTop * (1 - insulatorAt))})`}
         style={{ fill: 'var(--m-glaze)', stroke: 'var(--ink)', strokeWidth: 'var(--p-thin)' }}
       />
@@ -106,26 +150,52 @@ function Arms({ site, scale }: { site: SiteView; scale: Scale }) {
   const { arm, lv } = site.pole
   return (
     <g>
-      <path d={`${pathOf([[X(-0.6), Y(arm)], [X(-0.12), Y(arm - 0.5)]])}${pathOf([[X(0.6), Y(arm)], [X(0.12), Y(arm - 0.5)]])}`} className="d-edge" />
-      <rect x={X(-0.98)} y={Y(arm + 0.06)} width={tenth(1.96 * scale.perMetre)} height={tenth(0.12 * scale.perMetre)} className="d-edge" style={{ fill: 'var(--m-steel)' }} />
-      <rect x={X(-0.68)} y={Y(lv - 0.12)} width={tenth(1.36 * scale.perMetre)} height={tenth(0.1 * scale.perMetre)} className="d-edge" style={{ fill: 'var(--m-wood)' }} />
+      <path
+        d={`${pathOf([
+          [X(-0.6), Y(arm)],
+          [X(-0.12), Y(arm - 0.5)],
+        ])}${pathOf([
+          [X(0.6), Y(arm)],
+          [X(0.12), Y(arm - 0.5)],
+        ])}`}
+        className='d-edge'
+      />
+      <rect
+        x={X(-0.98)}
+        y={Y(arm + 0.06)}
+        width={tenth(1.96 * scale.perMetre)}
+        height={tenth(0.12 * scale.perMetre)}
+        className='d-edge'
+        style={{ fill: 'var(--m-steel)' }}
+      />
+      <rect
+        x={X(-0.68)}
+        y={Y(lv - 0.12)}
+        width={tenth(1.36 * scale.perMetre)}
+        height={tenth(0.1 * scale.perMetre)}
+        className='d-edge'
+        style={{ fill: 'var(--m-wood)' }}
+      />
       {site.lv.map((wire) => {
         const x = X(acrossToSheet(wire.across))
         const y = Y(lv)
         return (
           <g key={wire.id}>
-            <rect x={x - 3.5} y={y - 3} width="7" height="7" style={{ fill: 'var(--m-glaze)' }} className="d-thin" />
-            <circle cx={x} cy={y - 6} r="3.2" style={{ fill: 'var(--live)' }} />
+            <rect x={x - 3.5} y={y - 3} width='7' height='7' style={{ fill: 'var(--m-glaze)' }} className='d-thin' />
+            <circle cx={x} cy={y - 6} r='3.2' style={{ fill: 'var(--live)' }} />
             {wire.isGuarded && (
               <g style={{ fill: 'none' }}>
                 <path d={`M${x - 6} ${y}v-7a6 6 0 0 1 12 0v7`} style={{ stroke: 'var(--ink)', strokeWidth: 5.5 }} />
-                <path d={`M${x - 6} ${y - 1}v-6a6 6 0 0 1 12 0v6`} style={{ stroke: 'var(--m-rubber)', strokeWidth: 3 }} />
+                <path
+                  d={`M${x - 6} ${y - 1}v-6a6 6 0 0 1 12 0v6`}
+                  style={{ stroke: 'var(--m-rubber)', strokeWidth: 3 }}
+                />
               </g>
             )}
           </g>
         )
       })}
-      <Callout at={[X(0.6), Y(lv - 0.06)]} word={[X(1.55), Y(lv - 0.06)]} label="LV, live" />
+      <Callout at={[X(0.6), Y(lv - 0.06)]} word={[X(1.55), Y(lv - 0.06)]} label='LV, live' />
     </g>
   )
 }
@@ -134,14 +204,22 @@ function Cover({ site, scale }: { site: SiteView; scale: Scale }) {
   if (!site.cover) return null
   const { x: X, y: Y } = scale
   const { from, to } = site.cover
-  const outline = pathOf([[X(-0.21), Y(from)], [X(-0.18), Y(to)], [X(0.18), Y(to)], [X(0.21), Y(from)]], true)
+  const outline = pathOf(
+    [
+      [X(-0.21), Y(from)],
+      [X(-0.18), Y(to)],
+      [X(0.18), Y(to)],
+      [X(0.21), Y(from)],
+    ],
+    true,
+  )
   const bands = [0.15, 0.5, 0.85].map((share) => `M${X(-0.21)} ${Y(from + (to - from) * share)}H${X(0.21)}`).join('')
   return (
     <g>
-      <path d={outline} className="d-edge" style={{ fill: 'var(--m-rubber)' }} />
+      <path d={outline} className='d-edge' style={{ fill: 'var(--m-rubber)' }} />
       <path d={outline} style={{ fill: 'url(#rubber)', opacity: 0.35 }} />
-      <path d={bands} className="d-edge" />
-      <Callout at={[X(0.19), Y((from + to) / 2)]} word={[X(1.55), Y((from + to) / 2)]} label="Cover" />
+      <path d={bands} className='d-edge' />
+      <Callout at={[X(0.19), Y((from + to) / 2)]} word={[X(1.55), Y((from + to) / 2)]} label='Cover' />
     </g>
   )
 }
@@ -154,7 +232,7 @@ function Rods({ site, scale }: { site: SiteView; scale: Scale }) {
       <g key={rod.id}>
         <path d={`M${x} ${Y(0.3)}V${Y(0)}`} style={{ stroke: 'var(--ink)', strokeWidth: 6 }} />
         <path d={`M${x} ${Y(0.3) + 1.5}V${Y(0)}`} style={{ stroke: 'var(--m-copper)', strokeWidth: 3 }} />
-        <path d={`M${x - 3} ${Y(0) + 9}V${Y(-rod.depth)}l3 6l3 -6V${Y(0) + 9}`} className="d-hid" />
+        <path d={`M${x - 3} ${Y(0) + 9}V${Y(-rod.depth)}l3 6l3 -6V${Y(0) + 9}`} className='d-hid' />
         <Dimension from={[x, Y(0)]} to={[x, Y(-rod.depth)]} label={rod.depth.toFixed(2)} offset={-20} />
       </g>
     )
@@ -180,7 +258,12 @@ function Earthing({ site, scale, hasFlow }: { site: SiteView; scale: Scale; hasF
     const flow = hasFlow ? { flow: 7 } : {}
     if (lead.isBond || lead.on.length === 0)
       return points.length > 1 ? (
-        <Lead key={lead.id} isThin path={`M${points[0]![0]} ${points[0]![1]}Q${X(-0.5)} ${Y(site.pole.arm - 0.9)} ${points[1]![0]} ${points[1]![1]}`} {...flow} />
+        <Lead
+          key={lead.id}
+          isThin
+          path={`M${points[0]![0]} ${points[0]![1]}Q${X(-0.5)} ${Y(site.pole.arm - 0.9)} ${points[1]![0]} ${points[1]![1]}`}
+          {...flow}
+        />
       ) : null
     const hasEarthEnd = lead.on[0]!.startsWith('rod')
     const rise = hasEarthEnd ? points[0]! : null
@@ -196,14 +279,32 @@ function Earthing({ site, scale, hasFlow }: { site: SiteView; scale: Scale; hasF
         )}
         {hops.map((to, i) => {
           const from = i === 0 ? first : hops[i - 1]!
-          return <Lead key={i} path={`M${from[0]} ${from[1]}Q${tenth((from[0] + to[0]) / 2)} ${tenth(Math.max(from[1], to[1]) + 34)} ${to[0]} ${to[1]}`} {...flow} />
+          return (
+            <Lead
+              key={i}
+              path={`M${from[0]} ${from[1]}Q${tenth((from[0] + to[0]) / 2)} ${tenth(Math.max(from[1], to[1]) + 34)} ${to[0]} ${to[1]}`}
+              {...flow}
+            />
+          )
         })}
-        {rise && <rect x={rise[0] - 6} y={rise[1] - 5} width="12" height="10" className="d-edge" style={{ fill: 'var(--m-aluminium)' }} />}
+        {rise && (
+          <rect
+            x={rise[0] - 6}
+            y={rise[1] - 5}
+            width='12'
+            height='10'
+            className='d-edge'
+            style={{ fill: 'var(--m-aluminium)' }}
+          />
+        )}
         {rise && <Callout at={[X(0.43), Y(4)]} word={[X(1.1), Y(4)]} label={lead.id} />}
         {points.slice(hasEarthEnd ? 1 : 0).map(([x, y], i) => (
           <g key={i} style={{ fill: 'none' }}>
             <path d={`M${x - 7} ${y + 6}v-9a7 7 0 0 1 14 0`} style={{ stroke: 'var(--ink)', strokeWidth: 4 }} />
-            <path d={`M${x - 7} ${y + 5}v-8a7 7 0 0 1 13 -1`} style={{ stroke: 'var(--m-aluminium)', strokeWidth: 2 }} />
+            <path
+              d={`M${x - 7} ${y + 5}v-8a7 7 0 0 1 13 -1`}
+              style={{ stroke: 'var(--m-aluminium)', strokeWidth: 2 }}
+            />
           </g>
         ))}
       </g>
@@ -211,18 +312,37 @@ function Earthing({ site, scale, hasFlow }: { site: SiteView; scale: Scale; hasF
   })
 }
 
-function Conductors({ wires, scale, arm, isNew }: { wires: readonly WireView[]; scale: Scale; arm: number; isNew: boolean }) {
+function Conductors({
+  wires,
+  scale,
+  arm,
+  isNew,
+}: {
+  wires: readonly WireView[]
+  scale: Scale
+  arm: number
+  isNew: boolean
+}) {
   return wires.map((wire) => {
     const x = scale.x(acrossToSheet(wire.across))
     const y = scale.y(wire.height)
     const foot = scale.y(arm + 0.06)
     return (
       <g key={wire.id}>
-        <path d={`M${x - 7} ${foot}q7 ${tenth((y - foot) * 0.9)} 14 0Z`} className="d-thin" style={{ fill: wire.letter === 'B' && isNew ? 'var(--field)' : 'var(--m-glaze)' }} />
+        <path
+          d={`M${x - 7} ${foot}q7 ${tenth((y - foot) * 0.9)} 14 0Z`}
+          className='d-thin'
+          style={{ fill: wire.letter === 'B' && isNew ? 'var(--field)' : 'var(--m-glaze)' }}
+        />
         {wire.state === 'live' ? (
-          <circle cx={x} cy={y} r="5" style={{ fill: 'var(--live)' }} />
+          <circle cx={x} cy={y} r='5' style={{ fill: 'var(--live)' }} />
         ) : (
-          <circle cx={x} cy={y} r="5" style={{ fill: 'var(--paper)', stroke: stateColour[wire.state], strokeWidth: 'var(--p-wire)' }} />
+          <circle
+            cx={x}
+            cy={y}
+            r='5'
+            style={{ fill: 'var(--paper)', stroke: stateColour[wire.state], strokeWidth: 'var(--p-wire)' }}
+          />
         )}
         <Flag x={x} y={y - 30} letter={wire.letter} state={wire.state} />
       </g>
@@ -237,13 +357,18 @@ function Dimensions({ site, scale }: { site: SiteView; scale: Scale }) {
   const rod = site.rods[0]
   return (
     <g>
-      <path d={`M${left} ${Y(arm)}H${X(-1.1)}M${left} ${Y(lv)}H${X(-0.8)}`} className="d-hair" />
+      <path d={`M${left} ${Y(arm)}H${X(-1.1)}M${left} ${Y(lv)}H${X(-0.8)}`} className='d-hair' />
       <Dimension from={[left, Y(0)]} to={[left, Y(lv)]} label={lv.toFixed(1)} />
       <Dimension from={[left, Y(lv)]} to={[left, Y(arm)]} label={(arm - lv).toFixed(1)} />
       {rod && Math.abs(rod.y) > 0.4 && (
-        <Dimension from={[X(0), Y(0)]} to={[X(acrossToSheet(rod.y)), Y(0)]} label={Math.abs(rod.y).toFixed(1)} offset={rod.y < 0 ? 34 : -34} />
+        <Dimension
+          from={[X(0), Y(0)]}
+          to={[X(acrossToSheet(rod.y)), Y(0)]}
+          label={Math.abs(rod.y).toFixed(1)}
+          offset={rod.y < 0 ? 34 : -34}
+        />
       )}
-      <Callout at={[X(3.1), Y((1 - 3.1 / 5.5) * (arm - 0.3))]} word={[X(2.7), Y(2.2)]} label="Stay" toLeft />
+      <Callout at={[X(3.1), Y((1 - 3.1 / 5.5) * (arm - 0.3))]} word={[X(2.7), Y(2.2)]} label='Stay' toLeft />
     </g>
   )
 }

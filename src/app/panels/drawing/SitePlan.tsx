@@ -1,7 +1,7 @@
 /** The site from above, north up. */
 import type { ReactNode } from 'react'
-import { Hatch, Lead, Wire } from './lines'
-import { Flag, North, ScaleBar } from './marks'
+import { Hatch, Lead, Wire } from './Lines'
+import { Flag, North, ScaleBar } from './Marks'
 import { type Point, type Scale, makeScale, pathOf, tenth } from './pen'
 import { PersonPlan } from './PersonPlan'
 import type { SiteView } from './siteView'
@@ -29,7 +29,16 @@ export interface SitePlanProps {
 const road = { from: 12.6, to: 15.4 }
 const fence = -16
 
-export function SitePlan({ site, frame, selectedPersons, ground, children, onPoint, title, hasFlow = false }: SitePlanProps) {
+export function SitePlan({
+  site,
+  frame,
+  selectedPersons,
+  ground,
+  children,
+  onPoint,
+  title,
+  hasFlow = false,
+}: SitePlanProps) {
   const { width, height, perMetre, origin } = frame
   const scale = makeScale(perMetre, origin[0], origin[1])
   const { x: X, y: Y } = scale
@@ -38,7 +47,7 @@ export function SitePlan({ site, frame, selectedPersons, ground, children, onPoi
       viewBox={`0 0 ${width} ${height}`}
       width={width}
       height={height}
-      role="img"
+      role='img'
       aria-label={title}
       className={onPoint ? 'hit' : undefined}
       onClick={
@@ -52,17 +61,23 @@ export function SitePlan({ site, frame, selectedPersons, ground, children, onPoi
       }
     >
       <defs>
-        <Hatch id="road" colour="var(--rule)" gap={7} angle={-45} />
-        <clipPath id="planEdge">
+        <Hatch id='road' colour='var(--rule)' gap={7} angle={-45} />
+        <clipPath id='planEdge'>
           <rect width={width} height={height} />
         </clipPath>
       </defs>
-      <g clipPath="url(#planEdge)">
+      <g clipPath='url(#planEdge)'>
         {ground}
         <Grid frame={frame} scale={scale} />
-        <rect x="0" y={Y(road.to)} width={width} height={tenth((road.to - road.from) * perMetre)} style={{ fill: 'url(#road)' }} />
-        <path d={`M0 ${Y(road.to)}H${width}M0 ${Y(road.from)}H${width}`} className="d-thin" />
-        <text x="10" y={Y((road.from + road.to) / 2) + 4.5} className="t-i halo">
+        <rect
+          x='0'
+          y={Y(road.to)}
+          width={width}
+          height={tenth((road.to - road.from) * perMetre)}
+          style={{ fill: 'url(#road)' }}
+        />
+        <path d={`M0 ${Y(road.to)}H${width}M0 ${Y(road.from)}H${width}`} className='d-thin' />
+        <text x='10' y={Y((road.from + road.to) / 2) + 4.5} className='t-i halo'>
           Road
         </text>
         <Fence y={Y(fence)} width={width} />
@@ -74,8 +89,13 @@ export function SitePlan({ site, frame, selectedPersons, ground, children, onPoi
         {site.truck && <Truck x={X(site.truck.x)} y={Y(site.truck.y)} scale={perMetre} />}
         {site.rods.map((rod) => (
           <g key={rod.id}>
-            <circle cx={X(rod.x)} cy={Y(rod.y)} r="8" className="d-edge" style={{ fill: 'var(--field)' }} />
-            <circle cx={X(rod.x)} cy={Y(rod.y)} r="3.5" style={{ fill: 'var(--m-copper)', stroke: 'var(--ink)', strokeWidth: 1 }} />
+            <circle cx={X(rod.x)} cy={Y(rod.y)} r='8' className='d-edge' style={{ fill: 'var(--field)' }} />
+            <circle
+              cx={X(rod.x)}
+              cy={Y(rod.y)}
+              r='3.5'
+              style={{ fill: 'var(--m-copper)', stroke: 'var(--ink)', strokeWidth: 1 }}
+            />
           </g>
         ))}
         {children?.(scale)}
@@ -90,9 +110,11 @@ export function SitePlan({ site, frame, selectedPersons, ground, children, onPoi
 function Grid({ frame, scale }: { frame: PlanFrame; scale: Scale }) {
   const lines: string[] = []
   const { width, height, perMetre, origin } = frame
-  for (let m = Math.ceil(-origin[0] / perMetre / 5) * 5; scale.x(m) < width; m += 5) lines.push(`M${scale.x(m)} 0V${height}`)
-  for (let m = Math.floor(origin[1] / perMetre / 5) * 5; scale.y(m) < height; m -= 5) lines.push(`M0 ${scale.y(m)}H${width}`)
-  return <path d={lines.join('')} className="d-grid" />
+  for (let m = Math.ceil(-origin[0] / perMetre / 5) * 5; scale.x(m) < width; m += 5)
+    lines.push(`M${scale.x(m)} 0V${height}`)
+  for (let m = Math.floor(origin[1] / perMetre / 5) * 5; scale.y(m) < height; m -= 5)
+    lines.push(`M0 ${scale.y(m)}H${width}`)
+  return <path d={lines.join('')} className='d-grid' />
 }
 
 function Fence({ y, width }: { y: number; width: number }) {
@@ -100,8 +122,8 @@ function Fence({ y, width }: { y: number; width: number }) {
   for (let x = 8; x < width; x += 26) crosses += `M${x - 3} ${y - 3}l6 6m0 -6l-6 6`
   return (
     <g>
-      <path d={`M0 ${y}H${width}${crosses}`} className="d-thin" />
-      <text x="10" y={y - 7} className="t-i halo">
+      <path d={`M0 ${y}H${width}${crosses}`} className='d-thin' />
+      <text x='10' y={y - 7} className='t-i halo'>
         Wire fence
       </text>
     </g>
@@ -115,8 +137,10 @@ function Lines({ site, scale, width, height }: { site: SiteView; scale: Scale; w
   return (
     <g>
       <path
-        d={site.lv.map((wire) => `M0 ${tenth(scale.y(0) - wire.across * scale.perMetre * spread * 0.9)}H${width}`).join('')}
-        className="d-live"
+        d={site.lv
+          .map((wire) => `M0 ${tenth(scale.y(0) - wire.across * scale.perMetre * spread * 0.9)}H${width}`)
+          .join('')}
+        className='d-live'
         style={{ strokeWidth: 1, strokeDasharray: '2 3' }}
       />
       {site.wires.map((wire) => (
@@ -133,7 +157,7 @@ function Lines({ site, scale, width, height }: { site: SiteView; scale: Scale; w
         [-8, 0, 8].map((shift) => (
           <Wire
             key={shift}
-            state="live"
+            state='live'
             step={46}
             points={[
               [crossing + shift + 14, 0],
@@ -168,9 +192,17 @@ function Barrier({ outline, scale }: { outline: SiteView['barrier']; scale: Scal
   return (
     <g>
       <path d={pathOf(points, true)} style={{ fill: 'none', stroke: 'var(--paper)', strokeWidth: 6 }} />
-      <path d={pathOf(points, true)} className="d-edge" style={{ strokeDasharray: '18 5' }} />
+      <path d={pathOf(points, true)} className='d-edge' style={{ strokeDasharray: '18 5' }} />
       {points.map(([x, y], i) => (
-        <rect key={i} x={tenth(x - 3)} y={tenth(y - 3)} width="6" height="6" className="d-edge" style={{ fill: 'var(--field)' }} />
+        <rect
+          key={i}
+          x={tenth(x - 3)}
+          y={tenth(y - 3)}
+          width='6'
+          height='6'
+          className='d-edge'
+          style={{ fill: 'var(--field)' }}
+        />
       ))}
     </g>
   )
@@ -181,9 +213,9 @@ function Stay({ site, scale }: { site: SiteView; scale: Scale }) {
   const y = scale.y(site.stay.y)
   return (
     <g>
-      <path d={`M${scale.x(0)} ${scale.y(0)}L${x} ${y}M${x - 7} ${y}h14M${x} ${y - 7}v14`} className="d-edge" />
-      <circle cx={x} cy={y} r="5" className="d-edge" style={{ fill: 'var(--m-steel)' }} />
-      <text x={x + 11} y={y + 4.5} className="halo">
+      <path d={`M${scale.x(0)} ${scale.y(0)}L${x} ${y}M${x - 7} ${y}h14M${x} ${y - 7}v14`} className='d-edge' />
+      <circle cx={x} cy={y} r='5' className='d-edge' style={{ fill: 'var(--m-steel)' }} />
+      <text x={x + 11} y={y + 4.5} className='halo'>
         stay anchor
       </text>
     </g>
@@ -208,8 +240,8 @@ function Pole({ scale }: { scale: Scale }) {
   const y = scale.y(0)
   return (
     <g>
-      <rect x={x - 4} y={y - 19} width="8" height="38" className="d-edge" style={{ fill: 'var(--m-steel)' }} />
-      <circle cx={x} cy={y} r="5.5" className="d-wire" style={{ fill: 'var(--m-concrete)' }} />
+      <rect x={x - 4} y={y - 19} width='8' height='38' className='d-edge' style={{ fill: 'var(--m-steel)' }} />
+      <circle cx={x} cy={y} r='5.5' className='d-wire' style={{ fill: 'var(--m-concrete)' }} />
     </g>
   )
 }
@@ -219,9 +251,16 @@ function Truck({ x, y, scale }: { x: number; y: number; scale: number }) {
   const wide = 2.3 * scale
   return (
     <g transform={`translate(${x} ${y})`}>
-      <rect x={tenth(-long / 2)} y={tenth(-wide / 2)} width={tenth(long)} height={tenth(wide)} className="d-edge" style={{ fill: 'var(--field)' }} />
-      <path d={`M${tenth(long / 4)} ${tenth(-wide / 2)}v${tenth(wide)}`} className="d-edge" />
-      <text x={tenth(-long / 8)} y="4.5" className="mid">
+      <rect
+        x={tenth(-long / 2)}
+        y={tenth(-wide / 2)}
+        width={tenth(long)}
+        height={tenth(wide)}
+        className='d-edge'
+        style={{ fill: 'var(--field)' }}
+      />
+      <path d={`M${tenth(long / 4)} ${tenth(-wide / 2)}v${tenth(wide)}`} className='d-edge' />
+      <text x={tenth(-long / 8)} y='4.5' className='mid'>
         truck
       </text>
     </g>
@@ -229,12 +268,25 @@ function Truck({ x, y, scale }: { x: number; y: number; scale: number }) {
 }
 
 /** Flags of people who stand close hang one below the other, away from the edge of the sheet. */
-function People({ site, scale, frame, selected }: { site: SiteView; scale: Scale; frame: PlanFrame; selected: readonly string[] }) {
+function People({
+  site,
+  scale,
+  frame,
+  selected,
+}: {
+  site: SiteView
+  scale: Scale
+  frame: PlanFrame
+  selected: readonly string[]
+}) {
   const near = site.people.filter((person) => !person.isFar)
   const taken: (readonly [number, number])[] = []
   return near.map((person) => {
     const isAloft = person.height > 0.5
-    const beside = near.filter((other) => other !== person && near.indexOf(other) < near.indexOf(person) && isClose(other, person, 16 / scale.perMetre)).length
+    const beside = near.filter(
+      (other) =>
+        other !== person && near.indexOf(other) < near.indexOf(person) && isClose(other, person, 16 / scale.perMetre),
+    ).length
     const x = scale.x(person.at.x) + (isAloft ? -9 : beside * 13)
     const y = scale.y(person.at.y) + (isAloft ? 3 : beside * 5)
     const toLeft = isAloft || x > frame.width * 0.75

@@ -6,11 +6,6 @@ export const tenth = (value: number): number => Math.round(value * 10) / 10
 export const pathOf = (points: readonly Point[], closed = false): string =>
   `M${points.map(([x, y]) => `${tenth(x)} ${tenth(y)}`).join('L')}${closed ? 'Z' : ''}`
 
-export const between = (a: Point, b: Point, share: number): Point => [
-  a[0] + (b[0] - a[0]) * share,
-  a[1] + (b[1] - a[1]) * share,
-]
-
 /** Maps metres to pixels: x to the right, y upwards. */
 export interface Scale {
   readonly perMetre: number

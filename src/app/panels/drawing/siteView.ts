@@ -2,7 +2,7 @@
  * What the plan and the elevation draw: the crew's picture of the site, reduced to lengths and states. Made from belief
  * by viewOfSite.ts. x east along the line, y north across it, metres.
  */
-import type { WireState } from './marks'
+import type { WireState } from './Marks'
 import type { PostureName } from './Figure'
 
 export interface WireView {
@@ -35,11 +35,29 @@ export interface LeadView {
 
 export interface SiteView {
   readonly wires: readonly WireView[]
-  readonly lv: readonly { readonly id: string; readonly across: number; readonly height: number; readonly isGuarded: boolean }[]
-  readonly pole: { readonly number: string; readonly height: number; readonly butt: number; readonly arm: number; readonly lv: number; readonly boltsTo: number }
+  readonly lv: readonly {
+    readonly id: string
+    readonly across: number
+    readonly height: number
+    readonly isGuarded: boolean
+  }[]
+  readonly pole: {
+    readonly number: string
+    readonly height: number
+    readonly butt: number
+    readonly arm: number
+    readonly lv: number
+    readonly boltsTo: number
+  }
   readonly stay: { readonly x: number; readonly y: number }
   readonly crossingAlong: number
-  readonly rods: readonly { readonly id: string; readonly x: number; readonly y: number; readonly depth: number; readonly hasLead: boolean }[]
+  readonly rods: readonly {
+    readonly id: string
+    readonly x: number
+    readonly y: number
+    readonly depth: number
+    readonly hasLead: boolean
+  }[]
   readonly leads: readonly LeadView[]
   readonly cover: { readonly from: number; readonly to: number } | null
   readonly barrier: readonly { readonly x: number; readonly y: number }[] | null

@@ -1,7 +1,7 @@
 /** The crew's picture as the plan and the elevation draw it. */
 import type { Belief, ConductorBelief, PersonBelief } from '../../../engine'
 import type { PostureName } from './Figure'
-import type { WireState } from './marks'
+import type { WireState } from './Marks'
 import type { LeadView, PersonView, SiteView } from './siteView'
 
 export function viewOfSite(belief: Belief): SiteView {
@@ -12,7 +12,10 @@ export function viewOfSite(belief: Belief): SiteView {
       letter: phase,
       across: x,
       height,
-      state: stateOf(belief.conductors.find((it) => it.id === id), belief),
+      state: stateOf(
+        belief.conductors.find((it) => it.id === id),
+        belief,
+      ),
     })),
     lv: sheet.lv.wires.map(({ id, x, height }) => ({
       id,
@@ -91,7 +94,12 @@ export function postureOf(belief: Belief, { place, holds }: PersonBelief): Postu
 export const hasBoots = (belief: Belief, { wears }: PersonBelief): boolean =>
   wears.some((id) => typeOf(belief, id) === 'boots')
 
-const letters = { 'person-in-charge': 'PIC', 'pole-worker': 'PW', 'ground-worker': 'GW', 'switching-operator': 'SO' } as const
+const letters = {
+  'person-in-charge': 'PIC',
+  'pole-worker': 'PW',
+  'ground-worker': 'GW',
+  'switching-operator': 'SO',
+} as const
 
 function personView(belief: Belief, person: PersonBelief): PersonView {
   const { place } = person

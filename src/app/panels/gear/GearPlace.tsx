@@ -27,16 +27,16 @@ export function GearPlace() {
   const item = belief.items.find((it) => it.id === thing) ?? belief.items[0]
   useGearKeys(belief, item)
   return (
-    <main className="cols gear">
-      <section className="stack" aria-label={say('gear.register')}>
-        <h1 className="sec">
+    <main className='cols gear'>
+      <section className='stack' aria-label={say('gear.register')}>
+        <h1 className='sec'>
           {say('gear.register')}
-          <span className="q">{countWords(belief)}</span>
+          <span className='q'>{countWords(belief)}</span>
         </h1>
         <Register belief={belief} speaker={speaker} chosen={item?.id ?? ''} onChoose={(id) => chooseThing(id)} />
         <Who belief={belief} speaker={speaker} />
       </section>
-      <section className="stack" aria-label={say('gear.item')}>
+      <section className='stack' aria-label={say('gear.item')}>
         {item && <ItemSheet item={item} belief={belief} speaker={speaker} />}
       </section>
     </main>
@@ -58,11 +58,11 @@ function Who({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
   const notices = useStore(jobStore, (job) => job.notices)
   return (
     <>
-      <div className="gearwho">
+      <div className='gearwho'>
         <Crew label={say('gear.keeper')} belief={belief} chosen={keeper} onChoose={chooseKeeper} />
         <Crew label={say('gear.who')} belief={belief} chosen={persons[0]} onChoose={(id) => choosePersons([id])} />
       </div>
-      <p className="note" role="status">
+      <p className='note' role='status'>
         {notices.map((notice) => refusalWords(speaker, notice)).join(' ') ||
           busy.map((doing) => `${lettersOf(belief, doing.who)}: ${speaker.say(`action.${doing.act}`)}`).join('. ')}
       </p>
@@ -80,14 +80,14 @@ interface CrewProps {
 function Crew({ label, belief, chosen, onChoose }: CrewProps) {
   return (
     <div>
-      <p className="note">{label}</p>
-      <div className="seg" role="radiogroup" aria-label={label} onKeyDown={(event) => walkRadios(event, onChoose)}>
+      <p className='note'>{label}</p>
+      <div className='seg' role='radiogroup' aria-label={label} onKeyDown={(event) => walkRadios(event, onChoose)}>
         {crewInOrder(belief).map((person) => (
           <button
             key={person.id}
-            type="button"
-            role="radio"
-            className="btn"
+            type='button'
+            role='radio'
+            className='btn'
             aria-checked={person.id === chosen}
             tabIndex={person.id === chosen ? 0 : -1}
             data-person={person.id}

@@ -19,44 +19,44 @@ export function ItemSheet({ item, belief, speaker }: ItemSheetProps) {
   }
   return (
     <>
-      <div className="itemhead">
-        <h2 className="head">
-          <span className="n">{item.id}</span> {speaker.say(`gear.${item.type}`)}
+      <div className='itemhead'>
+        <h2 className='head'>
+          <span className='n'>{item.id}</span> {speaker.say(`gear.${item.type}`)}
         </h2>
-        <div className="seg">
-          <button type="button" className="btn" onClick={act(() => turnOver('look', item.id))}>
+        <div className='seg'>
+          <button type='button' className='btn' onClick={act(() => turnOver('look', item.id))}>
             {say('gear.look')} <kbd>L</kbd>
           </button>
-          <button type="button" className="btn" onClick={act(() => turnOver('read-label', item.id))}>
+          <button type='button' className='btn' onClick={act(() => turnOver('read-label', item.id))}>
             {say('gear.labelButton')} <kbd>R</kbd>
           </button>
-          <button type="button" className="btn" onClick={act(() => turnOver('test-item', item.id))}>
+          <button type='button' className='btn' onClick={act(() => turnOver('test-item', item.id))}>
             {say('gear.test')} <kbd>T</kbd>
           </button>
         </div>
       </div>
-      <div className="itembody">
+      <div className='itembody'>
         <GearDrawing type={item.type} name={speaker.say(`gear.${item.type}`)} />
         <Tag item={item} speaker={speaker} />
       </div>
-      <div className="itemfoot">
+      <div className='itemfoot'>
         <Told item={item} belief={belief} speaker={speaker} />
-        <div className="stack">
-          <p className="note">{say('gear.date', { date: belief.sheet.date })}</p>
+        <div className='stack'>
+          <p className='note'>{say('gear.date', { date: belief.sheet.date })}</p>
           {!item.bookedOut && (
-            <button type="button" className="btn" onClick={act(() => turnOver('book-out', item.id))}>
+            <button type='button' className='btn' onClick={act(() => turnOver('book-out', item.id))}>
               {say('gear.bookOut')} <kbd>B</kbd>
             </button>
           )}
-          <div className="judge">
-            <button type="button" className="btn" onClick={act(() => judge(item.id, 'quarantine'))}>
+          <div className='judge'>
+            <button type='button' className='btn' onClick={act(() => judge(item.id, 'quarantine'))}>
               {say('gear.toQuarantine')} <kbd>Q</kbd>
             </button>
-            <button type="button" className="btn" onClick={act(() => judge(item.id, 'pass'))}>
+            <button type='button' className='btn' onClick={act(() => judge(item.id, 'pass'))}>
               {say('gear.toPass')} <kbd>P</kbd>
             </button>
           </div>
-          <p className="note">{say('gear.quarantineNote')}</p>
+          <p className='note'>{say('gear.quarantineNote')}</p>
         </div>
       </div>
     </>
@@ -65,11 +65,11 @@ export function ItemSheet({ item, belief, speaker }: ItemSheetProps) {
 
 function Tag({ item, speaker }: { item: ItemBelief; speaker: Speaker }) {
   return (
-    <div className="tag">
-      <div className="hole" />
-      <p className="n tagid">{item.id}</p>
+    <div className='tag'>
+      <div className='hole' />
+      <p className='n tagid'>{item.id}</p>
       {item.label === null ? (
-        <p className="q">{say('gear.unread')}</p>
+        <p className='q'>{say('gear.unread')}</p>
       ) : (
         <ul>
           {Object.entries(item.label).map(([name, value]) => (
@@ -84,7 +84,7 @@ function Tag({ item, speaker }: { item: ItemBelief; speaker: Speaker }) {
 function Told({ item, belief, speaker }: ItemSheetProps) {
   const lines = item.evidence.filter((it) => it.by !== 'do')
   return (
-    <div className="scroll">
+    <div className='scroll'>
       <table>
         <thead>
           <tr>
@@ -96,14 +96,14 @@ function Told({ item, belief, speaker }: ItemSheetProps) {
         <tbody>
           {lines.length === 0 && (
             <tr>
-              <td colSpan={3} className="q">
+              <td colSpan={3} className='q'>
                 {say('gear.nothingYet')}
               </td>
             </tr>
           )}
           {lines.map((line, i) => (
             <tr key={i}>
-              <td className="n stamp">{timeOfDay(belief.sheet.startsAt + line.at).slice(0, 5)}</td>
+              <td className='n stamp'>{timeOfDay(belief.sheet.startsAt + line.at).slice(0, 5)}</td>
               <td>{lettersOf(belief, line.who)}</td>
               <td>{toldWords(line, speaker)}</td>
             </tr>

@@ -44,28 +44,34 @@ export function Register({ belief, speaker, chosen, onChoose }: RegisterProps) {
   }
   return (
     <>
-      <div className="reghead note" aria-hidden="true">
+      <div className='reghead note' aria-hidden='true'>
         <span>{say('gear.id')}</span>
         <span>{say('gear.name')}</span>
         <span>{say('gear.where')}</span>
         <span>{say('gear.evidence')}</span>
         <span>{say('gear.verdict')}</span>
       </div>
-      <div ref={list} className="scroll grow reg" role="listbox" aria-label={say('gear.register')} onKeyDown={onKeyDown}>
+      <div
+        ref={list}
+        className='scroll grow reg'
+        role='listbox'
+        aria-label={say('gear.register')}
+        onKeyDown={onKeyDown}
+      >
         {belief.items.map((item) => (
           <div
             key={item.id}
-            role="option"
+            role='option'
             aria-selected={item.id === chosen}
             tabIndex={item.id === chosen ? 0 : -1}
             data-item={item.id}
             className={item.id === chosen ? 'regrow sel' : 'regrow'}
             onClick={() => onChoose(item.id)}
           >
-            <span className="n">{item.id}</span>
+            <span className='n'>{item.id}</span>
             <span>{speaker.say(`gear.${item.type}`)}</span>
-            <span className="q">{whereWord(item, belief, speaker)}</span>
-            <span className="q">{evidenceWord(item)}</span>
+            <span className='q'>{whereWord(item, belief, speaker)}</span>
+            <span className='q'>{evidenceWord(item)}</span>
             <VerdictMark item={item} />
           </div>
         ))}
@@ -82,15 +88,17 @@ function whereWord({ where }: ItemBelief, belief: Belief, speaker: Speaker): str
 /** Which of the three looks were taken. */
 function evidenceWord({ evidence }: ItemBelief): string {
   const has = (by: string) => evidence.some((it) => it.by === by)
-  return [has('look') && say('gear.looked'), has('label') && say('gear.read'), has('test') && say('gear.tested')].filter(Boolean).join(', ')
+  return [has('look') && say('gear.looked'), has('label') && say('gear.read'), has('test') && say('gear.tested')]
+    .filter(Boolean)
+    .join(', ')
 }
 
-export function VerdictMark({ item }: { item: ItemBelief }) {
-  if (item.verdict === null) return <span className="q">{item.bookedOut ? say('gear.open') : ''}</span>
+function VerdictMark({ item }: { item: ItemBelief }) {
+  if (item.verdict === null) return <span className='q'>{item.bookedOut ? say('gear.open') : ''}</span>
   const isPass = item.verdict === 'pass'
   return (
-    <span className="verdictmark">
-      <svg width="18" height="16" viewBox="0 0 18 16" aria-hidden="true">
+    <span className='verdictmark'>
+      <svg width='18' height='16' viewBox='0 0 18 16' aria-hidden='true'>
         <path d={isPass ? 'M2 9l5 5L16 2' : 'M3 2h12v12H3ZM3 14L15 2'} className={isPass ? 'd-wire' : 'd-edge'} />
       </svg>
       {say(isPass ? 'gear.pass' : 'gear.quarantine')}

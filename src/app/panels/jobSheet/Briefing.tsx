@@ -13,7 +13,15 @@ import { lettersOf } from '../site/lettersOf'
 import { giveDraft } from '../site/giving'
 
 /** A to Z, as on every sheet: no order is hinted at. */
-const briefingActs = ['answer-livening', 'check-crew', 'choose-earths', 'hold-briefing', 'read-order', 'read-weather', 'sign-on']
+const briefingActs = [
+  'answer-livening',
+  'check-crew',
+  'choose-earths',
+  'hold-briefing',
+  'read-order',
+  'read-weather',
+  'sign-on',
+]
 
 export function Briefing({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
   const persons = useStore(viewStore, (view) => view.persons)
@@ -28,41 +36,57 @@ export function Briefing({ belief, speaker }: { belief: Belief; speaker: Speaker
   }
   return (
     <>
-      <h2 className="sec">
+      <h2 className='sec'>
         {say('job.briefing')}
-        <span className="q">{say('job.briefingNote')}</span>
+        <span className='q'>{say('job.briefingNote')}</span>
       </h2>
-      <div className="seg crewseg" role="group" aria-label={say('site.crew')}>
+      <div className='seg crewseg' role='group' aria-label={say('site.crew')}>
         {crewInOrder(belief).map((person) => (
-          <button key={person.id} type="button" className="btn" aria-pressed={persons.includes(person.id)} onClick={() => choosePersons([person.id])}>
+          <button
+            key={person.id}
+            type='button'
+            className='btn'
+            aria-pressed={persons.includes(person.id)}
+            onClick={() => choosePersons([person.id])}
+          >
             {lettersOf(belief, person.id)}
           </button>
         ))}
-        <button type="button" className="btn" onClick={() => choosePersons(crewInOrder(belief).map((person) => person.id))}>
+        <button
+          type='button'
+          className='btn'
+          onClick={() => choosePersons(crewInOrder(belief).map((person) => person.id))}
+        >
           {say('job.all')}
         </button>
       </div>
-      <div className="slip inline">
+      <div className='slip inline'>
         {[...shown]
           .sort((a, b) => (actName(speaker, a) < actName(speaker, b) ? -1 : 1))
           .map((afford) =>
             open === afford.act ? (
-              <ActForm key={afford.key} afford={afford} title={actName(speaker, afford)} speaker={speaker} onGive={(values) => give(afford, values)} />
+              <ActForm
+                key={afford.key}
+                afford={afford}
+                title={actName(speaker, afford)}
+                speaker={speaker}
+                onGive={(values) => give(afford, values)}
+              />
             ) : (
               <button
                 key={afford.key}
-                type="button"
-                className="act"
+                type='button'
+                className='act'
                 data-act={afford.key}
                 onClick={() => (afford.fields.length > 0 ? setOpen(afford.act) : give(afford))}
               >
-                <span className="nm">{actName(speaker, afford)}</span>
-                <span className="q">{doneWords(belief, afford.act)}</span>
+                <span className='nm'>{actName(speaker, afford)}</span>
+                <span className='q'>{doneWords(belief, afford.act)}</span>
               </button>
             ),
           )}
       </div>
-      <p className="note" role="status">
+      <p className='note' role='status'>
         {notices.map((notice) => speaker.say(`refusal.${notice.code.split('/')[1]}`, notice.values)).join(' ')}
       </p>
     </>

@@ -3,13 +3,13 @@ import { useState } from 'react'
 import type { Belief } from '../../../engine'
 import { type Speaker, say } from '../../../text'
 import { SitePlan } from '../drawing/SitePlan'
-import { Aim, HazardMark } from '../drawing/marks'
+import { Aim, HazardMark } from '../drawing/Marks'
 import type { Scale } from '../drawing/pen'
 import { viewOfSite } from '../drawing/viewOfSite'
 import { giveDraft } from '../site/giving'
 import { viewStore } from '../../stores/viewStore'
 
-export const markedHazards = (belief: Belief): readonly string[] => {
+const markedHazards = (belief: Belief): readonly string[] => {
   const { hazards } = belief.written
   return typeof hazards === 'object' ? hazards : []
 }
@@ -18,12 +18,13 @@ export function HazardPlan({ belief, speaker }: { belief: Belief; speaker: Speak
   const [aim, setAim] = useState<string | null>(null)
   const marked = markedHazards(belief)
   const { hazards } = belief.sheet
-  const mark = (id: string) => giveDraft({ do: 'mark-hazard', on: id, values: {} }, viewStore.getState().persons.slice(0, 1))
+  const mark = (id: string) =>
+    giveDraft({ do: 'mark-hazard', on: id, values: {} }, viewStore.getState().persons.slice(0, 1))
   return (
     <>
-      <h2 className="sec gap">
+      <h2 className='sec gap'>
         {say('job.plan')}
-        <span className="q">{say('job.marked', { count: marked.length })}</span>
+        <span className='q'>{say('job.marked', { count: marked.length })}</span>
       </h2>
       <SitePlan
         site={viewOfSite(belief)}
@@ -35,24 +36,30 @@ export function HazardPlan({ belief, speaker }: { belief: Belief; speaker: Speak
         {(scale) => (
           <>
             {hazards.map(({ id, at }) => (
-              <Spot key={id} at={placeOnSheet(at, scale)} label={speaker.say(`thing.${id}`)} number={marked.indexOf(id) + 1} isAimed={aim === id} />
+              <Spot
+                key={id}
+                at={placeOnSheet(at, scale)}
+                label={speaker.say(`thing.${id}`)}
+                number={marked.indexOf(id) + 1}
+                isAimed={aim === id}
+              />
             ))}
           </>
         )}
       </SitePlan>
-      <div className="hazards" role="group" aria-label={say('job.plan')}>
+      <div className='hazards' role='group' aria-label={say('job.plan')}>
         {hazards.map(({ id }) => (
           <button
             key={id}
-            type="button"
-            className="pick"
-            role="checkbox"
+            type='button'
+            className='pick'
+            role='checkbox'
             aria-checked={marked.includes(id)}
             data-hazard={id}
             onFocus={() => setAim(id)}
             onClick={() => !marked.includes(id) && mark(id)}
           >
-            <span className="box" />
+            <span className='box' />
             {speaker.say(`thing.${id}`)}
           </button>
         ))}
@@ -71,18 +78,28 @@ function nearest(belief: Belief, point: { x: number; y: number }): string | null
   return [...belief.sheet.hazards].sort((a, b) => far(a.at) - far(b.at))[0]?.id ?? null
 }
 
-function Spot({ at: [x, y], label, number, isAimed }: { at: readonly [number, number]; label: string; number: number; isAimed: boolean }) {
+function Spot({
+  at: [x, y],
+  label,
+  number,
+  isAimed,
+}: {
+  at: readonly [number, number]
+  label: string
+  number: number
+  isAimed: boolean
+}) {
   return (
     <g>
       {number > 0 ? (
         <HazardMark x={x} y={y} label={String(number)} />
       ) : (
-        <circle cx={x} cy={y} r="4" className="d-edge" style={{ fill: 'var(--field)' }} />
+        <circle cx={x} cy={y} r='4' className='d-edge' style={{ fill: 'var(--field)' }} />
       )}
       {isAimed && (
         <>
           <Aim x={x} y={y} />
-          <text x={x} y={y > 40 ? y - 28 : y + 38} className="t-b halo mid">
+          <text x={x} y={y > 40 ? y - 28 : y + 38} className='t-b halo mid'>
             {label}
           </text>
         </>

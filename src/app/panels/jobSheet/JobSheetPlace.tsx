@@ -32,25 +32,37 @@ export function JobSheetPlace() {
   }, [belief])
   useKeys(handlers)
   return (
-    <main className="cols jobsheet">
-      <h1 className="vh">{say('app.job-sheet')}</h1>
-      <section className="stack scroll" tabIndex={0} aria-label={say('job.order')}>
+    <main className='cols jobsheet'>
+      <section className='stack scroll' tabIndex={0} aria-label={say('job.order')}>
+        <h1 className='vh'>{say('app.job-sheet')}</h1>
         <OrderColumn belief={belief} speaker={speaker} />
       </section>
-      <section className="stack scroll" tabIndex={0} aria-label={say('job.drawings')}>
-        <h2 className="sec">{say('sld.title')}</h2>
+      <section className='stack scroll' tabIndex={0} aria-label={say('job.drawings')}>
+        <h2 className='sec'>{say('sld.title')}</h2>
         <SingleLine belief={belief} speaker={speaker} />
         <HazardPlan belief={belief} speaker={speaker} />
       </section>
-      <section className="stack scroll" tabIndex={0} aria-label={say('job.briefing')}>
-        <div className="seg" role="tablist" aria-label={say('job.briefing')}>
+      <section className='stack scroll' tabIndex={0} aria-label={say('job.briefing')}>
+        <div className='seg' role='tablist' aria-label={say('job.briefing')}>
           {(['briefing', 'plan'] as const).map((each) => (
-            <button key={each} type="button" role="tab" className="btn" aria-selected={part === each} data-part={each} onClick={() => setPart(each)}>
+            <button
+              key={each}
+              type='button'
+              role='tab'
+              className='btn'
+              aria-selected={part === each}
+              data-part={each}
+              onClick={() => setPart(each)}
+            >
               {say(each === 'plan' ? 'plan.title' : 'job.briefing')}
             </button>
           ))}
         </div>
-        {part === 'plan' ? <PlanCards belief={belief} speaker={speaker} /> : <Briefing belief={belief} speaker={speaker} />}
+        {part === 'plan' ? (
+          <PlanCards belief={belief} speaker={speaker} />
+        ) : (
+          <Briefing belief={belief} speaker={speaker} />
+        )}
       </section>
     </main>
   )

@@ -7,55 +7,71 @@ export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Spea
   const { sheet, paper } = belief
   return (
     <>
-      <h2 className="sec">
+      <h2 className='sec'>
         {say('job.order')}
-        <span className="n">{sheet.date}</span>
+        <span className='n'>{sheet.date}</span>
       </h2>
-      <p className="ordertext">{speaker.say('scenario.order')}</p>
-      <dl className="form">
+      <p className='ordertext'>{speaker.say('scenario.order')}</p>
+      <dl className='form'>
         <dt>{say('facts.pole')}</dt>
-        <dd>{say('facts.poleValue', { number: sheet.pole.number, height: sheet.pole.height + sheet.pole.buttLength })}</dd>
+        <dd>
+          {say('facts.poleValue', { number: sheet.pole.number, height: sheet.pole.height + sheet.pole.buttLength })}
+        </dd>
         <dt>{say('job.permit')}</dt>
         <dd>{speaker.say(`permit.${paper.permit}`)}</dd>
       </dl>
-      <h2 className="sec gap">{say('job.protection')}</h2>
+      <h2 className='sec gap'>{say('job.protection')}</h2>
       <table>
         <thead>
           <tr>
             <th />
-            <th className="num">{say('job.overcurrent')}</th>
-            <th className="num">{say('job.earthFault')}</th>
-            <th className="num">{say('job.reclose')}</th>
+            <th className='num'>{say('job.overcurrent')}</th>
+            <th className='num'>{say('job.earthFault')}</th>
+            <th className='num'>{say('job.reclose')}</th>
           </tr>
         </thead>
         <tbody>
           {sheet.feeders.map((feeder) => (
             <tr key={feeder.id}>
               <td>{speaker.say(`thing.${feeder.id}`)}</td>
-              <td className="num">{setting(feeder.overcurrent)}</td>
-              <td className="num">{setting(feeder.earthFault)}</td>
-              <td className="num">{feeder.recloseDeadTimes.length === 0 ? say('job.none') : feeder.recloseDeadTimes.map((time) => `${time} s`).join(', ')}</td>
+              <td className='num'>{setting(feeder.overcurrent)}</td>
+              <td className='num'>{setting(feeder.earthFault)}</td>
+              <td className='num'>
+                {feeder.recloseDeadTimes.length === 0
+                  ? say('job.none')
+                  : feeder.recloseDeadTimes.map((time) => `${time} s`).join(', ')}
+              </td>
             </tr>
           ))}
         </tbody>
       </table>
-      <p className="note">{say('job.settingNote')}</p>
-      <h2 className="sec gap nature">{say('job.ground')}</h2>
-      <dl className="form nature">
+      <p className='note'>{say('job.settingNote')}</p>
+      <h2 className='sec gap nature'>{say('job.ground')}</h2>
+      <dl className='form nature'>
         {sheet.soil.layers.map((layer, i) => (
-          <Layer key={layer.resistivity} name={i === 0 && layer.thickness ? say('job.soilTo', { depth: layer.thickness }) : say('job.soilBelow')} value={layer.resistivity} />
+          <Layer
+            key={layer.resistivity}
+            name={i === 0 && layer.thickness ? say('job.soilTo', { depth: layer.thickness }) : say('job.soilBelow')}
+            value={layer.resistivity}
+          />
         ))}
         <dt>{say('job.wind')}</dt>
         <dd>
-          <span className="n">{plain(sheet.weather.wind, 0)}</span> m/s, {say(sheet.weather.rain ? 'weather.rain' : 'weather.dry')}
+          <span className='n'>{plain(sheet.weather.wind, 0)}</span> m/s,{' '}
+          {say(sheet.weather.rain ? 'weather.rain' : 'weather.dry')}
           {sheet.weather.thunder ? `, ${say('weather.thunder')}` : ''}
         </dd>
       </dl>
-      <h2 className="sec gap">
+      <h2 className='sec gap'>
         {say('facts.crew')}
-        <span className="q">{say('job.signed', { count: belief.persons.filter((person) => person.signedOn).length, all: belief.persons.length })}</span>
+        <span className='q'>
+          {say('job.signed', {
+            count: belief.persons.filter((person) => person.signedOn).length,
+            all: belief.persons.length,
+          })}
+        </span>
       </h2>
-      <dl className="form">
+      <dl className='form'>
         {crewInOrder(belief).map((person) => (
           <CrewLine key={person.id} name={speaker.say(`person.${person.id}`)} state={signedAt(belief, person.id)} />
         ))}
@@ -64,14 +80,15 @@ export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Spea
   )
 }
 
-const setting = (relay: { pickup: number; multiplier: number }) => `${plain(relay.pickup, 0)} A × ${plain(relay.multiplier, 2)}`
+const setting = (relay: { pickup: number; multiplier: number }) =>
+  `${plain(relay.pickup, 0)} A × ${plain(relay.multiplier, 2)}`
 
 function Layer({ name, value }: { name: string; value: number }) {
   return (
     <>
       <dt>{name}</dt>
       <dd>
-        <span className="n">{plain(value, 0)}</span> Ωm
+        <span className='n'>{plain(value, 0)}</span> Ωm
       </dd>
     </>
   )

@@ -24,23 +24,28 @@ export function PlanCards({ belief, speaker }: { belief: Belief; speaker: Speake
     return [speaker.say(`action.${cardAct}`), cardItem && cardItem, cardOn && name(cardOn)].filter(Boolean).join(', ')
   }
   return (
-    <div className="stack plan grow">
-      <h2 className="sec gap">
+    <div className='stack plan grow'>
+      <h2 className='sec gap'>
         {say('plan.title')}
-        <span className="q">{say('plan.count', { count: cards.length })}</span>
+        <span className='q'>{say('plan.count', { count: cards.length })}</span>
       </h2>
-      <ol className="cards scroll">
+      <ol className='cards scroll'>
         {cards.map((card, i) => (
           <li key={`${i}${card}`}>
-            <span className="n">{i + 1}</span>
+            <span className='n'>{i + 1}</span>
             <span>{words(card)}</span>
-            <button type="button" className="btn plain" aria-label={say('plan.remove', { number: i + 1 })} onClick={() => setCards(cards.filter((_, at) => at !== i))}>
+            <button
+              type='button'
+              className='btn plain'
+              aria-label={say('plan.remove', { number: i + 1 })}
+              onClick={() => setCards(cards.filter((_, at) => at !== i))}
+            >
               {say('plan.rub')}
             </button>
           </li>
         ))}
       </ol>
-      <div className="picklists grow" onKeyDown={walk}>
+      <div className='picklists grow' onKeyDown={walk}>
         <PickList
           label={say('plan.act')}
           chosen={act}
@@ -50,18 +55,23 @@ export function PlanCards({ belief, speaker }: { belief: Belief; speaker: Speake
             if (!planChoices(id).items.includes(item)) setItem('')
           }}
         />
-        <PickList label={say('plan.item')} chosen={item} options={choices.items.map((id) => [id, name(id)])} onPick={setItem} />
+        <PickList
+          label={say('plan.item')}
+          chosen={item}
+          options={choices.items.map((id) => [id, name(id)])}
+          onPick={setItem}
+        />
         <PickList
           label={say('plan.thing')}
-          chosen=""
+          chosen=''
           options={choices.things.map((id) => [id, name(id)])}
           onPick={(on) => setCards([...cards, ...membersIn(belief, on).map((each) => `${act}:${item}:${each}`)])}
         />
       </div>
-      <div className="foot">
+      <div className='foot'>
         <button
-          type="button"
-          className="btn"
+          type='button'
+          className='btn'
           data-plan-write
           disabled={cards.length === 0}
           onClick={() => giveDraft({ do: 'write-plan', values: { cards } }, viewStore.getState().persons.slice(0, 1))}
@@ -86,10 +96,17 @@ interface PickListProps {
 function PickList({ label, chosen, options, onPick }: PickListProps) {
   const sorted = [...options].sort((a, b) => (a[1] < b[1] ? -1 : 1))
   return (
-    <div className="scroll picklist" role="group" aria-label={label}>
-      <p className="note">{label}</p>
+    <div className='scroll picklist' role='group' aria-label={label}>
+      <p className='note'>{label}</p>
       {sorted.map(([id, words]) => (
-        <button key={id} type="button" className="pick" aria-pressed={id === chosen} data-pick={id} onClick={() => onPick(id)}>
+        <button
+          key={id}
+          type='button'
+          className='pick'
+          aria-pressed={id === chosen}
+          data-pick={id}
+          onClick={() => onPick(id)}
+        >
           {words}
         </button>
       ))}

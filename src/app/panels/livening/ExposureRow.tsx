@@ -2,33 +2,42 @@
 import type { Exposure } from '../../../engine'
 import { type Speaker, amperes, say, seconds, volts } from '../../../text'
 import { Figure } from '../drawing/Figure'
-import { Tally } from '../drawing/marks'
+import { Tally } from '../drawing/Marks'
 import { burnsFrom, drawnPath, strokesOf, verdictKey } from './verdicts'
 
 export function ExposureRow({ exposure, speaker }: { exposure: Exposure; speaker: Speaker }) {
   const { path, posture } = drawnPath(exposure)
   const isHarm = strokesOf(exposure) >= 2
   return (
-    <div className="exposure">
-      <svg width="70" height="120" viewBox="0 0 70 120" aria-hidden="true">
-        <Figure x={posture === 'reaching' ? 14 : 35} y={114} size={64} posture={posture} path={path} pathColour={isHarm ? 'var(--live)' : 'var(--ink)'} />
+    <div className='exposure'>
+      <svg width='70' height='120' viewBox='0 0 70 120' aria-hidden='true'>
+        <Figure
+          x={posture === 'reaching' ? 14 : 35}
+          y={114}
+          size={64}
+          posture={posture}
+          path={path}
+          pathColour={isHarm ? 'var(--live)' : 'var(--ink)'}
+        />
       </svg>
       <div>
         <h3>{personName(speaker, exposure.person)}</h3>
-        <p className="q">{pathWords(speaker, exposure)}</p>
+        <p className='q'>{pathWords(speaker, exposure)}</p>
         <VerdictWords exposure={exposure} speaker={speaker} />
-        <dl className="figures">
+        <dl className='figures'>
           <dt>{say('exposure.prospective')}</dt>
-          <dd className="num">{volts(exposure.prospectiveVoltage)}</dd>
+          <dd className='num'>{volts(exposure.prospectiveVoltage)}</dd>
           <dt>{say('exposure.body')}</dt>
-          <dd className="num">{amperes(exposure.bodyCurrent)}</dd>
+          <dd className='num'>{amperes(exposure.bodyCurrent)}</dd>
           <dt>{say(exposure.person === 'bystander' ? 'exposure.limitVolts' : 'exposure.limit')}</dt>
-          <dd className="num">{exposure.person === 'bystander' ? volts(exposure.limit) : amperes(exposure.limit)}</dd>
+          <dd className='num'>{exposure.person === 'bystander' ? volts(exposure.limit) : amperes(exposure.limit)}</dd>
           <dt>{say('exposure.time')}</dt>
-          <dd className="num">{exposure.cleared ? seconds(exposure.duration) : say('exposure.uncleared')}</dd>
+          <dd className='num'>{exposure.cleared ? seconds(exposure.duration) : say('exposure.uncleared')}</dd>
         </dl>
         {exposure.layer && (
-          <p className="note">{speaker.say(`layer.${exposure.layer.did}`, { item: exposure.layer.item, voltage: exposure.layer.voltage })}</p>
+          <p className='note'>
+            {speaker.say(`layer.${exposure.layer.did}`, { item: exposure.layer.item, voltage: exposure.layer.voltage })}
+          </p>
         )}
       </div>
     </div>

@@ -14,7 +14,11 @@ const perMetre = 24
 export function LiveningPlan({ drawn, title }: { drawn: DrawnLivening; title: string }) {
   const site = liveView(drawn)
   const frame = { width, height, perMetre, origin: [360, 236] as const }
-  const scale = { perMetre, x: (m: number) => frame.origin[0] + m * perMetre, y: (m: number) => frame.origin[1] - m * perMetre }
+  const scale = {
+    perMetre,
+    x: (m: number) => frame.origin[0] + m * perMetre,
+    y: (m: number) => frame.origin[1] - m * perMetre,
+  }
   return (
     <SitePlan
       site={site}
@@ -49,7 +53,8 @@ const risenFrom = 50
 /** The livened wires are live; earthed ones stand where the site stands. */
 function liveView(drawn: DrawnLivening): SiteView {
   const view = viewOfSite(drawn.belief)
-  const voltsOf = (id: string) => drawn.instant.nodes.find((it) => it.node === `${id}@pole` || it.node === id)?.size ?? 0
+  const voltsOf = (id: string) =>
+    drawn.instant.nodes.find((it) => it.node === `${id}@pole` || it.node === id)?.size ?? 0
   return {
     ...view,
     wires: view.wires.map((wire) => {
@@ -75,15 +80,20 @@ function Electrodes({ drawn, scale }: { drawn: DrawnLivening; scale: Scale }) {
     const boxX = toLeft ? x - 180 : x + 60
     const boxY = y - 40 - i * 6
     const key = names[node]
-    const words = key === undefined ? node.replace('rod/', '') : key === 'electrode.cage' ? say('electrode.cage') : say('electrode.stay')
+    const words =
+      key === undefined
+        ? node.replace('rod/', '')
+        : key === 'electrode.cage'
+          ? say('electrode.cage')
+          : say('electrode.stay')
     return (
       <g key={node}>
-        <path d={`M${x} ${y}L${toLeft ? boxX + 104 : boxX} ${boxY + 18}`} className="d-thin" />
-        <rect x={boxX} y={boxY} width="104" height="38" className="d-thin" style={{ fill: 'var(--field)' }} />
-        <text x={boxX + 7} y={boxY + 15} className="t-b">
+        <path d={`M${x} ${y}L${toLeft ? boxX + 104 : boxX} ${boxY + 18}`} className='d-thin' />
+        <rect x={boxX} y={boxY} width='104' height='38' className='d-thin' style={{ fill: 'var(--field)' }} />
+        <text x={boxX + 7} y={boxY + 15} className='t-b'>
           {words}
         </text>
-        <text x={boxX + 7} y={boxY + 32} className="t-n">
+        <text x={boxX + 7} y={boxY + 32} className='t-n'>
           {amperes(size)}
         </text>
       </g>
@@ -99,12 +109,12 @@ function LiveArrow({ drawn, site, scale }: { drawn: DrawnLivening; site: SiteVie
   const x = scale.x(13)
   return (
     <g>
-      <path d={`M${x} ${y - 14}h-34m8 -5l-8 5l8 5`} className="d-live" />
-      <rect x={x - 34} y={y - 62} width="126" height="38" className="d-thin" style={{ fill: 'var(--field)' }} />
-      <text x={x - 27} y={y - 47} className="t-b t-live">
+      <path d={`M${x} ${y - 14}h-34m8 -5l-8 5l8 5`} className='d-live' />
+      <rect x={x - 34} y={y - 62} width='126' height='38' className='d-thin' style={{ fill: 'var(--field)' }} />
+      <text x={x - 27} y={y - 47} className='t-b t-live'>
         {say('livening.arrow', { current: amperes(drawn.liveCurrent) })}
       </text>
-      <text x={x - 27} y={y - 30} className="t-n">
+      <text x={x - 27} y={y - 30} className='t-n'>
         {say('livening.rise', { rise: volts(drawn.siteRise) })}
       </text>
     </g>

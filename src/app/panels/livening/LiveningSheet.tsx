@@ -4,7 +4,7 @@ import type { Exposure } from '../../../engine'
 import { type Speaker, amperes, say, seconds, timeOfDay, volts } from '../../../text'
 import { gradeStore } from '../../stores/gradeStore'
 import type { DrawnLivening } from '../../workers/grading'
-import { Tally } from '../drawing/marks'
+import { Tally } from '../drawing/Marks'
 import { useSpeaker } from '../useSpeaker'
 import { ExposureRow } from './ExposureRow'
 import { LiveningPicture } from './LiveningPicture'
@@ -16,29 +16,31 @@ export function LiveningSheet({ onBack }: { onBack: () => void }) {
   const isWorking = useStore(gradeStore, (grade) => grade.progress !== null)
   const speaker = useSpeaker()
   return (
-    <main className="stack livening">
-      <div className="livehead">
-        <h1 className="head">{drawn ? oneSentence(drawn, speaker) : say(isWorking ? 'livening.working' : 'livening.none')}</h1>
-        <button type="button" className="btn go" onClick={onBack} autoFocus>
+    <main className='stack livening'>
+      <div className='livehead'>
+        <h1 className='head'>
+          {drawn ? oneSentence(drawn, speaker) : say(isWorking ? 'livening.working' : 'livening.none')}
+        </h1>
+        <button type='button' className='btn go' onClick={onBack} autoFocus>
           {say('livening.back')}
         </button>
       </div>
       <Working />
       {drawn && (
-        <div className="cols livecols grow">
-          <section className="stack scroll" tabIndex={0} aria-label={say('livening.plan')}>
+        <div className='cols livecols grow'>
+          <section className='stack scroll' tabIndex={0} aria-label={say('livening.plan')}>
             <LiveningPicture drawn={drawn} title={planText(drawn, speaker)} />
             <Branches drawn={drawn} />
           </section>
-          <section className="stack scroll" tabIndex={0} aria-label={say('livening.reached')}>
-            <h2 className="sec">
+          <section className='stack scroll' tabIndex={0} aria-label={say('livening.reached')}>
+            <h2 className='sec'>
               {say('livening.reached')}
-              <span className="q">{say('livening.worstPath')}</span>
+              <span className='q'>{say('livening.worstPath')}</span>
             </h2>
             {worstByPerson(drawn.exposures).map((exposure) => (
               <ExposureRow key={exposure.person} exposure={exposure} speaker={speaker} />
             ))}
-            {drawn.exposures.length === 0 && <p className="q">{say('livening.nobody')}</p>}
+            {drawn.exposures.length === 0 && <p className='q'>{say('livening.nobody')}</p>}
             <VerdictKey speaker={speaker} />
           </section>
         </div>
@@ -68,8 +70,8 @@ const zones = ['AC-1', 'AC-2', 'AC-3', 'AC-4.1', 'AC-4.2', 'AC-4.3'] as const sa
 function VerdictKey({ speaker }: { speaker: Speaker }) {
   return (
     <>
-      <h2 className="sec gap">{say('livening.verdicts')}</h2>
-      <ul className="verdictkey">
+      <h2 className='sec gap'>{say('livening.verdicts')}</h2>
+      <ul className='verdictkey'>
         {zones.map((zone, i) => (
           <li key={zone} className={i >= 3 ? 'verdict crit' : 'verdict'}>
             <Tally strokes={i} />
@@ -83,7 +85,10 @@ function VerdictKey({ speaker }: { speaker: Speaker }) {
 
 /** Branch currents as a table, largest first: the text of the drawing. */
 function Branches({ drawn }: { drawn: DrawnLivening }) {
-  const shown = [...drawn.instant.branches].filter((it) => it.size > 0.005).sort((a, b) => b.size - a.size).slice(0, 24)
+  const shown = [...drawn.instant.branches]
+    .filter((it) => it.size > 0.005)
+    .sort((a, b) => b.size - a.size)
+    .slice(0, 24)
   return (
     <details>
       <summary>{say('livening.branches')}</summary>
@@ -92,7 +97,7 @@ function Branches({ drawn }: { drawn: DrawnLivening }) {
           <tr>
             <th>{say('livening.from')}</th>
             <th>{say('livening.to')}</th>
-            <th className="num">{say('livening.current')}</th>
+            <th className='num'>{say('livening.current')}</th>
           </tr>
         </thead>
         <tbody>
@@ -100,7 +105,7 @@ function Branches({ drawn }: { drawn: DrawnLivening }) {
             <tr key={it.id}>
               <td>{it.from}</td>
               <td>{it.to === '0' ? say('livening.earth') : it.to}</td>
-              <td className="num">{amperes(it.size)}</td>
+              <td className='num'>{amperes(it.size)}</td>
             </tr>
           ))}
         </tbody>

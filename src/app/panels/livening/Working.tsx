@@ -8,19 +8,19 @@ export function Working() {
   const failure = useStore(gradeStore, (grade) => grade.failure)
   if (failure)
     return (
-      <div className="working" role="alert">
+      <div className='working' role='alert'>
         <span>{say('working.failed', { reason: failure })}</span>
-        <button type="button" className="btn" onClick={gradeJob}>
+        <button type='button' className='btn' onClick={gradeJob}>
           {say('working.again')}
         </button>
       </div>
     )
   if (!progress) return null
   return (
-    <div className="working" role="status">
+    <div className='working' role='status'>
       <span>{say('working.swept', { done: progress.done, total: progress.total })}</span>
       <progress value={progress.done} max={progress.total} aria-label={say('working.label')} />
-      <button type="button" className="btn" onClick={stopGrading}>
+      <button type='button' className='btn' onClick={stopGrading}>
         {say('working.stop')}
       </button>
     </div>

@@ -2,7 +2,14 @@
 import type { Exposure } from '../../../engine'
 import type { Joint, PostureName } from '../drawing/Figure'
 
-const strokes: Readonly<Record<string, number>> = { 'AC-1': 0, 'AC-2': 1, 'AC-3': 2, 'AC-4.1': 3, 'AC-4.2': 4, 'AC-4.3': 5 }
+const strokes: Readonly<Record<string, number>> = {
+  'AC-1': 0,
+  'AC-2': 1,
+  'AC-3': 2,
+  'AC-4.1': 3,
+  'AC-4.2': 4,
+  'AC-4.3': 5,
+}
 
 export const strokesOf = (exposure: Exposure): number => strokes[exposure.zone] ?? 0
 

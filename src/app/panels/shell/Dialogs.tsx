@@ -25,7 +25,7 @@ function Slip({ title, onClose, children }: { title: string; onClose: () => void
   }, [])
   return (
     <dialog ref={ref} aria-label={title} onCancel={onClose}>
-      <h2 className="head">{title}</h2>
+      <h2 className='head'>{title}</h2>
       {children}
     </dialog>
   )
@@ -39,10 +39,10 @@ function Caution() {
   return (
     <Slip title={say('caution.title')} onClose={close}>
       <p>{say('app.caution.full')}</p>
-      <p className="gap">{say('caution.pack')}</p>
-      <p className="gap">{say('caution.physics')}</p>
-      <div className="foot">
-        <button type="button" className="btn go" onClick={close} autoFocus>
+      <p className='gap'>{say('caution.pack')}</p>
+      <p className='gap'>{say('caution.physics')}</p>
+      <div className='foot'>
+        <button type='button' className='btn go' onClick={close} autoFocus>
           {say('caution.read')}
         </button>
       </div>
@@ -54,15 +54,22 @@ function SettingsSlip() {
   const theme = useStore(settingsStore, (settings) => settings.theme)
   return (
     <Slip title={say('app.settings')} onClose={() => showDialog(null)}>
-      <h3 className="sec gap">{say('settings.theme')}</h3>
-      <div className="seg" role="radiogroup" aria-label={say('settings.theme')}>
+      <h3 className='sec gap'>{say('settings.theme')}</h3>
+      <div className='seg' role='radiogroup' aria-label={say('settings.theme')}>
         {themes.map((each) => (
-          <button key={each} type="button" role="radio" aria-checked={each === theme} className="btn" onClick={() => setTheme(each)}>
+          <button
+            key={each}
+            type='button'
+            role='radio'
+            aria-checked={each === theme}
+            className='btn'
+            onClick={() => setTheme(each)}
+          >
             {say(`settings.theme.${each}`)}
           </button>
         ))}
       </div>
-      <p className="note gap">{say('settings.motion')}</p>
+      <p className='note gap'>{say('settings.motion')}</p>
       <CloseFoot />
     </Slip>
   )
@@ -75,7 +82,7 @@ function Keys() {
         <tbody>
           {keyTable.map((entry) => (
             <tr key={entry.intent}>
-              <td className="n">{entry.shown}</td>
+              <td className='n'>{entry.shown}</td>
               <td>{say(`key.${entry.intent}`)}</td>
             </tr>
           ))}
@@ -88,8 +95,8 @@ function Keys() {
 
 function CloseFoot() {
   return (
-    <div className="foot">
-      <button type="button" className="btn" onClick={() => showDialog(null)}>
+    <div className='foot'>
+      <button type='button' className='btn' onClick={() => showDialog(null)}>
         {say('app.close')}
       </button>
     </div>

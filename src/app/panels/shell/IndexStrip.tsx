@@ -4,7 +4,7 @@ import { say } from '../../../text'
 import { jobStore } from '../../stores/jobStore'
 import { findName, settingsStore } from '../../stores/settingsStore'
 import { type PlaceName, goTo, showDialog, viewStore } from '../../stores/viewStore'
-import { BrandMark } from '../drawing/marks'
+import { BrandMark } from '../drawing/Marks'
 
 const folder = ['job-sheet', 'gear', 'site', 'debrief'] as const
 
@@ -13,25 +13,25 @@ export function IndexStrip() {
   const name = useStore(settingsStore, findName)
   const isOpen = useStore(jobStore, (job) => job.head !== null)
   return (
-    <header className="index">
-      <div className="brand">
+    <header className='index'>
+      <div className='brand'>
         <BrandMark />
         {say('app.name')}
       </div>
-      <nav className="tabs" aria-label={say('app.places')}>
-        <Tab name="depot" number={1} isHere={place === 'depot'} isOpen />
-        <div className="folder">
+      <nav className='tabs' aria-label={say('app.places')}>
+        <Tab name='depot' number={1} isHere={place === 'depot'} isOpen />
+        <div className='folder'>
           {folder.map((each, i) => (
             <Tab key={each} name={each} number={i + 2} isHere={place === each} isOpen={isOpen} />
           ))}
         </div>
       </nav>
-      <div className="who">
-        {name && <span className="q">{name}</span>}
-        <button type="button" className="btn plain" onClick={() => showDialog('keys')}>
+      <div className='who'>
+        {name && <span className='q'>{name}</span>}
+        <button type='button' className='btn plain' onClick={() => showDialog('keys')}>
           {say('app.keys')}
         </button>
-        <button type="button" className="btn plain" onClick={() => showDialog('settings')}>
+        <button type='button' className='btn plain' onClick={() => showDialog('settings')}>
           {say('app.settings')}
         </button>
       </div>
@@ -42,7 +42,7 @@ export function IndexStrip() {
 function Tab({ name, number, isHere, isOpen }: { name: PlaceName; number: number; isHere: boolean; isOpen: boolean }) {
   return (
     <button
-      type="button"
+      type='button'
       aria-current={isHere ? 'page' : undefined}
       disabled={!isOpen}
       onClick={() => goTo(name)}

@@ -11,7 +11,7 @@ export function TitleBlock() {
   const head = useStore(jobStore, (job) => job.head)
   const isReleased = useStore(assessStore, (assessment) => assessment.phase === 'released')
   return (
-    <footer className="tblock">
+    <footer className='tblock'>
       <Field label={say('block.scenario')} value={head?.title ?? say('block.none')} />
       <Field
         label={say('block.seed')}
@@ -21,7 +21,7 @@ export function TitleBlock() {
       <Field label={say('block.pack')} value={head ? head.packName : '–'} />
       <Field label={say('block.purpose')} value={head ? say(`purpose.${head.purpose}`) : say('block.notStarted')} />
       <Field label={say('block.units')} value={say('block.unitsValue')} isOptional />
-      <button type="button" className="caution" onClick={() => showDialog('caution')}>
+      <button type='button' className='caution' onClick={() => showDialog('caution')}>
         {say('app.caution')}
       </button>
       <Field label={say('block.version')} value={String(engineVersion)} isFigure isOptional />
@@ -43,7 +43,7 @@ interface FieldProps {
 function Field({ label, value, isFigure = false, isOptional = false }: FieldProps) {
   return (
     <div className={isOptional ? 'opt' : undefined}>
-      <span className="k">{label}</span>
+      <span className='k'>{label}</span>
       <span className={isFigure ? 'n' : undefined}>{value}</span>
     </div>
   )

@@ -34,7 +34,7 @@ export function ActForm({ afford, title, speaker, onGive }: ActFormProps) {
   return (
     <form
       ref={form}
-      className="act open"
+      className='act open'
       aria-label={title}
       data-form={afford.key}
       onSubmit={(event) => {
@@ -42,7 +42,7 @@ export function ActForm({ afford, title, speaker, onGive }: ActFormProps) {
         giveOrFocus(entries)
       }}
     >
-      <b className="nm">{title}</b>
+      <b className='nm'>{title}</b>
       {fields.map((field) => (
         <div key={field.name} data-field={field.name}>
           <FieldEntry
@@ -59,8 +59,8 @@ export function ActForm({ afford, title, speaker, onGive }: ActFormProps) {
           />
         </div>
       ))}
-      <div className="foot">
-        <button type="submit" className="btn go">
+      <div className='foot'>
+        <button type='submit' className='btn go'>
           {say('site.give')}
         </button>
       </div>

@@ -41,37 +41,47 @@ export function ActionSlip() {
     [belief, persons, thing, speaker, isAnything],
   )
   const hands = useMemo(
-    () => (belief && isAnything ? persons.flatMap((who) => [findHandAct(who, thing)].filter((it) => it !== undefined)) : []),
+    () =>
+      belief && isAnything ? persons.flatMap((who) => [findHandAct(who, thing)].filter((it) => it !== undefined)) : [],
     [belief, persons, thing, isAnything],
   )
   const sending = useMemo(() => (belief ? findSendingUp(persons, thing) : undefined), [belief, persons, thing])
   const until = busy.find((it) => persons.includes(it.who))?.end
   return (
-    <section className="slip" aria-label={say('slip.label')} onKeyDown={(event) => onKeyDown(event, belief)}>
+    <section className='slip' aria-label={say('slip.label')} onKeyDown={(event) => onKeyDown(event, belief)}>
       <h3>
         {isAnything ? thingName(speaker, belief, thing) : ''}
-        <span className="q">{persons.map((id) => lettersOf(belief, id)).join(', ')}</span>
+        <span className='q'>{persons.map((id) => lettersOf(belief, id)).join(', ')}</span>
       </h3>
       {until !== undefined && (
-        <p className="note slipnote">{say('slip.busy', { time: timeOfDay(belief.sheet.startsAt + until) })}</p>
+        <p className='note slipnote'>{say('slip.busy', { time: timeOfDay(belief.sheet.startsAt + until) })}</p>
       )}
       {hands.length > 0 && (
-        <button type="button" className="act plate" data-plate onClick={() => void actOnThing()}>
-          <span className="nm">
+        <button type='button' className='act plate' data-plate onClick={() => void actOnThing()}>
+          <span className='nm'>
             <kbd>Enter</kbd> {[...new Set(hands.map((it) => actName(speaker, it)))].join('; ')}
           </span>
         </button>
       )}
-      <div className="acts" role="group" aria-label={say('slip.acts')}>
+      <div className='acts' role='group' aria-label={say('slip.acts')}>
         {sending && (
-          <button type="button" className="act" data-act="send-up:" onClick={() => sendUp(sending)}>
-            <span className="nm">{say('slip.sendUp', { ties: lettersOf(belief, sending.ties), hauls: lettersOf(belief, sending.hauls) })}</span>
+          <button type='button' className='act' data-act='send-up:' onClick={() => sendUp(sending)}>
+            <span className='nm'>
+              {say('slip.sendUp', { ties: lettersOf(belief, sending.ties), hauls: lettersOf(belief, sending.hauls) })}
+            </span>
           </button>
         )}
         {lines.map((line) => (
-          <ActLine key={line.afford.key} line={line} isOpen={sheet?.act === line.afford.key} belief={belief} speaker={speaker} chosen={persons} />
+          <ActLine
+            key={line.afford.key}
+            line={line}
+            isOpen={sheet?.act === line.afford.key}
+            belief={belief}
+            speaker={speaker}
+            chosen={persons}
+          />
         ))}
-        {lines.length === 0 && <p className="note slipnote">{say('slip.none')}</p>}
+        {lines.length === 0 && <p className='note slipnote'>{say('slip.none')}</p>}
       </div>
     </section>
   )
@@ -100,12 +110,15 @@ interface ActLineProps {
 
 function ActLine({ line: { afford, people }, isOpen, belief, speaker, chosen }: ActLineProps) {
   const title = actName(speaker, afford)
-  const only = chosen.length > 1 && people.length < chosen.length ? ` · ${people.map((id) => lettersOf(belief, id)).join(', ')}` : ''
+  const only =
+    chosen.length > 1 && people.length < chosen.length
+      ? ` · ${people.map((id) => lettersOf(belief, id)).join(', ')}`
+      : ''
   if (afford.refusal)
     return (
-      <button type="button" className="act" data-act={afford.key} aria-disabled>
-        <span className="nm">{title}</span>
-        <span className="q">{refusalWords(speaker, afford.refusal)}</span>
+      <button type='button' className='act' data-act={afford.key} aria-disabled>
+        <span className='nm'>{title}</span>
+        <span className='q'>{refusalWords(speaker, afford.refusal)}</span>
       </button>
     )
   const [field] = afford.fields
@@ -114,31 +127,41 @@ function ActLine({ line: { afford, people }, isOpen, belief, speaker, chosen }: 
     return ways.map((values) => (
       <button
         key={Object.values(values).join()}
-        type="button"
-        className="act"
+        type='button'
+        className='act'
         data-act={afford.key}
         data-choice={Object.values(values).join(' ')}
         data-people={people.join(' ')}
         onClick={() => giveAfford(afford, people, values)}
       >
-        <span className="nm">
-          {title}: {Object.entries(values).map(([name, choice]) => lower(choiceWord(speaker, afford.act, name, choice))).join(', ')}
+        <span className='nm'>
+          {title}:{' '}
+          {Object.entries(values)
+            .map(([name, choice]) => lower(choiceWord(speaker, afford.act, name, choice)))
+            .join(', ')}
           {only}
         </span>
       </button>
     ))
   if (isOpen && field)
-    return <ActForm afford={afford} title={title + only} speaker={speaker} onGive={(values) => giveAfford(afford, people, values)} />
+    return (
+      <ActForm
+        afford={afford}
+        title={title + only}
+        speaker={speaker}
+        onGive={(values) => giveAfford(afford, people, values)}
+      />
+    )
   return (
     <button
-      type="button"
-      className="act"
+      type='button'
+      className='act'
       data-act={afford.key}
       data-people={people.join(' ')}
       onFocus={field ? () => openSheet(afford.key) : undefined}
       onClick={() => (field ? openSheet(afford.key) : giveAfford(afford, people))}
     >
-      <span className="nm">
+      <span className='nm'>
         {title}
         {only}
       </span>
@@ -166,8 +189,10 @@ export function actName(speaker: Speaker, afford: Afford): string {
   return afford.item && afford.item !== afford.on ? `${name}, ${afford.item}` : name
 }
 
-export const refusalWords = (speaker: Speaker, refusal: { code: string; values: Readonly<Record<string, string | number>> }) =>
-  speaker.say(`refusal.${refusal.code.split('/')[1]}`, refusal.values)
+export const refusalWords = (
+  speaker: Speaker,
+  refusal: { code: string; values: Readonly<Record<string, string | number>> },
+) => speaker.say(`refusal.${refusal.code.split('/')[1]}`, refusal.values)
 
 export function thingName(speaker: Speaker, belief: Pick<Belief, 'items'>, thing: string | null): string {
   if (thing === null) return say('tree.crew')

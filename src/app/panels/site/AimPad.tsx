@@ -2,11 +2,12 @@
  * A place on the ground, by hand: the cross-hair moves with the arrow keys (half a metre; with Shift five centimetres) or
  * the pointer, and Enter or a press sets it. An outline is a rectangle between two corners, or corner by corner.
  */
-import { type KeyboardEvent, useState } from 'react'
+import { type KeyboardEvent, useEffect, useState } from 'react'
 import { plain, say } from '../../../text'
+import { askForSpot, stopAsking } from '../../stores/aimStore'
 import { jobStore } from '../../stores/jobStore'
 import { SitePlan } from '../drawing/SitePlan'
-import { Aim } from '../drawing/marks'
+import { Aim } from '../drawing/Marks'
 import { viewOfSite } from '../drawing/viewOfSite'
 
 export interface GroundSpot {
@@ -34,6 +35,8 @@ const tidy = (value: number): number => Math.round(value * 20) / 20
 
 export function AimPad({ label, set, onSet }: AimPadProps) {
   const [aim, setAim] = useState<GroundSpot>({ x: 0, y: 0 })
+  useEffect(() => askForSpot({ set, onSet }))
+  useEffect(() => stopAsking, [])
   const { belief } = jobStore.getState()
   if (!belief) return null
   const onKeyDown = (event: KeyboardEvent) => {
@@ -55,8 +58,8 @@ export function AimPad({ label, set, onSet }: AimPadProps) {
   return (
     <div>
       <div
-        className="aimpad"
-        role="application"
+        className='aimpad'
+        role='application'
         tabIndex={0}
         data-aim
         aria-label={`${label}. ${say('aim.how')} ${words}`}
@@ -78,7 +81,7 @@ export function AimPad({ label, set, onSet }: AimPadProps) {
               {set.length > 0 && (
                 <path
                   d={`M${set.map((at) => `${scale.x(at.x)} ${scale.y(at.y)}`).join('L')}L${scale.x(aim.x)} ${scale.y(aim.y)}`}
-                  className="d-acc"
+                  className='d-acc'
                   style={{ strokeDasharray: '6 4' }}
                 />
               )}
@@ -87,7 +90,7 @@ export function AimPad({ label, set, onSet }: AimPadProps) {
           )}
         </SitePlan>
       </div>
-      <p className="note" aria-live="polite">
+      <p className='note' aria-live='polite'>
         {words}
       </p>
     </div>

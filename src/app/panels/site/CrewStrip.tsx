@@ -18,11 +18,11 @@ export function CrewStrip() {
   const busy = useStore(jobStore, (job) => job.busy)
   const crew = crewInOrder(belief)
   return (
-    <div className="crew" role="group" aria-label={say('site.crew')} onKeyDown={(event) => walk(event, crew)}>
+    <div className='crew' role='group' aria-label={say('site.crew')} onKeyDown={(event) => walk(event, crew)}>
       {crew.map((person, i) => (
         <button
           key={person.id}
-          type="button"
+          type='button'
           aria-pressed={chosen.includes(person.id)}
           tabIndex={person.id === chosen[0] ? 0 : -1}
           aria-keyshortcuts={String(i + 1)}
@@ -33,14 +33,14 @@ export function CrewStrip() {
         >
           <Portrait person={person} belief={belief} />
           <span>
-            <span className="nm">
+            <span className='nm'>
               {speaker.say(`person.${person.id}`)}
-              {person.role === 'person-in-charge' && <span className="q"> ({say('site.you')})</span>}
+              {person.role === 'person-in-charge' && <span className='q'> ({say('site.you')})</span>}
             </span>
             <br />
             {whereabouts(person, speaker)}
             <br />
-            <span className="q">{carried(person, speaker)}</span>
+            <span className='q'>{carried(person, speaker)}</span>
             <Busy doing={busy.find((it) => it.who === person.id)} belief={belief} speaker={speaker} />
           </span>
         </button>
@@ -66,8 +66,14 @@ function Portrait({ person, belief }: { person: PersonBelief; belief: Belief }) 
   const posture = postureOf(belief, person)
   const isAloft = posture !== 'standing' && posture !== 'watching'
   return (
-    <svg width="34" height="56" viewBox="0 0 34 56" aria-hidden="true">
-      <Figure x={isAloft ? 6 : 17} y={54} size={isAloft ? 25 : 29} posture={posture} hasBoots={hasBoots(belief, person)} />
+    <svg width='34' height='56' viewBox='0 0 34 56' aria-hidden='true'>
+      <Figure
+        x={isAloft ? 6 : 17}
+        y={54}
+        size={isAloft ? 25 : 29}
+        posture={posture}
+        hasBoots={hasBoots(belief, person)}
+      />
     </svg>
   )
 }
@@ -96,7 +102,7 @@ function Busy({ doing, belief, speaker }: { doing: Doing | undefined; belief: Be
   return (
     <>
       <br />
-      <span className="busy">
+      <span className='busy'>
         {speaker.say('site.busyUntil', {
           act: speaker.say(`action.${doing.act}`),
           time: timeOfDay(belief.sheet.startsAt + doing.end),

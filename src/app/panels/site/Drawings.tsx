@@ -2,6 +2,7 @@
 import { Suspense, useContext, useState } from 'react'
 import { useStore } from 'zustand'
 import { say } from '../../../text'
+import { aimAt, aimStore } from '../../stores/aimStore'
 import { showDrawing, viewStore } from '../../stores/viewStore'
 import { SiteElevation } from '../drawing/SiteElevation'
 import { SitePlan } from '../drawing/SitePlan'
@@ -17,22 +18,24 @@ export function Drawings() {
   const isScene = useStore(viewStore, (view) => view.drawing === 'scene')
   const Stage = useContext(StageSlot)
   const [lost, setLost] = useState<'none' | 'lost' | null>(null)
+  const placing = usePlacing()
   const isShown = Stage !== null && isScene
   return (
     <>
       {lost && isScene && (
-        <p className="note" role="status">
+        <p className='note' role='status'>
           {say(`scene.${lost}`)}
         </p>
       )}
       {isShown && lost !== 'none' && (
-        <div className="stagebox" hidden={lost !== null}>
-          <Suspense fallback={<p className="note">{say('scene.loading')}</p>}>
+        <div className='stagebox' hidden={lost !== null}>
+          <Suspense fallback={<p className='note'>{say('scene.loading')}</p>}>
             <Stage
               onAct={() => void (actOnThing() || focusActs())}
               onLook={(id) => giveNamedTo('look', viewStore.getState().persons, id)}
+              {...placing}
               coveredRight={slipWidth}
-              extra={<SwitchTo drawing="drawings" label={say('scene.leave')} />}
+              extra={<SwitchTo drawing='drawings' label={say('scene.leave')} />}
               onLost={setLost}
               onRestored={() => setLost(null)}
             />
@@ -41,7 +44,7 @@ export function Drawings() {
       )}
       {(!isShown || lost !== null) && (
         <>
-          {Stage && lost === null && <SwitchTo drawing="scene" label={say('scene.open')} />}
+          {Stage && lost === null && <SwitchTo drawing='scene' label={say('scene.open')} />}
           <Sheets />
         </>
       )}
@@ -49,12 +52,20 @@ export function Drawings() {
   )
 }
 
+/** While an order asks for a point of the ground, the scene's pointer sets it. */
+function usePlacing() {
+  const { aim, at } = useStore(aimStore)
+  if (!aim) return {}
+  const outline = aim.set.length > 0 ? [...aim.set, ...(at ? [at] : [])] : []
+  return { onGroundPoint: aimAt, draft: { rod: outline.length > 0 ? null : at, outline } }
+}
+
 /** The action slip lies over the right of the picture. */
 const slipWidth = 340
 
 function SwitchTo({ drawing, label }: { drawing: 'drawings' | 'scene'; label: string }) {
   return (
-    <button type="button" className="btn plain drawingswitch" onClick={() => showDrawing(drawing)}>
+    <button type='button' className='btn plain drawingswitch' onClick={() => showDrawing(drawing)}>
       {label}
     </button>
   )
@@ -66,8 +77,15 @@ function Sheets() {
   const thing = useStore(viewStore, (view) => view.thing)
   const site = viewOfSite(belief)
   return (
-    <div className="sheetdrawings">
-      <SiteElevation site={site} width={352} height={456} perMetre={39} origin={[126, 388]} title={say('drawing.elevation')}>
+    <div className='sheetdrawings'>
+      <SiteElevation
+        site={site}
+        width={352}
+        height={456}
+        perMetre={39}
+        origin={[126, 388]}
+        title={say('drawing.elevation')}
+      >
         {(scale) => <Ring thing={thing} site={site} scale={scale} />}
       </SiteElevation>
       <SitePlan
@@ -92,6 +110,5 @@ function Ring({ thing, site, scale }: { thing: string | null; site: SiteView; sc
         : thing === 'cover' && site.cover
           ? ([scale.x(0), scale.y((site.cover.from + site.cover.to) / 2)] as const)
           : null
-  return at && <circle cx={at[0]} cy={at[1]} r="11" className="d-acc" style={{ strokeWidth: 'var(--p-wire)' }} />
+  return at && <circle cx={at[0]} cy={at[1]} r='11' className='d-acc' style={{ strokeWidth: 'var(--p-wire)' }} />
 }
-

@@ -31,17 +31,17 @@ export function EventSheet() {
   const leader = crewInOrder(belief)[0]!.id
   const perceived = belief.evidence.filter((line) => line.at > event.at)
   return (
-    <div className="stack event scroll" role="region" aria-label={say('event.title')}>
-      <h2 className="head">{say('event.title')}</h2>
-      <p className="q">{say('event.clock', { time: timeOfDay(belief.sheet.startsAt + event.at) })}</p>
-      <ul className="gap">
+    <div className='stack event scroll' role='region' aria-label={say('event.title')}>
+      <h2 className='head'>{say('event.title')}</h2>
+      <p className='q'>{say('event.clock', { time: timeOfDay(belief.sheet.startsAt + event.at) })}</p>
+      <ul className='gap'>
         {told(perceived, belief, speaker).map((line) => (
           <li key={line.key}>
-            {line.words} <span className="q">{line.who.join(', ')}</span>
+            {line.words} <span className='q'>{line.who.join(', ')}</span>
           </li>
         ))}
       </ul>
-      <table className="gap">
+      <table className='gap'>
         <thead>
           <tr>
             <th>{say('event.person')}</th>
@@ -51,23 +51,23 @@ export function EventSheet() {
         <tbody>
           {crewInOrder(belief).map((person) => (
             <tr key={person.id}>
-              <th scope="row">{speaker.say(`person.${person.id}`)}</th>
+              <th scope='row'>{speaker.say(`person.${person.id}`)}</th>
               <td>
                 {event.answered.includes(person.id) ? (
-                  <span className="q">{say('event.ordered')}</span>
+                  <span className='q'>{say('event.ordered')}</span>
                 ) : (
-                  <div className="replies">
+                  <div className='replies'>
                     {replies.map(({ key, draft }) => (
                       <button
                         key={key}
-                        type="button"
-                        className="btn"
+                        type='button'
+                        className='btn'
                         onClick={() => give(draft, [person.id]) && answerEvent(person.id)}
                       >
                         {say(`event.${key}`)}
                       </button>
                     ))}
-                    <button type="button" className="btn" onClick={() => answerEvent(person.id)}>
+                    <button type='button' className='btn' onClick={() => answerEvent(person.id)}>
                       {say('event.none')}
                     </button>
                   </div>
@@ -76,18 +76,22 @@ export function EventSheet() {
             </tr>
           ))}
           <tr>
-            <th scope="row">{say('event.control')}</th>
+            <th scope='row'>{say('event.control')}</th>
             <td>
               {event.answered.includes('control') ? (
-                <span className="q">{say('event.called')}</span>
+                <span className='q'>{say('event.called')}</span>
               ) : (
-                <div className="replies">
+                <div className='replies'>
                   {messages.map((message) => (
                     <button
                       key={message}
-                      type="button"
-                      className="btn"
-                      onClick={() => goOnUntilFree([leader]) && give({ do: 'call-control', values: { message } }, [leader]) && answerEvent('control')}
+                      type='button'
+                      className='btn'
+                      onClick={() =>
+                        goOnUntilFree([leader]) &&
+                        give({ do: 'call-control', values: { message } }, [leader]) &&
+                        answerEvent('control')
+                      }
                     >
                       {speaker.say(`choice.${message}`)}
                     </button>
@@ -99,14 +103,14 @@ export function EventSheet() {
         </tbody>
       </table>
       {notices.map((notice) => (
-        <p key={notice.code} role="status">
+        <p key={notice.code} role='status'>
           {speaker.say(`refusal.${notice.code.split('/')[1]}`, notice.values)}
         </p>
       ))}
-      <div className="foot">
+      <div className='foot'>
         <button
-          type="button"
-          className="btn go"
+          type='button'
+          className='btn go'
           onClick={() => {
             closeEvent()
             if (belief.sheet.purpose !== 'practise') return
@@ -117,7 +121,7 @@ export function EventSheet() {
           {say(belief.sheet.purpose === 'practise' ? 'event.drawing' : 'event.goOn')}
         </button>
         {belief.sheet.purpose === 'practise' && (
-          <button type="button" className="btn" onClick={closeEvent}>
+          <button type='button' className='btn' onClick={closeEvent}>
             {say('event.goOn')}
           </button>
         )}

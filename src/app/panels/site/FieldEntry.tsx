@@ -48,28 +48,37 @@ export function FieldEntry(props: FieldEntryProps) {
       )
     default:
       return (
-        <label className="field">
+        <label className='field'>
           {label}
-          <input className="entry" value={entry.text ?? ''} onChange={(event) => onChange({ text: event.target.value })} />
+          <input
+            className='entry'
+            value={entry.text ?? ''}
+            onChange={(event) => onChange({ text: event.target.value })}
+          />
         </label>
       )
   }
 }
 
 /** Two opposite corners make a rectangle; *corner by corner* closes where it began. */
-function OutlineEntry({ label, entry, onChange, onFilled }: { label: string } & Pick<FieldEntryProps, 'entry' | 'onChange' | 'onFilled'>) {
+function OutlineEntry({
+  label,
+  entry,
+  onChange,
+  onFilled,
+}: { label: string } & Pick<FieldEntryProps, 'entry' | 'onChange' | 'onFilled'>) {
   const points = entry.points ?? []
   const isFree = entry.text === 'free'
   return (
     <div>
-      <div className="seg" role="radiogroup" aria-label={say('outline.how')}>
+      <div className='seg' role='radiogroup' aria-label={say('outline.how')}>
         {['rectangle', 'free'].map((how) => (
           <button
             key={how}
-            type="button"
-            role="radio"
+            type='button'
+            role='radio'
             tabIndex={-1}
-            className="btn"
+            className='btn'
             aria-checked={isFree === (how === 'free')}
             onClick={() => onChange({ text: how, points: [] })}
           >
@@ -86,7 +95,7 @@ function OutlineEntry({ label, entry, onChange, onFilled }: { label: string } & 
           else onFilled({ ...entry, points: rectangle(points[0]!, at) })
         }}
       />
-      {isFree && <p className="note">{say('outline.corners', { count: points.length })}</p>}
+      {isFree && <p className='note'>{say('outline.corners', { count: points.length })}</p>}
     </div>
   )
 }
@@ -103,18 +112,32 @@ function rectangle(a: GroundSpot, b: GroundSpot): readonly GroundSpot[] {
   ]
 }
 
-export const wordOf = (speaker: Speaker, act: string, name: string): string =>
+const wordOf = (speaker: Speaker, act: string, name: string): string =>
   speaker.has(`value.${act}.${name}`) ? speaker.say(`value.${act}.${name}`) : speaker.say(`value.${name}`)
 
 /** Words of a choice: of this act, or of the thing or person it names. */
 export function choiceWord(speaker: Speaker, act: string, name: string, choice: string): string {
   if (name === ticked) return choice
-  const keys = [`choice.${act}.${choice}`, `choice.${name}.${choice}`, `choice.${choice}`, `thing.${choice}`, `person.${choice}`]
+  const keys = [
+    `choice.${act}.${choice}`,
+    `choice.${name}.${choice}`,
+    `choice.${choice}`,
+    `thing.${choice}`,
+    `person.${choice}`,
+  ]
   const key = keys.find((each) => speaker.has(each))
   return key ? speaker.say(key) : choice
 }
 
-function Choices({ field, label, act, entry, speaker, onChange, onFilled }: FieldEntryProps & { readonly label: string }) {
+function Choices({
+  field,
+  label,
+  act,
+  entry,
+  speaker,
+  onChange,
+  onFilled,
+}: FieldEntryProps & { readonly label: string }) {
   const isMany = field.kind === 'many'
   const chosen = entry.chosen ?? []
   const pick = (choice: string) => {
@@ -132,14 +155,14 @@ function Choices({ field, label, act, entry, speaker, onChange, onFilled }: Fiel
   }
   return (
     <div role={isMany ? 'group' : 'radiogroup'} aria-label={label} onKeyDown={onKeyDown}>
-      <div className="qlab">{label}</div>
+      <div className='qlab'>{label}</div>
       {field.choices.map((choice) => (
         <button
           key={choice}
-          type="button"
+          type='button'
           role={isMany ? 'checkbox' : 'radio'}
           aria-checked={chosen.includes(choice)}
-          className="pick"
+          className='pick'
           data-choice={choice}
           onClick={() => pick(choice)}
         >

@@ -17,11 +17,14 @@ export function LogColumn() {
   const now = useStore(jobStore, (job) => job.now)
   const { weather, startsAt } = belief.sheet
   return (
-    <section className="stack log" aria-label={say('site.log')}>
-      <div className="clock">
-        <span className="n">{timeOfDay(startsAt + now)}</span>
-        <span className="q">
-          {say('site.weather', { wind: plain(weather.wind, 0), wet: say(weather.rain ? 'weather.rain' : 'weather.dry') })}
+    <section className='stack log' aria-label={say('site.log')}>
+      <div className='clock'>
+        <span className='n'>{timeOfDay(startsAt + now)}</span>
+        <span className='q'>
+          {say('site.weather', {
+            wind: plain(weather.wind, 0),
+            wet: say(weather.rain ? 'weather.rain' : 'weather.dry'),
+          })}
         </span>
       </div>
       <Narration belief={belief} speaker={speaker} />
@@ -38,14 +41,14 @@ function Narration({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
     if (end.current) end.current.scrollTop = end.current.scrollHeight
   }, [lines.length])
   return (
-    <div className="scroll grow" ref={end} role="log" aria-label={say('site.narration')} tabIndex={0}>
+    <div className='scroll grow' ref={end} role='log' aria-label={say('site.narration')} tabIndex={0}>
       <table>
         <tbody>
           {told(lines.slice(-80), belief, speaker).map((line) => (
             <tr key={line.key}>
-              <td className="n stamp">
+              <td className='n stamp'>
                 {line.clock.slice(0, 5)}
-                <span className="q">{line.clock.slice(5)}</span>
+                <span className='q'>{line.clock.slice(5)}</span>
               </td>
               <td>
                 <b>{line.who.join(' ')}</b>
@@ -79,9 +82,13 @@ export function told(lines: readonly Evidence[], belief: Belief, speaker: Speake
 }
 
 /** One thing perceived, in words; what it was perceived of is named first where the sentence does not. */
-export function narrate(line: Evidence, belief: Belief, speaker: Speaker): string {
+function narrate(line: Evidence, belief: Belief, speaker: Speaker): string {
   const item = belief.items.find((it) => it.id === line.of)
-  const name = item ? `${item.id} ${speaker.say(`gear.${item.type}`)}` : speaker.has(`thing.${line.of}`) ? speaker.say(`thing.${line.of}`) : ''
+  const name = item
+    ? `${item.id} ${speaker.say(`gear.${item.type}`)}`
+    : speaker.has(`thing.${line.of}`)
+      ? speaker.say(`thing.${line.of}`)
+      : ''
   const values = { of: line.of, name, who: line.who, ...line.values }
   const sentence = speaker.say(line.says, values)
   const isNamed = sentence.includes(line.of) || (name !== '' && sentence.includes(name)) || name === ''
@@ -92,11 +99,11 @@ function Notices({ speaker }: { speaker: Speaker }) {
   const notices = useStore(jobStore, (job) => job.notices)
   const pencil = useStore(jobStore, (job) => job.pencil)
   return (
-    <div className="notices" role="status">
+    <div className='notices' role='status'>
       {pencil && (
-        <p className="pencil">
+        <p className='pencil'>
           {speaker.say(`person.${pencil.who}`)}: {speaker.say(`action.${pencil.act}`)}
-          <button type="button" className="btn" onClick={withdraw}>
+          <button type='button' className='btn' onClick={withdraw}>
             {say('site.withdraw')} <kbd>W</kbd>
           </button>
         </p>
@@ -117,28 +124,33 @@ function Buttons() {
   const busy = useStore(jobStore, (job) => job.busy)
   const last = checkpoints.at(-1)
   return (
-    <div className="buttons">
-      <button type="button" className="btn go wide" onClick={() => void goOn()} aria-disabled={busy.length === 0 || undefined}>
+    <div className='buttons'>
+      <button
+        type='button'
+        className='btn go wide'
+        onClick={() => void goOn()}
+        aria-disabled={busy.length === 0 || undefined}
+      >
         {say('site.goOn')} <kbd>G</kbd>
       </button>
       {purpose === 'practise' && (
         <>
-          <button type="button" className="btn" onClick={undo} disabled={ordered === 0}>
+          <button type='button' className='btn' onClick={undo} disabled={ordered === 0}>
             {say('site.undo')} <kbd>U</kbd>
           </button>
-          <button type="button" className="btn" onClick={() => markCheckpoint(say('site.checkpoint'))}>
+          <button type='button' className='btn' onClick={() => markCheckpoint(say('site.checkpoint'))}>
             {say('site.mark')}
           </button>
           {last && (
-            <button type="button" className="btn wide" onClick={() => backTo(last.ordered)}>
+            <button type='button' className='btn wide' onClick={() => backTo(last.ordered)}>
               {say('site.backTo', { number: checkpoints.length })}
             </button>
           )}
         </>
       )}
       <button
-        type="button"
-        className="btn wide"
+        type='button'
+        className='btn wide'
         onClick={() => {
           // A scored run is asked once more before it ends.
           if (purpose === 'practise') finish()

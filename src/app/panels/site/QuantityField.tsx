@@ -16,7 +16,7 @@ export interface QuantityFieldProps {
   readonly onChange: (value: string) => void
 }
 
-export function QuantityField({ label, unit, low, high, step, value, onChange}: QuantityFieldProps) {
+export function QuantityField({ label, unit, low, high, step, value, onChange }: QuantityFieldProps) {
   const number = Number(value.replace(',', '.'))
   const move = (by: number) => {
     const start = value === '' || Number.isNaN(number) ? low : number + by
@@ -24,16 +24,16 @@ export function QuantityField({ label, unit, low, high, step, value, onChange}: 
   }
   return (
     <div>
-      <div className="qlab">
+      <div className='qlab'>
         <span>{label}</span>
         <span>{say('quantity.range', { low: tidy(low), high: tidy(high), unit })}</span>
       </div>
-      <div className="qty">
-        <button type="button" tabIndex={-1} aria-label={say('quantity.less', { label })} onClick={() => move(-step)}>
+      <div className='qty'>
+        <button type='button' tabIndex={-1} aria-label={say('quantity.less', { label })} onClick={() => move(-step)}>
           −
         </button>
         <input
-          inputMode="decimal"
+          inputMode='decimal'
           aria-label={`${label}, ${unit}`}
           value={value}
           onChange={(event) => onChange(event.target.value)}
@@ -44,16 +44,23 @@ export function QuantityField({ label, unit, low, high, step, value, onChange}: 
             move(event.key === 'ArrowUp' ? step : -step)
           }}
         />
-        <button type="button" tabIndex={-1} aria-label={say('quantity.more', { label })} onClick={() => move(step)}>
+        <button type='button' tabIndex={-1} aria-label={say('quantity.more', { label })} onClick={() => move(step)}>
           +
         </button>
       </div>
-      <Ruler low={low} high={high} step={step} value={number} isSet={value !== '' && !Number.isNaN(number)} onSet={onChange} />
+      <Ruler
+        low={low}
+        high={high}
+        step={step}
+        value={number}
+        isSet={value !== '' && !Number.isNaN(number)}
+        onSet={onChange}
+      />
     </div>
   )
 }
 
-export const tidy = (value: number): string => String(Number(value.toFixed(3)))
+const tidy = (value: number): string => String(Number(value.toFixed(3)))
 
 interface RulerProps {
   readonly low: number
@@ -83,23 +90,28 @@ function Ruler({ low, high, step, value, isSet, onSet }: RulerProps) {
     <svg
       ref={ref}
       viewBox={`0 0 ${wide} 44`}
-      width="100%"
-      height="44"
-      preserveAspectRatio="none"
-      className="hit ruler"
-      aria-hidden="true"
+      width='100%'
+      height='44'
+      preserveAspectRatio='none'
+      className='hit ruler'
+      aria-hidden='true'
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId)
         drag(event.clientX)
       }}
       onPointerMove={(event) => event.buttons > 0 && drag(event.clientX)}
     >
-      <path d={`M6 14H${wide - 6}`} className="d-edge" />
+      <path d={`M6 14H${wide - 6}`} className='d-edge' />
       {Array.from({ length: ticks + 1 }, (_, i) => (
-        <path key={i} d={`M${6 + (i * (wide - 12)) / ticks} 14v${i % 5 === 0 ? 8 : 5}`} className="d-thin" />
+        <path key={i} d={`M${6 + (i * (wide - 12)) / ticks} 14v${i % 5 === 0 ? 8 : 5}`} className='d-thin' />
       ))}
       {[0, 0.25, 0.5, 0.75, 1].map((share) => (
-        <text key={share} x={6 + share * (wide - 12)} y="36" className={share === 0 ? 't-q' : share === 1 ? 't-q end' : 't-q mid'}>
+        <text
+          key={share}
+          x={6 + share * (wide - 12)}
+          y='36'
+          className={share === 0 ? 't-q' : share === 1 ? 't-q end' : 't-q mid'}
+        >
           {tidy(low + share * span)}
         </text>
       ))}

@@ -25,20 +25,20 @@ export function SitePlace() {
   useSiteKeys()
   if (isLivening) return <LiveningSheet onBack={() => showLivening(false)} />
   return (
-    <main className="stack site">
-      <h1 className="vh">{say('app.site')}</h1>
+    <main className='stack site'>
+      <h1 className='vh'>{say('app.site')}</h1>
       <CrewStrip />
-      <div className="cols sitecols grow">
-        <section className="stack" aria-label={say('site.list')}>
-          <h2 className="sec">
+      <div className='cols sitecols grow'>
+        <section className='stack' aria-label={say('site.list')}>
+          <h2 className='sec'>
             {say('site.list')}
-            <span className="q">{say('site.asKnown')}</span>
+            <span className='q'>{say('site.asKnown')}</span>
           </h2>
-          <div className="scroll grow">
+          <div className='scroll grow'>
             <SiteTree onAct={() => actOnThing() || focusActs()} />
           </div>
         </section>
-        <section className="stack drawings" aria-label={say('site.drawings')}>
+        <section className='stack drawings' aria-label={say('site.drawings')}>
           {event ? (
             <EventSheet />
           ) : (
@@ -86,4 +86,3 @@ function useSiteKeys(): void {
   }, [belief, purpose])
   useKeys(handlers)
 }
-

@@ -47,7 +47,8 @@ export function SiteTree({ onAct }: SiteTreeProps) {
       Home: () => move(0),
       End: () => move(shown.length - 1),
       ArrowRight: () => (folded.includes(node.key) ? toggleFold(node.key) : move(index + 1)),
-      ArrowLeft: () => (node.children.length > 0 && !folded.includes(node.key) ? toggleFold(node.key) : move(parentIndex(shown, index))),
+      ArrowLeft: () =>
+        node.children.length > 0 && !folded.includes(node.key) ? toggleFold(node.key) : move(parentIndex(shown, index)),
       Enter: onAct,
     }
     const step = steps[event.key]
@@ -59,9 +60,16 @@ export function SiteTree({ onAct }: SiteTreeProps) {
   }
 
   return (
-    <div ref={tree} className="tree" role="tree" aria-label={say('site.list')} onKeyDown={onKeyDown}>
+    <div ref={tree} className='tree' role='tree' aria-label={say('site.list')} onKeyDown={onKeyDown}>
       {shown.map((node, i) => (
-        <Row key={node.key} node={node} isChosen={i === index} isFolded={folded.includes(node.key)} onPick={() => move(i)} onAgain={onAct} />
+        <Row
+          key={node.key}
+          node={node}
+          isChosen={i === index}
+          isFolded={folded.includes(node.key)}
+          onPick={() => move(i)}
+          onAgain={onAct}
+        />
       ))}
     </div>
   )
@@ -71,7 +79,10 @@ export function SiteTree({ onAct }: SiteTreeProps) {
 function indexOf(shown: readonly TreeNode[], key: string, thing: string | null): number {
   const exact = shown.findIndex((node) => node.key === key)
   if (exact >= 0) return exact
-  return Math.max(0, shown.findIndex((node) => thing !== null && node.thing === thing))
+  return Math.max(
+    0,
+    shown.findIndex((node) => thing !== null && node.thing === thing),
+  )
 }
 
 function parentIndex(shown: readonly TreeNode[], index: number): number {
@@ -92,7 +103,7 @@ function Row({ node, isChosen, isFolded, onPick, onAgain }: RowProps) {
   const hasChildren = node.children.length > 0
   return (
     <div
-      role="treeitem"
+      role='treeitem'
       aria-level={node.level}
       aria-selected={isChosen}
       aria-expanded={hasChildren ? !isFolded : undefined}
@@ -103,8 +114,8 @@ function Row({ node, isChosen, isFolded, onPick, onAgain }: RowProps) {
       onClick={() => (isChosen ? onAgain() : onPick())}
     >
       <span
-        className="tw"
-        aria-hidden="true"
+        className='tw'
+        aria-hidden='true'
         onClick={(event) => {
           if (!hasChildren) return
           event.stopPropagation()
@@ -114,7 +125,7 @@ function Row({ node, isChosen, isFolded, onPick, onAgain }: RowProps) {
         {hasChildren ? (isFolded ? '▸' : '▾') : ''}
       </span>
       <span>{node.name}</span>
-      <span className="st">{node.status}</span>
+      <span className='st'>{node.status}</span>
     </div>
   )
 }

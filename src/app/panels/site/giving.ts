@@ -64,7 +64,9 @@ function shareOut(draft: Draft, members: readonly string[], people: readonly str
 }
 
 const canDo = (draft: Draft, on: string, who: string): boolean =>
-  affordsOf(who, on).some((it) => it.act === draft.do && it.refusal === null && (draft.with === undefined || it.item === draft.with))
+  affordsOf(who, on).some(
+    (it) => it.act === draft.do && it.refusal === null && (draft.with === undefined || it.item === draft.with),
+  )
 
 /** Tied on now, hauled as soon as it is tied: two recorded acts of two people. */
 export function sendUp({ item, ties, hauls }: SendingUp): void {
@@ -93,7 +95,9 @@ export function again(): void {
   if (!who) return
   const affords = affordsOf(who, thing)
   const last = lasts.find((draft) =>
-    affords.some((it) => it.act === draft.do && it.refusal === null && (draft.with === undefined || it.item === draft.with)),
+    affords.some(
+      (it) => it.act === draft.do && it.refusal === null && (draft.with === undefined || it.item === draft.with),
+    ),
   )
   if (!last) return
   giveDraft({ ...last, ...(last.on === undefined || thing === null ? {} : { on: thing }) }, persons)
@@ -109,5 +113,6 @@ export function giveNamedTo(act: string, people: readonly string[], thing: strin
   const who = people[0]
   if (!who || thing === null) return
   const afford = affordsOf(who, thing).find((it) => it.act === act)
-  if (afford) giveAfford(afford, people, afford.fields.length > 0 && Object.keys(values).length === 0 ? undefined : values)
+  if (afford)
+    giveAfford(afford, people, afford.fields.length > 0 && Object.keys(values).length === 0 ? undefined : values)
 }

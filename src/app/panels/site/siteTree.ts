@@ -27,6 +27,7 @@ export function siteTree(belief: Belief, chosen: readonly string[], speaker: Spe
     build.boots(),
     build.store('fitted'),
     build.store('tarp'),
+    build.store('left'),
     build.store('truck'),
     build.store('quarantine'),
   ].filter((node) => node !== null)
@@ -56,7 +57,13 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
   const named = (level: number, thing: string, status: string, children: readonly TreeNode[] = []) =>
     node(level, thing, speaker.say(`thing.${thing}`), status, thing, children)
   const item = (level: number, { id, type, verdict }: ItemBelief, prefix: string) =>
-    node(level, `${prefix}/${id}`, `${id} ${speaker.say(`gear.${type}`)}`, verdict ? speaker.say(`verdict.${verdict}`) : '', id)
+    node(
+      level,
+      `${prefix}/${id}`,
+      `${id} ${speaker.say(`gear.${type}`)}`,
+      verdict ? speaker.say(`verdict.${verdict}`) : '',
+      id,
+    )
 
   const told = (evidence: Evidence | null) =>
     evidence ? `${speaker.say(evidence.says, evidence.values)} ${clock(evidence.at).slice(0, 5)}` : ''
@@ -72,8 +79,7 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
     return named(3, it.id, it.isBrushed ? `${status}, ${say('state.brushed')}` : status)
   }
 
-  const crew = () =>
-    node(1, 'crew', say('tree.crew'), speaker.say(`permit.${belief.paper.permit}`), null)
+  const crew = () => node(1, 'crew', say('tree.crew'), speaker.say(`permit.${belief.paper.permit}`), null)
 
   const carried = (id: string): TreeNode[] => {
     const person = belief.persons.find((it) => it.id === id)
@@ -81,7 +87,14 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
     const items = [...person.holds, ...person.wears].flatMap((each) => belief.items.filter((it) => it.id === each))
     if (items.length === 0) return []
     return [
-      node(1, `with/${id}`, speaker.say('tree.with', { who: id }), String(items.length), undefined, items.map((it) => item(2, it, `with/${id}`))),
+      node(
+        1,
+        `with/${id}`,
+        speaker.say('tree.with', { who: id }),
+        String(items.length),
+        undefined,
+        items.map((it) => item(2, it, `with/${id}`)),
+      ),
     ]
   }
 
@@ -94,12 +107,28 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
       named(2, 'pole-foot', ''),
       all(2, 'conductors', say('all.conductors'), '', belief.conductors.map(conductor)),
       named(2, 'arm', bonds.join(', ')),
-      all(2, 'lv', say('all.lv'), say('state.live'),
-        [...belief.wires].sort((a, b) => across(a.id) - across(b.id)).map((wire) =>
-          named(3, wire.id, wire.guard ? say('state.guarded', { item: wire.guard }) : told(wire.lastTest) || say('state.treatAsLive')),
-        ),
+      all(
+        2,
+        'lv',
+        say('all.lv'),
+        say('state.live'),
+        [...belief.wires]
+          .sort((a, b) => across(a.id) - across(b.id))
+          .map((wire) =>
+            named(
+              3,
+              wire.id,
+              wire.guard ? say('state.guarded', { item: wire.guard }) : told(wire.lastTest) || say('state.treatAsLive'),
+            ),
+          ),
       ),
-      named(2, 'cover', belief.cover ? say('state.cover', { item: belief.cover.item, from: belief.cover.from, to: belief.cover.to }) : say('state.none')),
+      named(
+        2,
+        'cover',
+        belief.cover
+          ? say('state.cover', { item: belief.cover.item, from: belief.cover.from, to: belief.cover.to })
+          : say('state.none'),
+      ),
       named(2, 'stay', ''),
       named(2, 'pole-top', ''),
     ])
@@ -110,7 +139,15 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
   const aloft = () => {
     const hanging = membersOf(belief, groupOf('aloft')).flatMap((id) => belief.items.filter((it) => it.id === id))
     const items = [...hanging, ...belief.items.filter((it) => it.where.kind === 'handline')]
-    return items.length === 0 ? null : all(1, 'aloft', say('tree.aloft'), String(items.length), items.map((it) => item(2, it, 'aloft')))
+    return items.length === 0
+      ? null
+      : all(
+          1,
+          'aloft',
+          say('tree.aloft'),
+          String(items.length),
+          items.map((it) => item(2, it, 'aloft')),
+        )
   }
 
   const rodStatus = (id: string) => {
@@ -123,7 +160,11 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
   const ground = () =>
     named(1, 'ground', belief.barrier ? say('state.barrier') : say('state.noBarrier'), [
       ...belief.items.filter((it) => it.type === 'earth-rod').map((it) => named(2, `rod/${it.id}`, rodStatus(it.id))),
-      named(2, 'barrier', belief.barrier ? say('state.corners', { corners: belief.barrier.length }) : say('state.none')),
+      named(
+        2,
+        'barrier',
+        belief.barrier ? say('state.corners', { corners: belief.barrier.length }) : say('state.none'),
+      ),
       named(2, 'clear', ''),
       named(2, 'truck', belief.marks['truck-parked'] === undefined ? '' : say('state.parked')),
     ])
@@ -131,13 +172,42 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
   const network = () =>
     node(1, 'network', say('tree.network'), '', undefined, [
       ...belief.switches.map((it) =>
-        named(2, it.id, [speaker.say(`handle.${it.handle}`), it.lock && say('state.locked', { item: it.lock }), it.tag && say('state.tagged', { item: it.tag })].filter(Boolean).join(', '),
-          [all(3, it.id, say('all.blades'), ''), ...(['A', 'B', 'C'] as const).map((phase) => node(3, `${it.id}/${phase}`, say('tree.blade', { phase }), told(it.blades[phase]), `${it.id}/${phase}`))],
+        named(
+          2,
+          it.id,
+          [
+            speaker.say(`handle.${it.handle}`),
+            it.lock && say('state.locked', { item: it.lock }),
+            it.tag && say('state.tagged', { item: it.tag }),
+          ]
+            .filter(Boolean)
+            .join(', '),
+          [
+            all(3, it.id, say('all.blades'), ''),
+            ...(['A', 'B', 'C'] as const).map((phase) =>
+              node(3, `${it.id}/${phase}`, say('tree.blade', { phase }), told(it.blades[phase]), `${it.id}/${phase}`),
+            ),
+          ],
         ),
       ),
-      all(2, 'feeders', say('all.feeders'), '', sheet.feeders.map((feeder) =>
-        named(3, feeder.id, belief.feedersOut.includes(feeder.id) ? say('state.out') : belief.paper.recloseBlocked[feeder.id] ? say('state.recloseBlocked') : ''),
-      )),
+      named(2, 'crossing', ''),
+      all(
+        2,
+        'feeders',
+        say('all.feeders'),
+        '',
+        sheet.feeders.map((feeder) =>
+          named(
+            3,
+            feeder.id,
+            belief.feedersOut.includes(feeder.id)
+              ? say('state.out')
+              : belief.paper.recloseBlocked[feeder.id]
+                ? say('state.recloseBlocked')
+                : '',
+          ),
+        ),
+      ),
     ])
 
   /** What lies there more than once stands under a heading. */
@@ -145,14 +215,24 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
     [...new Set(items.map((it) => it.type))].flatMap((type) => {
       const same = items.filter((it) => it.type === type)
       if (same.length === 1) return same.map((it) => item(2, it, 'tarp'))
-      return [all(2, `tarp:${type}`, speaker.say(`gear.${type}`), plain(same.length, 0), same.map((it) => item(3, it, 'tarp')))]
+      return [
+        all(
+          2,
+          `tarp:${type}`,
+          speaker.say(`gear.${type}`),
+          plain(same.length, 0),
+          same.map((it) => item(3, it, 'tarp')),
+        ),
+      ]
     })
 
   /** Boots stand together: one order puts a pair on each of the crew. */
-  const store = (kind: 'fitted' | 'tarp' | 'truck' | 'quarantine') => {
+  const store = (kind: 'fitted' | 'tarp' | 'left' | 'truck' | 'quarantine') => {
     const items = belief.items.filter((it) => it.where.kind === kind)
     const nodes = kind === 'tarp' ? byKind(items) : items.map((it) => item(2, it, kind))
-    return items.length === 0 ? null : node(1, `store/${kind}`, say(`tree.${kind}`), plain(items.length, 0), undefined, nodes)
+    return items.length === 0
+      ? null
+      : node(1, `store/${kind}`, say(`tree.${kind}`), plain(items.length, 0), undefined, nodes)
   }
 
   const boots = () => all(1, 'boots', say('all.boots'), '')

@@ -3,6 +3,7 @@
  * drawings stand alone.
  */
 import { type ComponentType, type ReactNode, createContext } from 'react'
+import type { Spot } from '../../stores/aimStore'
 import type { DrawnLivening } from '../../workers/grading'
 
 export interface StageProps {
@@ -10,6 +11,10 @@ export interface StageProps {
   readonly onAct?: (id: string) => void
   /** A long press. */
   readonly onLook?: (id: string) => void
+  /** Given while an order asks for a point of the ground. */
+  readonly onGroundPoint?: (at: Spot, how: 'move' | 'press') => void
+  /** What is being placed, in pencil. */
+  readonly draft?: { readonly rod: Spot | null; readonly outline: readonly Spot[] }
   /** Pixels at the right that the slip covers. */
   readonly coveredRight?: number
   /** A livening that is drawn instead of the job as it is now. */

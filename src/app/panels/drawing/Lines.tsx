@@ -1,6 +1,6 @@
 /** Drafting lines: wires in plan, dimensions, callouts, leads, hatching. */
 import { type Point, pathOf, tenth } from './pen'
-import { type WireState, stateColour } from './marks'
+import { type WireState, stateColour } from './Marks'
 
 /** Live: solid and barbed. Proven: hollow. Earthed: hollow with earth marks. At site potential: hollow and waved. */
 export function Wire({ points, state, step = 40 }: { points: readonly Point[]; state: WireState; step?: number }) {
@@ -11,7 +11,7 @@ export function Wire({ points, state, step = 40 }: { points: readonly Point[]; s
       {state === 'live' ? (
         <>
           <path d={line} style={{ stroke: 'var(--paper)', strokeWidth: 6.5, fill: 'none' }} />
-          <path d={line} className="d-live" />
+          <path d={line} className='d-live' />
         </>
       ) : (
         <>
@@ -19,7 +19,10 @@ export function Wire({ points, state, step = 40 }: { points: readonly Point[]; s
           <path d={line} style={{ stroke: 'var(--paper)', strokeWidth: 3, fill: 'none' }} />
         </>
       )}
-      <path d={marksAlong(points, state, step)} style={{ stroke: colour, strokeWidth: 'var(--p-edge)', fill: 'none' }} />
+      <path
+        d={marksAlong(points, state, step)}
+        style={{ stroke: colour, strokeWidth: 'var(--p-edge)', fill: 'none' }}
+      />
     </g>
   )
 }
@@ -76,15 +79,15 @@ export function Dimension({ from, to, label, offset = 0 }: { from: Point; to: Po
       {offset !== 0 && (
         <path
           d={[from, to].map((p) => pathOf([shift(p, 3 * sign), shift(p, offset + 5 * sign)])).join('')}
-          className="d-hair"
+          className='d-hair'
         />
       )}
-      <path d={pathOf([a, b])} className="d-hair" style={{ stroke: 'var(--ink-2)' }} />
-      <path d={tick(a) + tick(b)} className="d-thin" />
+      <path d={pathOf([a, b])} className='d-hair' style={{ stroke: 'var(--ink-2)' }} />
+      <path d={tick(a) + tick(b)} className='d-thin' />
       <text
-        className="halo mid"
+        className='halo mid'
         transform={`translate(${tenth((a[0] + b[0]) / 2)} ${tenth((a[1] + b[1]) / 2)}) rotate(${tenth(angle)})`}
-        dy="4.5"
+        dy='4.5'
       >
         {label}
       </text>
@@ -93,12 +96,22 @@ export function Dimension({ from, to, label, offset = 0 }: { from: Point; to: Po
 }
 
 /** Dot on the thing, straight leader, 8 px foot, word. */
-export function Callout({ at, word, label, toLeft = false }: { at: Point; word: Point; label: string; toLeft?: boolean }) {
+export function Callout({
+  at,
+  word,
+  label,
+  toLeft = false,
+}: {
+  at: Point
+  word: Point
+  label: string
+  toLeft?: boolean
+}) {
   const foot = toLeft ? -8 : 8
   return (
     <g>
-      <circle cx={tenth(at[0])} cy={tenth(at[1])} r="2" style={{ fill: 'var(--ink)' }} />
-      <path d={`${pathOf([at, word])}h${foot}`} className="d-thin" />
+      <circle cx={tenth(at[0])} cy={tenth(at[1])} r='2' style={{ fill: 'var(--ink)' }} />
+      <path d={`${pathOf([at, word])}h${foot}`} className='d-thin' />
       <text x={tenth(word[0] + foot * 1.5)} y={tenth(word[1] + 4.5)} className={toLeft ? 'halo end' : 'halo'}>
         {label}
       </text>
@@ -110,16 +123,26 @@ export function Callout({ at, word, label, toLeft = false }: { at: Point; word: 
 export function Lead({ path, isThin = false, flow }: { path: string; isThin?: boolean; flow?: number }) {
   return (
     <g className={isThin ? 'd-thin-lead' : undefined}>
-      <path d={path} className="d-lead-o" />
-      <path d={path} className="d-lead-i" />
-      {flow !== undefined && <path d={path} className="d-flow" style={{ strokeDasharray: `${flow} ${24 - flow}` }} />}
+      <path d={path} className='d-lead-o' />
+      <path d={path} className='d-lead-i' />
+      {flow !== undefined && <path d={path} className='d-flow' style={{ strokeDasharray: `${flow} ${24 - flow}` }} />}
     </g>
   )
 }
 
-export function Hatch({ id, colour = 'var(--ink-3)', gap = 6, angle = 45 }: { id: string; colour?: string; gap?: number; angle?: number }) {
+export function Hatch({
+  id,
+  colour = 'var(--ink-3)',
+  gap = 6,
+  angle = 45,
+}: {
+  id: string
+  colour?: string
+  gap?: number
+  angle?: number
+}) {
   return (
-    <pattern id={id} width={gap} height={gap} patternUnits="userSpaceOnUse" patternTransform={`rotate(${angle})`}>
+    <pattern id={id} width={gap} height={gap} patternUnits='userSpaceOnUse' patternTransform={`rotate(${angle})`}>
       <path d={`M0 0V${gap}`} style={{ stroke: colour, strokeWidth: 'var(--p-hair)' }} />
     </pattern>
   )
