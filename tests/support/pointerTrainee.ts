@@ -97,7 +97,11 @@ export class PointerTrainee {
 
   private async pickNothing(): Promise<void> {
     await this.settle()
-    const at = await this.page.evaluate(() => window.sceneProbe!.nothing())
+    let at = await this.page.evaluate(() => window.sceneProbe!.nothing())
+    if (!at) {
+      await this.look('Ground')
+      at = await this.page.evaluate(() => window.sceneProbe!.nothing())
+    }
     if (!at) throw new Error('there is no free place in the picture')
     await this.press(at)
   }

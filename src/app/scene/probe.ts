@@ -2,6 +2,7 @@
 import type { RootStore } from '@react-three/fiber'
 import type { PerspectiveCamera, WebGLRenderer } from 'three'
 import type { Hit } from './ink/part'
+import { groundAt } from './pick/groundAt'
 import { findPixel, pick, slack } from './pick/pick'
 
 export interface Probed {
@@ -15,7 +16,7 @@ export interface Probed {
 export interface SceneProbe {
   /** A pixel of the page at which a pick gives this thing; null when it cannot be hit from here. */
   readonly pick: (id: string, pointer?: keyof typeof slack) => { readonly x: number; readonly y: number } | null
-  /** A pixel of the page at which a pick gives nothing. */
+  /** A pixel of the page at which a pick gives nothing: the sky. */
   readonly nothing: () => { readonly x: number; readonly y: number } | null
   readonly ids: () => readonly string[]
   readonly info: () => {
@@ -45,6 +46,10 @@ export function exposeProbe({ gl, store, camera, canvas, hits }: Probed): () => 
     const { left, top } = canvas.getBoundingClientRect()
     return document.elementFromPoint(left + x, top + y) === canvas
   }
+  const isSky = (x: number, y: number): boolean => {
+    const { size } = store.getState()
+    return !pick(hits(), camera, size, x, y, slack.touch) && !groundAt(camera, size, x, y)
+  }
   const probe: SceneProbe = {
     pick: (id, pointer = 'mouse') => {
       const { left, top } = canvas.getBoundingClientRect()
@@ -54,9 +59,7 @@ export function exposeProbe({ gl, store, camera, canvas, hits }: Probed): () => 
     nothing: () => {
       const { left, top, width, height } = canvas.getBoundingClientRect()
       for (let y = 60; y < height; y += 20)
-        for (let x = 20; x < width; x += 20)
-          if (isFree(x, y) && !pick(hits(), camera, store.getState().size, x, y, slack.touch))
-            return { x: left + x, y: top + y }
+        for (let x = 20; x < width; x += 20) if (isFree(x, y) && isSky(x, y)) return { x: left + x, y: top + y }
       return null
     },
     ids: () => [...new Set(hits().map(({ id }) => id))],

@@ -82,12 +82,8 @@ function carried(layout: Layout, picture: SitePicture, person: PersonPicture, st
   const stick = stickOf(picture, person)
   if (stance.stick && stick) pieces.push(stickView(stick, stance.stick, headOf(picture, person)))
   if (person.role === 'person-in-charge') pieces.push(built([board(joints, person.id)]))
-  pieces.push(
-    smallGear(
-      person.holds.filter((item) => item !== stick && !picture.leads.some((lead) => lead.item === item)),
-      joints,
-    ),
-  )
+  const small = person.holds.filter((item) => item !== stick && !picture.leads.some((lead) => lead.item === item))
+  pieces.push(smallGear(small, joints, person.doing !== null && person.place.kind === 'pole'))
   return join(...pieces)
 }
 
@@ -178,11 +174,16 @@ function wornHits(picture: SitePicture, person: PersonPicture, { left, rightLimb
   return built([], [], hits)
 }
 
-/** The first two in the hands, the rest at the belt: each can be picked. */
-function smallGear(items: readonly string[], { left, rightLimb, hips, right, up }: Joints): Built {
+/** The first two in the hands, the rest at the belt, all of it there while the hands work: each can be picked. */
+function smallGear(
+  items: readonly string[],
+  { left, rightLimb, hips, right, up }: Joints,
+  areHandsBusy: boolean,
+): Built {
+  const hands = areHandsBusy ? [] : [rightLimb.hand, left.hand]
   const pieces = items.map((item, index) => {
     const place =
-      [rightLimb.hand, left.hand][index] ??
+      hands[index] ??
       hips
         .clone()
         .addScaledVector(right, 0.2 - 0.4 * (index % 2))

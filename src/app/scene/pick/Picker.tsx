@@ -4,12 +4,12 @@
  */
 import { useThree } from '@react-three/fiber'
 import { useEffect, useRef } from 'react'
-import { type PerspectiveCamera, Plane, Raycaster, Vector2, Vector3 } from 'three'
+import type { PerspectiveCamera } from 'three'
 import type { GroundPoint } from '../../../engine'
 import type { Hit } from '../ink/part'
 import { selectedTag } from '../ink/tag'
 import { shared } from '../ink/uniforms'
-import { toGround } from '../site/layout'
+import { groundAt } from './groundAt'
 import { pick, slack } from './pick'
 
 export interface PickIntents {
@@ -113,7 +113,8 @@ function listen(view: View, now: () => Props): () => void {
       if (point) onGroundPoint(point, 'press')
       return
     }
-    const id = find(event)
+    // Bare ground is a thing of the site, too; the sky is nothing.
+    const id = find(event) ?? (groundUnder(view, event) ? 'ground' : null)
     if (id !== null && id === selection) onAct(id)
     else onSelect(id)
   }
@@ -137,17 +138,5 @@ function listen(view: View, now: () => Props): () => void {
   }
 }
 
-const sheet = new Plane(new Vector3(0, 1, 0), 0)
-const caster = new Raycaster()
-
-/** The point of the ground under the pointer, to a centimetre; undefined above the horizon or far away. */
-function groundUnder({ camera, screen }: View, event: PointerEvent): GroundPoint | undefined {
-  caster.setFromCamera(
-    new Vector2((event.offsetX / screen.width) * 2 - 1, 1 - (event.offsetY / screen.height) * 2),
-    camera,
-  )
-  const point = caster.ray.intersectPlane(sheet, new Vector3())
-  if (!point || point.length() > 60) return undefined
-  const { x, y } = toGround(point)
-  return { x: Math.round(x * 100) / 100, y: Math.round(y * 100) / 100 }
-}
+const groundUnder = ({ camera, screen }: View, { offsetX, offsetY }: PointerEvent): GroundPoint | undefined =>
+  groundAt(camera, screen, offsetX, offsetY)
