@@ -121,10 +121,13 @@ function judge(
     const ratio = it.voltage / limitOf(path.limit, scenario, duration).limit
     if (worst === undefined || ratio > worst.ratio) worst = { it, duration, ratio }
   }
-  if (worst === undefined || worst.it.voltage < leastVoltage) return { kind: 'body', exposure: null, failedItems: [] }
+  if (worst === undefined || worst.it.voltage < leastVoltage) return { kind: 'body', exposure: null, ...untouched }
   const exposure = exposureOf(scenario, line, worst.it, worst.duration, path, portsOf)
-  return isUnsolvable(exposure) ? exposure : { kind: 'body', exposure, failedItems: [] }
+  return isUnsolvable(exposure) ? exposure : { kind: 'body', exposure, ...untouched }
 }
+
+/** The public wears nothing that could fail, and nobody else feels it. */
+const untouched = { failedItems: [], largestCurrent: 0 }
 
 /** Below this nothing is reported, volt. */
 const leastVoltage = 0.01

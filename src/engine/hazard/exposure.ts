@@ -43,7 +43,7 @@ export interface WorstExposure {
   /** Job second of the moment, livening id (`none` = the supply as set). */
   readonly at: number
   readonly livening: string
-  /** In the declared corner. */
+  /** In the declared corner, or in the first in which anything reached the person. */
   readonly exposure: Exposure
   /** The value judged over its limit by corner id; `<corner> fails` beside it where a layer may fail. */
   readonly ratios: Readonly<Record<string, number>>

@@ -8,8 +8,9 @@ import { findRemovedCause } from '../site/cause'
 import type { Livening, Scenario } from '../site/scenario'
 import type { Site } from '../site/site'
 import { invariant } from '../units/invariant'
-import { answerBody } from './bodies/answerBody'
-import type { BodyAnswer } from './bodies/bodyAnswer'
+import { answerBody, answerTogether } from './bodies/answerBody'
+import type { BodyAnswer, PersonAnswer } from './bodies/bodyAnswer'
+import { joiningLeads } from './bodies/bodyPorts'
 import { answerBystander } from './bystander'
 import { fittedOf, type Fitted } from './circuit/fitted'
 import { clampId, leadPieceId } from './circuit/nodes'
@@ -30,7 +31,7 @@ export function liven(moment: LiveMoment, livening: string, corner: Corner, cach
   if (isUnsolvable(line)) return { ...line, livening, corner: corner.id }
   const exposures: Exposure[] = []
   const failedItems = new Set<string>()
-  for (const answer of answersOf(moment, line, corner, cache)) {
+  for (const { answer } of answersOf(moment, line, corner, cache)) {
     if (isUnsolvable(answer)) return { ...answer, livening, corner: corner.id }
     if (answer.exposure !== null) exposures.push(answer.exposure)
     for (const item of answer.failedItems) failedItems.add(item)
@@ -63,16 +64,45 @@ export function answersOf(
   line: LineStory,
   corner: Corner,
   cache: SweepCache,
-): readonly (BodyAnswer | Unsolvable)[] {
+): readonly PersonAnswer[] {
   const { site } = moment
   const scenario = scenarioInCorner(site.scenario, corner)
+  const publicKey = `${line.key} public ${cache.shortName(JSON.stringify(site.barrier))}`
+  const bystander = remembered(cache, publicKey, () => answerBystander(scenario, line, site.barrier))
+  return [
+    ...crewAnswers(moment, scenario, line, cache),
+    ...bystander.map((answer) => ({ person: 'bystander', answer })),
+  ]
+}
+
+/** Each alone; where one of them draws enough to be felt by others, or two hold one lead, all of them together. */
+function crewAnswers(
+  moment: LiveMoment,
+  scenario: Scenario,
+  line: LineStory,
+  cache: SweepCache,
+): readonly PersonAnswer[] {
   const bodies = [...moment.bodies].sort((a, b) => (a.person < b.person ? -1 : 1))
-  const crew = bodies.map((body) => {
-    const { touching, name } = cache.touching(site, scenario, body)
+  const named = bodies.map((body) => cache.touching(moment.site, scenario, body))
+  const alone = named.flatMap(({ touching, name }) => {
     return remembered(cache, `${line.key} ${name}`, () => [answerBody(scenario, line, touching)])
   })
-  const publicKey = `${line.key} public ${cache.shortName(JSON.stringify(site.barrier))}`
-  return [...crew, remembered(cache, publicKey, () => answerBystander(scenario, line, site.barrier))].flat()
+  const touching = named.map((it) => it.touching)
+  const answers = isFelt(line, alone) || joiningLeads(touching).size > 0 ? together() : alone
+  return bodies.map(({ person }, b) => ({ person, answer: answers[b]! }))
+
+  function together(): Answers {
+    return remembered(cache, `${line.key} ${named.map((it) => it.name).join('+')}`, () => {
+      const found = answerTogether(scenario, line, touching)
+      return isUnsolvable(found) ? bodies.map(() => found) : found
+    })
+  }
+}
+
+/** A body that draws less than a hundredth of the fault, or than a milliampere, moves nobody else's voltage (own choice). */
+function isFelt(line: LineStory, alone: Answers): boolean {
+  const least = Math.max(0.001, 0.01 * line.liveCurrent)
+  return alone.length > 1 && alone.some((it) => !isUnsolvable(it) && it.largestCurrent > least)
 }
 
 type Answers = readonly (BodyAnswer | Unsolvable)[]

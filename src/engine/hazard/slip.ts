@@ -41,7 +41,7 @@ export function slipsOf(
   const slips = freeContacts(moment.site, body).flatMap((extra): (Slip | Unsolvable)[] => {
     const contacts = [...body.contacts.filter((it) => it.limb !== extra.limb), extra]
     const slipped = { site: moment.site, bodies: [{ person, contacts }] }
-    const answer = answersOf(slipped, line, corner, cache)[0]
+    const answer = answersOf(slipped, line, corner, cache)[0]?.answer
     if (answer === undefined) return []
     if (isUnsolvable(answer)) return [answer]
     const { exposure } = answer

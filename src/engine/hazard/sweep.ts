@@ -20,6 +20,8 @@ export interface SweptMoment {
   readonly from: number
   readonly site: Site
   readonly bodies: readonly Body[]
+  /** The site with joints in progress changed already: the same bodies are in all of them. */
+  readonly also?: readonly Site[]
 }
 
 export interface SweptRun {
@@ -53,7 +55,7 @@ export function sweep(
 ): Sweep {
   const tried = cache.shortName(JSON.stringify(corners))
   const firstMoments = new Map<string, SweptMoment>()
-  for (const moment of run.moments) {
+  for (const moment of run.moments.flatMap(statesOf)) {
     const key = stateKey(moment, cache)
     if (!firstMoments.has(key)) firstMoments.set(key, moment)
   }
@@ -79,6 +81,11 @@ export function sweep(
     livenings: run.scenario.livenings.length + 1,
     corners: corners.length,
   }
+}
+
+/** A moment in which a joint is made is solved without it and with it. */
+function statesOf(moment: SweptMoment): readonly SweptMoment[] {
+  return [moment, ...(moment.also ?? []).map((site) => ({ from: moment.from, site, bodies: moment.bodies }))]
 }
 
 function inOrder(worst: ReadonlyMap<string, WorstExposure>): readonly WorstExposure[] {
@@ -119,6 +126,8 @@ function answerState(key: string, moment: SweptMoment, corners: readonly Corner[
 
 interface CornerAnswer {
   readonly corner: string
+  /** The line itself; a person may still be left open. */
+  readonly isSolved: boolean
   readonly exposures: readonly Exposure[]
 }
 
@@ -130,32 +139,42 @@ function answerLivening(
 ): StateAnswer {
   const solved: CornerAnswer[] = []
   const unsolved: StateAnswer['unsolved'][number][] = []
+  const open = new Set<string>()
   for (const corner of corners) {
     const line = lineOf(moment.site, livening, corner, cache)
-    const answers = isUnsolvable(line) ? [line] : answersOf(moment, line, corner, cache)
-    const exposures = answers.flatMap((answer) => {
+    const answers = isUnsolvable(line) ? [] : answersOf(moment, line, corner, cache)
+    if (isUnsolvable(line)) unsolved.push({ ...line, livening, corner: corner.id })
+    const exposures = answers.flatMap(({ person, answer }) => {
       if (!isUnsolvable(answer)) return answer.exposure === null ? [] : [answer.exposure]
       unsolved.push({ ...answer, livening, corner: corner.id })
+      open.add(person)
       return []
     })
-    solved.push({ corner: corner.id, exposures })
+    solved.push({ corner: corner.id, isSolved: !isUnsolvable(line), exposures })
   }
-  return { exposures: joinCorners(livening, solved, unsolved.length > 0), unsolved }
+  return { exposures: joinCorners(livening, solved, open), unsolved }
 }
 
 /**
- * One entry per person and, for the public, per path. The path is that of the declared corner, the judged value of each
- * corner is that person's. What could not be solved anywhere is neither below nor above.
+ * One entry per person and, for the public, per path. The path is that of the first corner in which anything reached
+ * the person, the judged value of each corner is that person's. Who could not be solved in some corner, the line or the
+ * person, is neither below nor above.
+ *
+ * @param open persons whose own answer is missing in some corner
  */
-function joinCorners(livening: string, solved: readonly CornerAnswer[], isPartly: boolean): StateAnswer['exposures'] {
-  const declared = solved[0]
-  if (declared === undefined) return []
-  return declared.exposures.map((exposure) => {
+function joinCorners(
+  livening: string,
+  solved: readonly CornerAnswer[],
+  open: ReadonlySet<string>,
+): StateAnswer['exposures'] {
+  const isLineOpen = solved.some((it) => !it.isSolved)
+  const firsts = new Map<string, Exposure>()
+  for (const it of solved.flatMap(({ exposures }) => exposures)) {
+    if (!firsts.has(nameOf(it))) firsts.set(nameOf(it), it)
+  }
+  return [...firsts].map(([name, exposure]) => {
     const corners = solved.map(({ corner, exposures }) => {
-      const same = exposures.find((it) => {
-        return it.person === exposure.person && (it.person !== 'bystander' || it.path === exposure.path)
-      })
-      return { corner, ratio: ratioOf(same) }
+      return { corner, ratio: ratioOf(exposures.find((it) => nameOf(it) === name)) }
     })
     const verdict = verdictOf(corners.map((it) => it.ratio))
     const ratios = corners.flatMap(({ corner, ratio }) => [
@@ -165,12 +184,16 @@ function joinCorners(livening: string, solved: readonly CornerAnswer[], isPartly
     return {
       person: exposure.person,
       path: exposure.path,
-      verdict: isPartly ? 'marginal' : verdict,
+      verdict: isLineOpen || open.has(exposure.person) ? 'marginal' : verdict,
       livening,
       exposure,
       ratios: Object.fromEntries(ratios),
     }
   })
+}
+
+function nameOf({ person, path }: Exposure): string {
+  return person === 'bystander' ? `${person} ${path}` : person
 }
 
 function ratioOf(exposure: Exposure | undefined): CornerRatio {

@@ -26,6 +26,8 @@ const parts: readonly (readonly [RegExp, WordKey])[] = [
   [/^(?<wire>[^/]+)\/wire$/, 'netlist.lv-wire'],
   [/^electrodes$/, 'netlist.soil'],
   [/^body\/(?<who>[^/]+)\/bolt (?<height>[\d.]+) to steel$/, 'netlist.step-bolt'],
+  [/^body\/(?<who>[^/]+)\/stick (?<item>\S+) on .+ leaks$/, 'netlist.stick'],
+  [/^stray\/(?<item>.+)$/, 'netlist.stray'],
   [/^body\/(?<who>[^/]+)\/(?<limb>[^/]+)\/surface$/, 'netlist.surface'],
   [/^body\/(?<who>[^/]+)\/(?<limb>[^/]+)\/limb$/, 'netlist.limb'],
   [/^body\/(?<who>[^/]+)\/(?<limb>[^/]+)\/skin$/, 'netlist.skin'],

@@ -36,5 +36,7 @@ export const netlist = {
   'netlist.surface': '{who}, {limb}, concrete under the skin to the steel in the pole',
   'netlist.limb': '{who}, {limb} inside the body',
   'netlist.skin': '{who}, {limb}, bare skin',
+  'netlist.stick': '{who}, over the stick {item}',
+  'netlist.stray': 'Lead {item} clamped to nothing, its capacitance to earth',
   'netlist.layer': '{who}, {limb}, through {item}',
 } as const satisfies Words

@@ -122,6 +122,7 @@ describe('sharing over paths', () => {
     point: { kind: 'node', node: 'x' },
     series: 0,
     sharedSeries: null,
+    lead: null,
     layers: [],
   })
 
@@ -194,8 +195,13 @@ describe('the full circuit with everybody in it', () => {
     const { view } = requireLine(moment).phases[0]!
     const bodies = moment.bodies.map((body) => {
       const touching = touchingBody(site, site.scenario, body)
-      const ports = bodyPorts(site.scenario, view, touching.touches)
-      if (isUnsolvable(ports)) throw new Error(ports.reason)
+      const found = bodyPorts(site.scenario, view, touching.touches)
+      if (isUnsolvable(found)) throw new Error(found.reason)
+      const ported = found.ported.map((it) => {
+        if (it.terminal.kind === 'loose') throw new Error(`${it.terminal.lead} is held`)
+        return { ...it, terminal: it.terminal }
+      })
+      const ports = { ...found, ported }
       const layers = touching.touches.map((it) => it.layers)
       const solution = solveBody(ports, layers, site.scenario.body, body.person)
       if (isUnsolvable(solution)) throw new Error(solution.reason)

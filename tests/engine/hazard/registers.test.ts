@@ -44,6 +44,7 @@ describe('exposure paths', () => {
     point: { kind: 'node', node: 'x' },
     series: 0,
     sharedSeries: null,
+    lead: null,
     layers: [],
   })
 

@@ -1,130 +1,60 @@
 /**
- * One person through a whole story. In every solved state one layer fails at a time, the one with the largest voltage
- * over its proof, ties by id; what has failed stays failed. A layer between use and proof voltage is taken both ways.
- * A current that changes within a shot is judged level by level: each for as long as at least that much flowed.
+ * What a whole story does to people, alone or together (passage.ts). A layer between use and proof voltage is taken both
+ * ways. A current that changes within a shot is judged level by level: each for as long as at least that much flowed.
  */
-import { magnitude } from '../../math/complex'
 import { lineB, shockZone } from '../../physics/body'
-import { withstand } from '../../physics/insulation'
 import { isUnsolvable, type Unsolvable } from '../../physics/network'
 import type { Scenario } from '../../site/scenario'
 import type { Exposure } from '../exposure'
 import { limitOf } from '../limits'
-import type { LinePhase, LineStory } from '../lineStory'
+import type { LineStory } from '../lineStory'
 import type { BodyAnswer } from './bodyAnswer'
-import { bodyPorts, type PortedBody } from './bodyPorts'
-import { layerVoltage, type Layer } from './layer'
+import { throughStory, type Passage, type SolvedBody } from './passage'
 import { shareCurrent, type SharedCurrent } from './shareCurrent'
-import { largestDifference, solveBody, type BodySolution } from './solveBody'
+import { largestDifference } from './solveBody'
+import { largestCurrent } from './solveTogether'
 import type { TouchingBody } from './touch'
 
 /** Below this nothing is reported, ampere. */
 const leastCurrent = 1e-6
 
-export interface SolvedBody {
-  readonly phase: LinePhase
-  readonly ports: PortedBody
-  readonly solution: BodySolution
-}
-
 export function answerBody(scenario: Scenario, line: LineStory, body: TouchingBody): BodyAnswer | Unsolvable {
-  const held = throughStory(scenario, line, body, false)
-  if (isUnsolvable(held)) return held
-  const exposure = worstOf(scenario, line, body, held)
-  if (exposure === undefined) return { kind: 'body', exposure: null, failedItems: itemsOf(held.failed) }
-  if (!held.mayFail)
-    return { kind: 'body', exposure: { ...exposure, layer: held.layer }, failedItems: itemsOf(held.failed) }
-  const gone = throughStory(scenario, line, body, true)
-  if (isUnsolvable(gone)) return gone
-  const ifItFails = worstOf(scenario, line, body, gone) ?? exposure
-  return { kind: 'body', exposure: { ...exposure, layer: held.layer, ifItFails }, failedItems: itemsOf(held.failed) }
+  const answers = answerTogether(scenario, line, [body])
+  return isUnsolvable(answers) ? answers : answers[0]!
 }
 
-interface Passage {
-  readonly states: readonly SolvedBody[]
-  /** `item limb` of layers that conducted. */
-  readonly failed: ReadonlySet<string>
-  readonly mayFail: boolean
-  readonly layer: Exposure['layer']
-}
-
-function throughStory(
+/** By body, each with all the others in the circuit. */
+export function answerTogether(
   scenario: Scenario,
   line: LineStory,
-  body: TouchingBody,
-  doesMayFail: boolean,
-): Passage | Unsolvable {
-  const states: SolvedBody[] = []
-  const failed = new Set<string>()
-  let mayFail = false
-  let layer: Exposure['layer'] = null
-  const note = (stressed: Stressed): void => {
-    const found = layerNote(stressed)
-    if (layer === null || gravity[found.did] > gravity[layer.did]) layer = found
-    else if (found.did === layer.did && found.voltage > layer.voltage) layer = found
+  bodies: readonly TouchingBody[],
+): readonly BodyAnswer[] | Unsolvable {
+  const phases = line.phases.filter((it) => it.isLive || line.clearedBy === 'not-live')
+  const held = throughStory(scenario, phases, bodies, false)
+  if (isUnsolvable(held)) return held
+  const gone = held.some((it) => it.mayFail) ? throughStory(scenario, phases, bodies, true) : held
+  if (isUnsolvable(gone)) return gone
+  return bodies.map((body, b) => answerOf(scenario, line, body, held[b]!, gone[b]!))
+}
+
+/** A layer that may fail is told of even where next to nothing flows while it holds. */
+function answerOf(scenario: Scenario, line: LineStory, body: TouchingBody, held: Passage, gone: Passage): BodyAnswer {
+  const common = {
+    kind: 'body' as const,
+    failedItems: itemsOf(held.failed),
+    largestCurrent: Math.max(0, ...[...held.states, ...gone.states].map((it) => largestCurrent(it.solution))),
   }
-  for (const phase of line.phases) {
-    if (!phase.isLive && line.clearedBy !== 'not-live') continue
-    const ports = bodyPorts(scenario, phase.view, body.touches)
-    if (isUnsolvable(ports)) return ports
-    if (ports.ported.length < 2) continue
-    for (;;) {
-      const layers = ports.ported.map((it) => it.touch.layers.map((one) => asItIs(one, it.touch.limb, failed)))
-      const solution = solveBody(ports, layers, scenario.body, body.person)
-      if (isUnsolvable(solution)) return solution
-      const stressed = stressedLayers(ports, layers, solution)
-      for (const it of stressed) note(it)
-      const next = stressed.find((it) => it.does === 'fails' || (doesMayFail && it.does === 'may-fail'))
-      if (next === undefined) {
-        mayFail ||= stressed.some((it) => it.does === 'may-fail')
-        states.push({ phase, ports, solution })
-        break
-      }
-      failed.add(next.name)
-    }
+  // somebody's layer that may fail is, for the others in the circuit, a current that may come
+  const isBothWays = gone !== held
+  const exposure = worstOf(scenario, line, body, held, isBothWays ? 0 : leastCurrent)
+  if (exposure === undefined) return { ...common, exposure: null }
+  if (!isBothWays) return { ...common, exposure: { ...exposure, layer: held.layer } }
+  const ifItFails = worstOf(scenario, line, body, gone, leastCurrent)
+  const isConcerned = held.mayFail || (ifItFails !== undefined && ifItFails.judged > exposure.judged)
+  if (!isConcerned) {
+    return { ...common, exposure: exposure.bodyCurrent < leastCurrent ? null : { ...exposure, layer: held.layer } }
   }
-  return { states, failed, mayFail, layer }
-}
-
-interface Stressed {
-  readonly name: string
-  readonly item: string
-  readonly voltage: number
-  readonly ratio: number
-  readonly does: ReturnType<typeof withstand>
-}
-
-/** Insulating layers by voltage over proof, largest first, ties by id. */
-function stressedLayers(
-  ports: PortedBody,
-  layers: readonly (readonly Layer[])[],
-  solution: BodySolution,
-): readonly Stressed[] {
-  const stressed = ports.ported.flatMap(({ touch }, i) =>
-    layers[i]!.flatMap((layer): Stressed[] => {
-      if (layer.kind !== 'insulation') return []
-      const voltage = layerVoltage(layer, magnitude(solution.currents[i]!))
-      const name = layerName(layer, touch.limb)
-      return [{ name, item: layer.item, voltage, ratio: voltage / layer.proofTest, does: withstand(layer, voltage) }]
-    }),
-  )
-  return stressed.sort((a, b) => b.ratio - a.ratio || (a.name < b.name ? -1 : 1))
-}
-
-/** What is told of the layers: one that failed, before one that may, before the one that stood the most. */
-const gravity = { held: 0, 'may-fail': 1, failed: 2 } as const
-
-function layerNote({ item, voltage, does }: Stressed): NonNullable<Exposure['layer']> {
-  return { item, voltage, did: does === 'holds' ? 'held' : does === 'fails' ? 'failed' : 'may-fail' }
-}
-
-function layerName(layer: Layer, limb: string): string {
-  return `${layer.item} ${limb}`
-}
-
-function asItIs(layer: Layer, limb: string, failed: ReadonlySet<string>): Layer {
-  if (layer.kind === 'resistance' || !failed.has(layerName(layer, limb))) return layer
-  return { kind: 'resistance', item: layer.item, ohm: layer.failed }
+  return { ...common, exposure: { ...exposure, layer: held.layer, ifItFails: ifItFails ?? exposure } }
 }
 
 function itemsOf(failed: ReadonlySet<string>): readonly string[] {
@@ -141,13 +71,14 @@ function worstOf(
   line: LineStory,
   body: TouchingBody,
   passage: Passage,
+  least: number,
 ): Omit<Exposure, 'layer' | 'ifItFails'> | undefined {
   const levels = passage.states.flatMap((state): Level[] => {
     const shared = shareCurrent(
       state.ports.ported.map((it) => it.touch),
       state.solution.currents,
     )
-    return shared !== undefined && shared.bodyCurrent >= leastCurrent ? [{ state, shared }] : []
+    return shared !== undefined && shared.bodyCurrent >= least ? [{ state, shared }] : []
   })
   let worst: { level: Level; duration: number; ratio: number } | undefined
   for (const level of levels) {

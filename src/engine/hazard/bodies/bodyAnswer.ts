@@ -1,5 +1,6 @@
 /** What a whole story does to one person, the layers' failures included. */
-import type { ItemId } from '../../site/scenario'
+import type { Unsolvable } from '../../physics/network'
+import type { ItemId, PersonId } from '../../site/scenario'
 import type { Exposure } from '../exposure'
 
 export interface BodyAnswer {
@@ -8,4 +9,12 @@ export interface BodyAnswer {
   readonly exposure: Exposure | null
   /** Items whose insulation conducted. */
   readonly failedItems: readonly ItemId[]
+  /** At any contact, whichever way its layers went, A: how much it draws from the circuit. */
+  readonly largestCurrent: number
+}
+
+/** Of whom an answer is; of the public one for each way of being exposed. */
+export interface PersonAnswer {
+  readonly person: PersonId | 'bystander'
+  readonly answer: BodyAnswer | Unsolvable
 }

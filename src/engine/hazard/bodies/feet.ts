@@ -58,6 +58,10 @@ export function footSpreading(scenario: Scenario): FootSpreading {
   const origin = { x: 0, y: 0 }
   return {
     self: remembered(`self ${radius}`, () => discSelf(soil, radius)),
-    pair: (apart) => remembered(`${radius} ${apart}`, () => discMutual(soil, origin, { x: apart, y: 0 }, radius)),
+    pair: (apart) => {
+      // two people's feet stand beside each other, never in one another
+      const between = Math.max(apart, 2 * radius)
+      return remembered(`${radius} ${between}`, () => discMutual(soil, origin, { x: between, y: 0 }, radius))
+    },
   }
 }

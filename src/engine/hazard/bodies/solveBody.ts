@@ -71,7 +71,7 @@ function bisect(
 }
 
 /** Below a nanovolt there is nothing to settle. */
-function isSettled(assumed: number, found: number): boolean {
+export function isSettled(assumed: number, found: number): boolean {
   return Math.abs(found - assumed) <= tolerance * Math.max(found, 1)
 }
 
@@ -93,7 +93,7 @@ export function isAtTrunk(limb: Limb): boolean {
   return limb === 'thigh' || limb === 'chest'
 }
 
-function layersImpedance(layers: readonly Layer[]): Complex {
+export function layersImpedance(layers: readonly Layer[]): Complex {
   return layers.reduce((sum, layer) => {
     return add(sum, layer.kind === 'resistance' ? complex(layer.ohm) : divide(ONE, layer.admittance))
   }, ZERO)

@@ -23,17 +23,17 @@ export function solveStar(
     open[i]!,
     { re: 1, im: 0 },
   ])
-  const solved = eliminate(rows, size)
+  const solved = eliminate(rows, size, 2)
   if (solved === undefined) return undefined
-  const [x, y] = solved
+  const [x, y] = [solved[0]!, solved[1]!]
   const trunk = divide(x.reduce(add, ZERO), y.reduce(add, ZERO))
   const currents = x.map((value, i) => subtract(value, multiply(trunk, y[i]!)))
   const isFinite = currents.every((it) => Number.isFinite(it.re) && Number.isFinite(it.im))
   return isFinite ? { currents, trunk } : undefined
 }
 
-/** Solves for both right-hand sides that stand behind the matrix. */
-function eliminate(rows: Complex[][], size: number): readonly [Complex[], Complex[]] | undefined {
+/** Solves for each right-hand side that stands behind the matrix; undefined when it is singular. */
+export function eliminate(rows: Complex[][], size: number, rights: number): readonly Complex[][] | undefined {
   for (let k = 0; k < size; k++) {
     let best = k
     for (let i = k + 1; i < size; i++) if (magnitude(rows[i]![k]!) > magnitude(rows[best]![k]!)) best = i
@@ -43,7 +43,7 @@ function eliminate(rows: Complex[][], size: number): readonly [Complex[], Comple
     if (magnitude(pivotRow[k]!) === 0) return undefined
     for (let i = k + 1; i < size; i++) {
       const factor = divide(rows[i]![k]!, pivotRow[k]!)
-      for (let j = k; j < size + 2; j++) rows[i]![j] = subtract(rows[i]![j]!, multiply(factor, pivotRow[j]!))
+      for (let j = k; j < size + rights; j++) rows[i]![j] = subtract(rows[i]![j]!, multiply(factor, pivotRow[j]!))
     }
   }
   const solve = (column: number): Complex[] => {
@@ -55,5 +55,5 @@ function eliminate(rows: Complex[][], size: number): readonly [Complex[], Comple
     }
     return x
   }
-  return [solve(size), solve(size + 1)]
+  return Array.from({ length: rights }, (_, i) => solve(size + i))
 }

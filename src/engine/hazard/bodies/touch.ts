@@ -4,7 +4,7 @@
  */
 import type { Body, Contact, Limb, Surface } from '../../site/contact'
 import type { GroundPoint } from '../../site/place'
-import type { Scenario } from '../../site/scenario'
+import type { ItemId, Scenario } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import { cageNode, conductorAtPole, leadNode, rodNode } from '../circuit/nodes'
 import { spreadingResistance } from '../circuit/pole'
@@ -22,8 +22,10 @@ export interface Touch {
   readonly point: TouchPoint
   /** Ohm from the node to the surface. */
   readonly series: number
-  /** Touches with the same name share their `series`: two feet on one bolt. */
+  /** Touches of one body with the same name share their `series`: two feet on one bolt, two hands on one stick. */
   readonly sharedSeries: string | null
+  /** The lead or bond that is touched. */
+  readonly lead: ItemId | null
   readonly layers: readonly Layer[]
 }
 
@@ -34,19 +36,28 @@ export interface TouchingBody {
 
 /** @param scenario in its corner: concrete and fixings count */
 export function touchingBody(site: Site, scenario: Scenario, body: Body): TouchingBody {
-  return { person: body.person, touches: body.contacts.map((contact) => touchOf(site, scenario, contact)) }
+  return { person: body.person, touches: body.contacts.map((contact) => touchOf(site, scenario, body.person, contact)) }
 }
 
-function touchOf(site: Site, scenario: Scenario, contact: Contact): Touch {
+function touchOf(site: Site, scenario: Scenario, person: string, contact: Contact): Touch {
   const { limb, on, through } = contact
   const area = contactArea(scenario, limb, on)
+  const met = meeting(scenario, person, on, area)
+  const touch = { limb, on: on.kind, lead: on.kind === 'lead' ? on.item : null }
   const layers = through.map((item) => layerOf(site, item, limb, area))
+  const stick = through.find((item) => site.items[item]?.type === 'operating-stick')
+  const leakage = layers.find((it) => it.item === stick)
+  if (stick === undefined || leakage?.kind !== 'resistance' || met.series > 0 || met.point.kind !== 'node') {
+    return { ...touch, isThroughStick: stick !== undefined, layers, ...met }
+  }
+  // one stick is one resistance, however many hands hold it
   return {
-    limb,
-    on: on.kind,
-    isThroughStick: through.some((item) => site.items[item]?.type === 'operating-stick'),
-    layers,
-    ...meeting(scenario, on, area),
+    ...touch,
+    isThroughStick: true,
+    layers: layers.filter((it) => it !== leakage),
+    point: met.point,
+    series: leakage.ohm,
+    sharedSeries: leakage.ohm > 0 ? `${person}/stick ${stick} on ${met.point.node}` : null,
   }
 }
 
@@ -59,7 +70,12 @@ function contactArea(scenario: Scenario, limb: Limb, on: Surface): number {
   return on.kind === 'step-bolt' ? area.bootOnBolt : area.hand
 }
 
-function meeting(scenario: Scenario, on: Surface, area: number): Pick<Touch, 'point' | 'series' | 'sharedSeries'> {
+function meeting(
+  scenario: Scenario,
+  person: string,
+  on: Surface,
+  area: number,
+): Pick<Touch, 'point' | 'series' | 'sharedSeries'> {
   const bare = (node: string) => ({ point: { kind: 'node', node } as const, series: 0, sharedSeries: null })
   switch (on.kind) {
     case 'conductor':
@@ -77,7 +93,7 @@ function meeting(scenario: Scenario, on: Surface, area: number): Pick<Touch, 'po
     case 'pole':
       return { ...bare(cageNode), series: spreadingResistance(scenario.pole, area) }
     case 'step-bolt':
-      return { ...bare(cageNode), series: scenario.pole.stepBoltFixing, sharedSeries: `bolt ${on.height}` }
+      return { ...bare(cageNode), series: scenario.pole.stepBoltFixing, sharedSeries: `${person}/bolt ${on.height}` }
     case 'ground':
       return { point: { kind: 'ground', at: on.at, stance: on.stance }, series: 0, sharedSeries: null }
   }

@@ -92,23 +92,21 @@ function isolationEarth(site: Site, earth: { readonly item: ItemId; readonly res
 
 function leadsOf(site: Site): readonly FittedLead[] {
   const items = [...new Set(site.clamps.map((clamp) => clamp.lead))].sort()
-  return items.map((item) => {
-    const is = effectiveParameters(requireItem(site, item))
-    const ends = gearTypeOf(site, item).ends ?? []
-    const clamps = site.clamps.filter((clamp) => clamp.lead === item)
-    return {
-      item,
-      material: is['material'] === 'aluminium' ? 'aluminium' : 'copper',
-      area: numberOf(is, 'area') * numberOf(is, 'strandsCarrying') * 1e-6,
-      added: numberOf(is, 'added'),
-      pieces: ends.slice(1).map((to, i) => ({
-        from: ends[i]!,
-        to,
-        length: numberOf(is, i === 0 ? 'length' : 'hop'),
-      })),
-      clamps: [...clamps].sort((a, b) => compare(a.end, b.end)).map((clamp) => clampOf(site, clamp)),
-    }
-  })
+  return items.map((item) => fittedLead(site, item))
+}
+
+export function fittedLead(site: Site, item: ItemId): FittedLead {
+  const is = effectiveParameters(requireItem(site, item))
+  const ends = gearTypeOf(site, item).ends ?? []
+  const clamps = site.clamps.filter((clamp) => clamp.lead === item)
+  return {
+    item,
+    material: is['material'] === 'aluminium' ? 'aluminium' : 'copper',
+    area: numberOf(is, 'area') * numberOf(is, 'strandsCarrying') * 1e-6,
+    added: numberOf(is, 'added'),
+    pieces: ends.slice(1).map((to, i) => ({ from: ends[i]!, to, length: numberOf(is, i === 0 ? 'length' : 'hop') })),
+    clamps: [...clamps].sort((a, b) => compare(a.end, b.end)).map((clamp) => clampOf(site, clamp)),
+  }
 }
 
 function clampOf(site: Site, clamp: Clamp): FittedLead['clamps'][number] {

@@ -16,6 +16,8 @@ const returnDistance = 1
 /** Geometric mean radius of a solid round wire over its radius. */
 const gmrShare = 0.7788
 export const coldLead = 20
+/** Of a lead that hangs on nothing, to earth, farad: ten metres of thin cable in the air (own choice, no source). */
+export const looseCapacitance = 1e-10
 
 export interface LeadWear {
   /** °C by piece id; a piece not named is cold. */
@@ -39,6 +41,11 @@ export function leads(frequency: number, fitted: Fitted, wear: LeadWear): readon
         ),
     ]
   })
+}
+
+/** All of a lead's cable, held or not. */
+export function cables(frequency: number, lead: FittedLead, wear: LeadWear): readonly Element[] {
+  return lead.pieces.map((piece) => cable(frequency, lead, piece, wear))
 }
 
 type Piece = FittedLead['pieces'][number]

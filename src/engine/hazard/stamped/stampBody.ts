@@ -48,7 +48,7 @@ export function stampBody(scenario: Scenario, solved: BodyInPhase): Stamped {
   const contacts: StampedContact[] = []
   const elements: Element[] = []
   const feet: Foot[] = []
-  const bolts = new Set<string>()
+  const sharedNodes = new Set<string>()
   ports.ported.forEach((ported, i) => {
     const { touch } = ported
     const place = `body/${person}/${touch.limb}`
@@ -56,10 +56,11 @@ export function stampBody(scenario: Scenario, solved: BodyInPhase): Stamped {
     if (start.foot !== null) feet.push(start.foot)
     let from = start.node
     if (touch.sharedSeries !== null) {
-      const bolt = `body/${person}/${touch.sharedSeries}`
-      if (!bolts.has(bolt)) elements.push(impedance(`${bolt} to steel`, from, bolt, complex(touch.series)))
-      bolts.add(bolt)
-      from = bolt
+      const shared = `body/${touch.sharedSeries}`
+      const id = touch.isThroughStick ? `${shared} leaks` : `${shared} to steel`
+      if (!sharedNodes.has(shared)) elements.push(impedance(id, from, shared, complex(touch.series)))
+      sharedNodes.add(shared)
+      from = shared
     }
     const parts: Part[] = [
       ...(touch.sharedSeries === null && touch.series > 0 ? [resistance(`${place}/surface`, touch.series)] : []),
@@ -76,7 +77,7 @@ export function stampBody(scenario: Scenario, solved: BodyInPhase): Stamped {
 }
 
 function startOf({ terminal, foot }: PortedTouch, place: string): { node: string; foot: Foot | null } {
-  if (terminal.kind === 'node') return { node: terminal.node, foot: null }
+  if (terminal.kind !== 'ground') return { node: terminal.node, foot: null }
   const node = `${place}/ground`
   return { node, foot: { node, at: foot!, mutual: terminal.mutual } }
 }

@@ -1,8 +1,7 @@
 /**
  * One instant of a livening as one circuit with everybody in it, for export and for checking by other programs: people
  * are stamped as the impedances that they have at their solved body voltage, layers as they then stand, and the feet join
- * the soil's matrix as discs. With one person in it this is the solved port model written out; with several, each also
- * feels the others, which the port model leaves out.
+ * the soil's matrix as discs. It is the solved port model written out, everybody in it feeling the others.
  */
 import type { Complex } from '../../math/complex'
 import { isUnsolvable, type Circuit, type Element, type Unsolvable } from '../../physics/network'
@@ -15,7 +14,8 @@ import type { Corner } from '../corner'
 import type { LinePhase } from '../lineStory'
 import { lineOf, scenarioInCorner, type LiveMoment } from '../liven'
 import { createSweepCache, type SweepCache } from '../sweepCache'
-import { bodyInPhase } from './bodyInPhase'
+import { bodiesInPhase } from './bodyInPhase'
+import { looseLeads } from './looseLeads'
 import { joinFeet, type Foot } from './joinFeet'
 import { stampBody, type StampedBody } from './stampBody'
 
@@ -65,11 +65,13 @@ export function stampInstant(
   const bodies: StampedBody[] = []
   const elements: Element[] = []
   const feet: Foot[] = []
-  const present = moment.bodies.filter((it) => persons === undefined || persons.includes(it.person))
-  for (const body of [...present].sort((a, b) => (a.person < b.person ? -1 : 1))) {
-    const solved = bodyInPhase(scenario, line, phase, touchingBody(moment.site, scenario, body))
-    if (isUnsolvable(solved)) return solved
-    if (solved === undefined) continue
+  const present = moment.bodies
+    .filter((it) => persons === undefined || persons.includes(it.person))
+    .sort((a, b) => (a.person < b.person ? -1 : 1))
+    .map((body) => touchingBody(moment.site, scenario, body))
+  const inPhase = bodiesInPhase(scenario, line, phase, present)
+  if (isUnsolvable(inPhase)) return inPhase
+  for (const solved of inPhase) {
     const stamped = stampBody(scenario, solved)
     bodies.push(stamped.body)
     elements.push(...stamped.elements)
@@ -82,7 +84,7 @@ export function stampInstant(
     corner: corner.id,
     ...stretchOf(phase),
     frequency: scenario.frequency,
-    circuit: { elements: [...own, ...elements] },
+    circuit: { elements: [...own, ...looseLeads(moment.site, scenario.frequency, inPhase), ...elements] },
     bodies,
     ground: groundIn(phase.view, phase.view.ground),
   }
