@@ -60,11 +60,21 @@ export function isFirm(site: Site, clamp: Clamp): boolean {
   return clamp.turns >= numberOf(is, 'seatTurns') && is.jawHolds !== false && !isTooThick
 }
 
-/** The last clamp of an earth lead on the thing; of that lead only, when one is named. */
-export function findClamp(site: Site, on: ThingId, lead?: ItemId): Clamp | undefined {
-  return site.clamps.findLast(
-    (it) => it.on === on && (lead === undefined ? it.end !== 'line' && it.end !== 'metal' : it.lead === lead),
-  )
+/** The last clamp of this lead on the thing. */
+export function findClamp(site: Site, on: ThingId, lead: ItemId): Clamp | undefined {
+  return site.clamps.findLast((it) => it.on === on && it.lead === lead)
+}
+
+/** The clamp on the thing that comes next, of an earth lead or a bond lead: the last that was not yet tried, or the last. */
+export function findUntried(site: Site, on: ThingId): Clamp | undefined {
+  const there = site.clamps.filter((it) => it.on === on)
+  return there.findLast((it) => !it.tugged) ?? there.at(-1)
+}
+
+/** The clamp on the thing that has the fewest turns; of several alike the last. */
+export function findLoosest(site: Site, on: ThingId): Clamp | undefined {
+  const there = site.clamps.filter((it) => it.on === on)
+  return there.findLast((it) => there.every((other) => it.turns <= other.turns))
 }
 
 /** The end on its seat, unless it is on something already. */

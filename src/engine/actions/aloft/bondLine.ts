@@ -13,7 +13,8 @@ import { stickOnLead } from '../touching'
 function closed(site: Site, order: Order): Site {
   const [lead, on, turns] = [itemIn(order), thingIn(order), numberIn(order, 'turns')]
   const brushed = site.brushed.includes(on)
-  return withEnd(site, { lead, end: 'line', on, turns, brushed, tugged: false })
+  const used = { ...site, brushed: site.brushed.filter((it) => it !== on) }
+  return withEnd(used, { lead, end: 'line', on, turns, brushed, tugged: false })
 }
 
 export const bondLine: Action = {

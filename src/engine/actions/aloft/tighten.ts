@@ -2,7 +2,7 @@
 import type { Action } from '../action'
 import { tell } from '../changes'
 import { onPole, withStick } from '../conditions'
-import { findClamp, turnsSpec } from '../leads'
+import { findLoosest, turnsSpec } from '../leads'
 import { numberIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { clampSeats } from '../things'
@@ -14,12 +14,12 @@ export const tighten: Action = {
   things: clampSeats,
   values: { turns: turnsSpec },
   check: all(onPole, withStick, (site, order) =>
-    findClamp(site, thingIn(order)) ? undefined : refuse(order, 'nothing-to-tighten'),
+    findLoosest(site, thingIn(order)) ? undefined : refuse(order, 'nothing-to-tighten'),
   ),
   takes: () => 20,
   contacts: stickOnThing,
   apply: (site, order) => {
-    const held = findClamp(site, thingIn(order))
+    const held = findLoosest(site, thingIn(order))
     const turns = numberIn(order, 'turns')
     const clamps = site.clamps.map((it) =>
       it === held ? { ...it, turns: Math.min(10, it.turns + turns), tugged: false } : it,

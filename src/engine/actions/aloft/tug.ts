@@ -2,7 +2,7 @@
 import type { Action } from '../action'
 import { perceive } from '../changes'
 import { onPole, withStick } from '../conditions'
-import { findClamp, isFirm } from '../leads'
+import { findUntried, isFirm } from '../leads'
 import { thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { clampSeats } from '../things'
@@ -13,12 +13,12 @@ export const tug: Action = {
   covers: ['A57'],
   things: clampSeats,
   check: all(onPole, withStick, (site, order) =>
-    findClamp(site, thingIn(order)) ? undefined : refuse(order, 'not-clamped-there'),
+    findUntried(site, thingIn(order)) ? undefined : refuse(order, 'not-clamped-there'),
   ),
   takes: () => 10,
   contacts: stickOnThing,
   apply: (site, order) => {
-    const held = findClamp(site, thingIn(order))
+    const held = findUntried(site, thingIn(order))
     const clamps = site.clamps.map((it) => (it === held ? { ...it, tugged: true } : it))
     const says = held && isFirm(site, held) ? 'feel.clamp-still' : 'feel.clamp-turns'
     return perceive({ ...site, clamps }, order.who, {
