@@ -10,18 +10,18 @@ const spot = (page: Page, id: string, pointer: 'mouse' | 'touch' = 'mouse') =>
 const said = (page: Page) => page.evaluate(() => window.page.said)
 
 test('budgets hold at every part of the job: 60 calls, 200 000 triangles, no frame when nothing moves', async () => {
-  const { page, complaints, close } = await openScene('at=2400&view=ground')
+  const { page, complaints, close } = await openScene('at=receive-step&view=ground')
   for (const [at, view] of [
-    [2400, 'tarp'],
-    [4500, 'over'],
-    [5640, 'pole-top'],
-    [6800, 'ground'],
-    [6800, 'plan'],
-    [3000, 'switch'],
+    ['receive-step', 'tarp'],
+    ['drive-rod', 'over'],
+    ['test/conductor-b', 'pole-top'],
+    ['untie', 'ground'],
+    ['untie', 'plan'],
+    ['open-switch!', 'switch'],
   ] as const) {
     await page.evaluate(
-      ([second, name]) => {
-        window.page.goTo(second)
+      ([when, name]) => {
+        window.page.goTo(when)
         window.page.set({ view: name })
       },
       [at, view] as const,
@@ -34,7 +34,7 @@ test('budgets hold at every part of the job: 60 calls, 200 000 triangles, no fra
   }
   await page.evaluate(() => {
     window.page.set({ view: 'over' })
-    window.page.liven(6800, 'clash-b')
+    window.page.liven('untie', 'clash-b')
   })
   await settled(page)
   const livened = await page.evaluate(() => window.sceneProbe!.info())
@@ -48,7 +48,7 @@ test('budgets hold at every part of the job: 60 calls, 200 000 triangles, no fra
 })
 
 test('with motion allowed the currents move, and a frozen instant stands', async () => {
-  const { page, close } = await openScene('at=6800&view=over&livening=clash-b&motion', {
+  const { page, close } = await openScene('at=untie&view=over&livening=clash-b&motion', {
     reducedMotion: 'no-preference',
   })
   const frames = () => page.evaluate(() => window.sceneProbe!.info().frames)
@@ -64,7 +64,7 @@ test('with motion allowed the currents move, and a frozen instant stands', async
 })
 
 test('everything that the chain below the LV needs is picked in the picture, by pointer', async () => {
-  const { page, complaints, close } = await openScene('at=5600&view=pole-top')
+  const { page, complaints, close } = await openScene('at=prove/D-04&view=pole-top')
   for (const id of [
     'conductor-a',
     'conductor-b',
@@ -97,7 +97,7 @@ test('everything that the chain below the LV needs is picked in the picture, by 
 })
 
 test('a finger picks too, and a long press looks', async () => {
-  const { page, close } = await openScene('at=5600&view=pole-top', { hasTouch: true })
+  const { page, close } = await openScene('at=prove/D-04&view=pole-top', { hasTouch: true })
   for (const id of ['conductor-a', 'conductor-b', 'conductor-c', 'arm']) {
     const at = await spot(page, id, 'touch')
     expect(at, id).not.toBeNull()
@@ -114,7 +114,7 @@ test('a finger picks too, and a long press looks', async () => {
 })
 
 test('each kind of thing is picked where it stands', async () => {
-  const { page, close } = await openScene('at=6800&view=ground')
+  const { page, close } = await openScene('at=untie&view=ground')
   const views = {
     ground: ['pole', 'stay', 'barrier', 'pic', 'gw', 'fx', 'rod/R-1', 'hazard-milestone'],
     'pole-top': ['cover', 'B-02', 'S-11'],
@@ -133,7 +133,7 @@ test('each kind of thing is picked where it stands', async () => {
     }
   }
   await page.evaluate(() => {
-    window.page.goTo(2913)
+    window.page.goTo('look/switch-27/A!')
     window.page.set({ view: 'switch', switchId: 'switch-27' })
   })
   await settled(page)
@@ -147,7 +147,7 @@ test('each kind of thing is picked where it stands', async () => {
 })
 
 test('a pick is seen at once, and the plate is joined to what was picked', async () => {
-  const { page, close } = await openScene('at=5600&view=pole-top')
+  const { page, close } = await openScene('at=prove/D-04&view=pole-top')
   const at = await spot(page, 'conductor-a')
   const anchor = await page.evaluate(() => window.page.anchorOf('conductor-a'))
   expect(anchor).not.toBeNull()
@@ -159,7 +159,7 @@ test('a pick is seen at once, and the plate is joined to what was picked', async
 })
 
 test('points of the ground are given in metres of the site', async () => {
-  const { page, close } = await openScene('at=6800&view=plan')
+  const { page, close } = await openScene('at=untie&view=plan')
   // The rod stands at 2.6 east, 2.35 south: its own foot is the check.
   const rod = (await spot(page, 'rod/R-1'))!
   await page.evaluate(() => window.page.place())
@@ -172,7 +172,7 @@ test('points of the ground are given in metres of the site', async () => {
 })
 
 test('the same site gives the same picture; a lost context comes back with it', async () => {
-  const { page, close } = await openScene('at=6800&view=over&livening=clash-b&frozen')
+  const { page, close } = await openScene('at=untie&view=over&livening=clash-b&frozen')
   const first = await page.screenshot()
   await page.evaluate(() => window.sceneProbe!.lose())
   await page.waitForFunction(() => window.page.said.some(([what, how]) => what === 'lost' && how === 'lost'))
@@ -184,21 +184,21 @@ test('the same site gives the same picture; a lost context comes back with it', 
 })
 
 test('views, acts and liveness changed sixty times leave no geometry behind', async () => {
-  const { page, close } = await openScene('at=6800&view=ground')
+  const { page, close } = await openScene('at=untie&view=ground')
   const round = () =>
     page.evaluate(async () => {
       const wait = () => new Promise((done) => setTimeout(done, 40))
       for (const [at, view] of [
-        [6800, 'ground'],
-        [5640, 'pole-top'],
-        [3000, 'switch'],
-        [6800, 'over'],
+        ['untie', 'ground'],
+        ['test/conductor-b', 'pole-top'],
+        ['open-switch!', 'switch'],
+        ['untie', 'over'],
       ] as const) {
         window.page.goTo(at)
         window.page.set({ view })
         await wait()
       }
-      window.page.liven(6800, 'clash-b')
+      window.page.liven('untie', 'clash-b')
       await wait()
       window.page.set({ instant: null, view: 'ground' })
       await wait()
@@ -215,7 +215,7 @@ test('views, acts and liveness changed sixty times leave no geometry behind', as
 }, 120_000)
 
 test('keys turn the picture; nothing else in it takes the focus', async () => {
-  const { page, close } = await openScene('at=6800&view=over')
+  const { page, close } = await openScene('at=untie&view=over')
   const focusable = await page.evaluate(
     () =>
       document.querySelectorAll('.scene-stage, .scene-stage [tabindex], .scene-stage button, .scene-stage a').length,

@@ -5,6 +5,7 @@ import { layoutOf } from '../../src/app/scene/site/layout'
 import { type Doing, pictureOf } from '../../src/app/scene/site/pictureOf'
 import { readRun } from '../../src/files/run/read'
 import { marrowBend } from './marrowBend'
+import { secondOf } from './secondOf'
 
 export function timelineOf(name: string): Timeline {
   const run = readRun(
@@ -25,5 +26,8 @@ export function sceneOf(site: Site, doing: readonly Doing[] = []) {
   return { belief, layout: layoutOf(belief.sheet), picture: pictureOf(belief, doing) }
 }
 
-export const sceneAt = (timeline: Timeline, second: number) =>
-  sceneOf(siteAt(timeline, second), doingAt(timeline, second))
+/** @param when a second, or what is done then; see secondOf */
+export function sceneAt(timeline: Timeline, when: number | string) {
+  const second = typeof when === 'number' ? when : secondOf(timeline, when)
+  return sceneOf(siteAt(timeline, second), doingAt(timeline, second))
+}

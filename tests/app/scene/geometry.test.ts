@@ -24,7 +24,7 @@ test('a box keeps its twelve edges, each seen from two triangles, and no diagona
 })
 
 test('the same picture bakes to the same bytes', () => {
-  const { layout, picture } = sceneAt(timeline, 6800)
+  const { layout, picture } = sceneAt(timeline, 'untie')
   const print = (): string => {
     const gear = bakeSolids(gearModel(layout, picture, new Map(), []).built.parts).getAttribute('position').array
     const line = bakeSolids(lineView(layout, picture.work).parts).getAttribute('position').array
@@ -34,7 +34,7 @@ test('the same picture bakes to the same bytes', () => {
 })
 
 test('a lead ends at its clamps, lies on the ground and not in it, and is as long as it is', () => {
-  const { layout, picture } = sceneAt(timeline, 6800)
+  const { layout, picture } = sceneAt(timeline, 'untie')
   const lead = picture.leads.find(({ item }) => item === 'E-07')!
   const route = routeLead(layout, picture, lead, new Map())
   const [down, first, second] = route.sections

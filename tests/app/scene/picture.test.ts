@@ -2,12 +2,13 @@ import { expect, test } from 'vitest'
 import { gearCatalogue, siteAt } from '../../../src/engine'
 import { shapes } from '../../../src/app/scene/gear/tarp'
 import { sceneAt, sceneOf, timelineOf } from '../../support/sceneSites'
+import { secondOf } from '../../support/secondOf'
 
 const timeline = timelineOf('clean')
 
 test('whatever is hidden in any item or switch, the scene draws the same', () => {
-  for (const second of [2400, 5640, 6800]) {
-    const site = siteAt(timeline, second)
+  for (const when of ['receive-step', 'test/conductor-a', 'untie']) {
+    const site = siteAt(timeline, secondOf(timeline, when))
     const drawn = JSON.stringify(sceneOf(site).picture)
     let flips = 0
     for (const [id, item] of Object.entries(site.items))
@@ -22,12 +23,12 @@ test('whatever is hidden in any item or switch, the scene draws the same', () =>
 })
 
 test('a blade is drawn only as it was last looked at', () => {
-  const before = sceneAt(timeline, 2905).picture.switches.find(({ id }) => id === 'switch-27')!
+  const before = sceneAt(timeline, 'open-switch!').picture.switches.find(({ id }) => id === 'switch-27')!
   expect(before.blades).toEqual({ A: 'not-looked', B: 'not-looked', C: 'not-looked' })
-  const looking = sceneAt(timeline, 2913).picture.switches.find(({ id }) => id === 'switch-27')!
+  const looking = sceneAt(timeline, 'look/switch-27/A!').picture.switches.find(({ id }) => id === 'switch-27')!
   expect(looking.blades).toEqual({ A: 'open', B: 'not-looked', C: 'not-looked' })
   const hung = timelineOf('blade-b-left-closed')
-  const site = siteAt(hung, 5000)
+  const site = siteAt(hung, secondOf(hung, 'drive-rod'))
   expect(site.switches['switch-27']!.blades.B).toBe('closed')
   const seen = sceneOf(site).picture.switches.find(({ id }) => id === 'switch-27')!
   const looked = site.evidence.filter(({ of, by }) => of === 'switch-27/B' && by === 'look')
@@ -35,18 +36,18 @@ test('a blade is drawn only as it was last looked at', () => {
 })
 
 test('a conductor is live, tested, earthed in the order in which the crew made it so', () => {
-  const stateAt = (second: number) => sceneAt(timeline, second).picture.conductors['conductor-a']
-  expect(stateAt(5600)).toBe('live')
-  expect(stateAt(5640)).toBe('tested')
-  expect(stateAt(5860)).toBe('earthed')
-  expect(stateAt(7980)).not.toBe('earthed')
+  const stateAt = (when: string) => sceneAt(timeline, when).picture.conductors['conductor-a']
+  expect(stateAt('prove/D-04')).toBe('live')
+  expect(stateAt('brush/conductor-a')).toBe('tested')
+  expect(stateAt('clamp/conductor-a!')).toBe('earthed')
+  expect(stateAt('unclamp/conductor-a!')).not.toBe('earthed')
 })
 
 test('boots are those that are worn, gear lies on the tarp once it is booked out', () => {
   const start = sceneAt(timeline, 0).picture
   expect(start.tarp).toEqual([])
   expect(start.people.every(({ wears }) => wears.length === 0)).toBe(true)
-  const out = sceneAt(timeline, 2400).picture
+  const out = sceneAt(timeline, 'receive-step').picture
   expect(out.tarp).toContain('E-07')
   expect(out.tarp).not.toContain('E-08')
 })

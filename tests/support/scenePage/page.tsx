@@ -23,6 +23,7 @@ import type { Theme } from '../../../src/app/stores/theme'
 import { readRun } from '../../../src/files/run/read'
 import { readScenario } from '../../../src/files/scenario/read'
 import scenarioText from '../../../scenarios/marrow-bend/scenario.json?raw'
+import { secondOf } from '../secondOf'
 import './page.css'
 
 const runs = import.meta.glob<string>('../../../scenarios/marrow-bend/runs/*.json', {
@@ -45,6 +46,10 @@ function timelineOf(name: string): Timeline {
 
 const timeline = timelineOf(wish('run', 'clean'))
 
+/** A second, or what is done then. */
+const secondFor = (when: string | number): number =>
+  typeof when === 'number' ? when : /^\d+$/.test(when) ? Number(when) : secondOf(timeline, when)
+
 function inputAt(second: number): Pick<SceneInput, 'belief' | 'doing'> {
   const doing = timeline.entries
     .filter(({ outcome, start, end }) => outcome === 'done' && start <= second && second < end)
@@ -66,7 +71,7 @@ const tell =
   (...values: unknown[]): void =>
     void said.push([name, ...values])
 
-const second = Number(wish('at', '6800'))
+const second = secondFor(wish('at', 'untie'))
 const theme = wish('theme', 'light') as Theme
 let anchors: Parameters<NonNullable<SceneInput['onFrame']>>[0] = () => null
 
@@ -110,8 +115,8 @@ function set(change: Partial<Shown>): void {
 const page = {
   set,
   said,
-  goTo: (at: number) => set(inputAt(at)),
-  liven: (at: number, livening: string) => set({ instant: instantAt(at, livening) }),
+  goTo: (when: string) => set(inputAt(secondFor(when))),
+  liven: (when: string, livening: string) => set({ instant: instantAt(secondFor(when), livening) }),
   place: () => set({ onGroundPoint: tell('ground') }),
   anchorOf: (id: string) => anchors(id),
   liveningIds: timeline.scenario.livenings.map(({ id }) => id),

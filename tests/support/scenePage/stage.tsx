@@ -23,12 +23,12 @@ export function openStage(part: string): void {
   Object.assign(window, { stage: { said, chosen: () => viewStore.getState() } })
   createRoot(document.getElementById('app')!).render(
     <StrictMode>
-      <div className="place">
+      <div className='place'>
         <SiteStage
-          firstView="pole-top"
+          firstView='pole-top'
           onAct={(id) => said.push(`act ${id}`)}
           onLook={(id) => said.push(`look ${id}`)}
-          plate={<button type="button">Do it</button>}
+          plate={<button type='button'>Do it</button>}
         />
       </div>
     </StrictMode>,
