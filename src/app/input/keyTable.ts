@@ -16,6 +16,7 @@ export type Intent =
   | 'bookOut'
   | 'take'
   | 'drawing'
+  | 'hint'
   | 'goOn'
   | 'nextCard'
   | 'withdraw'
@@ -45,6 +46,7 @@ export const keyTable: readonly KeyEntry[] = [
   { intent: 'bookOut', keys: ['b'], shown: 'B' },
   { intent: 'take', keys: ['k'], shown: 'K' },
   { intent: 'drawing', keys: ['d'], shown: 'D' },
+  { intent: 'hint', keys: ['h'], shown: 'H' },
   { intent: 'goOn', keys: ['g'], shown: 'G' },
   { intent: 'nextCard', keys: ['n'], shown: 'N' },
   { intent: 'withdraw', keys: ['w'], shown: 'W' },

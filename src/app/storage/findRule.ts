@@ -12,3 +12,7 @@ export function findRule(pack: string, id: string): PackRule | undefined {
   }
   return rules.get(id)
 }
+
+/** Rules that speak of an act, in the order of the pack. */
+export const rulesOfAct = (pack: string, act: string): readonly PackRule[] =>
+  requirePack(pack).rules.filter((rule) => JSON.stringify(rule.parameters).includes(`"${act}"`))

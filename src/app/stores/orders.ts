@@ -1,7 +1,8 @@
 /** Orders in, clock on, taking back: everything that moves the open job. */
-import { type Order, type Value, extendTimeline, pauseAt } from '../../engine'
+import { type Order, type Value, extendTimeline, judgeRun, pauseAt } from '../../engine'
 import { type Held, advance, moveClock, requireHeld, takeBackTo } from './held'
 import { type Doing, type Notice, jobStore, perceived } from './jobStore'
+import { requirePack } from '../storage/library'
 import { saveJob } from './saveJob'
 
 /** An order before it has a person and a second. */
@@ -19,6 +20,7 @@ const pencilLasts = 1000
 
 /** Gives one draft to each person at the present second. Who cannot is named in `notices`; their order is not kept. */
 export function give(draft: Draft, people: readonly string[]): boolean {
+  if (jobStore.getState().isOver && jobStore.getState().head?.purpose === 'assess') return false
   const notices: Notice[] = []
   let last: Doing | null = null
   for (const who of people) {
@@ -69,6 +71,7 @@ export function goOn(): boolean {
   moveClock(next)
   clearTimeout(pencilTimer)
   show({ pencil: null, notices: [], event: eventAt(requireHeld()) })
+  stopIfCritical()
   return true
 }
 
@@ -139,6 +142,15 @@ export function markCheckpoint(label: string): void {
 
 export function finish(): void {
   show({ isOver: true })
+}
+
+/** A pack may end a scored run at a critical finding; nothing says why before the release. */
+function stopIfCritical(): void {
+  const { head, isOver } = jobStore.getState()
+  if (head?.purpose !== 'assess' || isOver) return
+  const pack = requirePack(head.pack)
+  if (pack.onCritical !== 'stop') return
+  if (judgeRun(requireHeld().timeline, pack, { sweep: false }).gates.criticals > 0) finish()
 }
 
 /** Brings the store up to the truth as perceived, and keeps the run. */

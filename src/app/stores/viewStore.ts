@@ -19,7 +19,7 @@ export interface View {
   /** Action sheet: closed, or open with the act that is being filled in. */
   readonly sheet: { readonly act: string | null } | null
   readonly folded: readonly string[]
-  readonly dialog: 'caution' | 'settings' | 'keys' | null
+  readonly dialog: 'caution' | 'settings' | 'keys' | 'hint' | null
   /** Next card of the plan. */
   readonly card: number
   /** For *again*: the last acts with their figures, newest first. */

@@ -5,7 +5,7 @@ import type { Belief, Evidence } from '../../../engine'
 import { type Speaker, plain, say, timeOfDay } from '../../../text'
 import { jobStore } from '../../stores/jobStore'
 import { backTo, finish, goOn, markCheckpoint, undo, withdraw } from '../../stores/orders'
-import { goTo } from '../../stores/viewStore'
+import { goTo, showDialog } from '../../stores/viewStore'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
 import { refusalWords } from './ActionSlip'
@@ -140,6 +140,9 @@ function Buttons() {
           </button>
           <button type='button' className='btn' onClick={() => markCheckpoint(say('site.checkpoint'))}>
             {say('site.mark')}
+          </button>
+          <button type='button' className='btn wide' onClick={() => showDialog('hint')}>
+            {say('site.hint')} <kbd>H</kbd>
           </button>
           {last && (
             <button type='button' className='btn wide' onClick={() => backTo(last.ordered)}>

@@ -5,7 +5,7 @@ import { say } from '../../../text'
 import { type Handlers, digitOf, useKeys } from '../../input/useKeys'
 import { jobStore } from '../../stores/jobStore'
 import { goOn, undo, withdraw } from '../../stores/orders'
-import { choosePersons, showDrawing, showLivening, togglePerson, viewStore } from '../../stores/viewStore'
+import { choosePersons, showDialog, showDrawing, showLivening, togglePerson, viewStore } from '../../stores/viewStore'
 import { LiveningSheet } from '../livening/LiveningSheet'
 import { useBelief } from '../useBelief'
 import { ActionSlip } from './ActionSlip'
@@ -81,7 +81,7 @@ function useSiteKeys(): void {
       goOn: () => void goOn(),
       withdraw,
       nextCard,
-      ...(purpose === 'practise' ? { undo } : {}),
+      ...(purpose === 'practise' ? { undo, hint: () => showDialog('hint') } : {}),
     }
   }, [belief, purpose])
   useKeys(handlers)
