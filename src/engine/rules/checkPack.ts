@@ -15,7 +15,9 @@ const commonParameters: ParameterSpecs = {
   appliesIf: { kind: 'predicate', about: ['site'], optional: true, says: 'asked only where this holds at the end' },
   untilLivening: { kind: 'flag', optional: true, says: 'only what was done before the line came alive' },
   putRight: { kind: 'putRight', optional: true, says: 'acts that mend it, before acts that rely on it' },
-  consequenceOf: { kind: 'names', of: 'rule', optional: true, says: 'rules whose finding already says it' },
+  consequenceOf: { kind: 'names', of: 'rule', optional: true, says: 'rules whose finding on the same thing says it' },
+  causedBy: { kind: 'names', of: 'rule', optional: true, says: 'rules whose finding on anything already says it' },
+  once: { kind: 'flag', optional: true, says: 'only the first deviation of the run is reported' },
 }
 
 /** @returns nothing when the pack can be used */

@@ -35,7 +35,8 @@ function findWithin(rule: PackRule, path: string): readonly PackIssue[] {
   if (rule.kind === 'stated' && rule.parameters['truth'] === undefined && rule.parameters['equals'] === undefined) {
     issues.push({ path: at, found: 'neither truth nor equals', allowed: 'truth or equals' })
   }
-  if (rule.kind === 'across' && rule.parameters['way'] !== 'either' && rule.parameters['as'] === undefined) {
+  const needsModel = ['same-as', 'against'].includes(String(rule.parameters['way']))
+  if (rule.kind === 'across' && needsModel && rule.parameters['as'] === undefined) {
     issues.push({ path: at, found: 'no as', allowed: 'the acts whose way is followed or turned round' })
   }
   if (
@@ -149,11 +150,11 @@ const weight: Readonly<Record<Severity, number>> = { critical: 3, major: 2, mino
 
 function findSwallowed(pack: Pack): readonly PackIssue[] {
   return pack.rules.flatMap((rule, i) =>
-    readList(rule.parameters, 'consequenceOf')
+    [...readList(rule.parameters, 'consequenceOf'), ...readList(rule.parameters, 'causedBy')]
       .map((id) => pack.rules.find((other) => other.id === id))
       .filter((cause) => cause !== undefined && weight[cause.severity] < weight[rule.severity])
       .map((cause) => ({
-        path: `$.rules[${i}].parameters.consequenceOf`,
+        path: `$.rules[${i}].parameters.${readList(rule.parameters, 'causedBy').includes(cause?.id ?? '') ? 'causedBy' : 'consequenceOf'}`,
         found: `${rule.severity} swallowed by ${cause?.severity ?? ''} ${cause?.id ?? ''}`,
         allowed: 'a cause that weighs at least as much',
       })),

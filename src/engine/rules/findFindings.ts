@@ -1,7 +1,8 @@
 /**
  * Runs every rule of a pack over a run. Over each kind's own finding lie, for all kinds alike: `forEach` (one by one
  * over a set), `appliesIf` (asked of the finished site), `putRight` (the crew mended it before it mattered),
- * `consequenceOf` (the same deviation seen by another rule) and the rule that the first deviation is scored once.
+ * `consequenceOf` and `causedBy` (the same deviation seen by another rule), `once` (only the first of the run) and the
+ * rule that the first deviation is scored once.
  */
 import { invariant } from '../units/invariant'
 import type { Timeline } from '../timeline/timeline'
@@ -9,7 +10,7 @@ import { books } from './books'
 import type { Finding, Pack, PackRule } from './finding'
 import { ruleKinds } from './kinds'
 import { bindEach } from './language/each'
-import type { Parameters } from './language/kind'
+import type { Parameters, RuleKind } from './language/kind'
 import { matchesAny, type Pattern } from './language/pattern'
 import { holds, type PredicateCall } from './language/predicate'
 import type { RawFinding } from './language/raw'
@@ -19,30 +20,49 @@ import { viewRun, viewUntilLivening, type RunView } from './language/runView'
 /** Ordered by job second, then rule, then act. */
 export function findFindings(timeline: Timeline, pack: Pack): readonly Finding[] {
   const view = viewRun(timeline, pack)
-  const found = pack.rules.flatMap((rule) => findOfRule(view, rule))
+  const found = pack.rules.flatMap((rule, place) => findOfRule(view, rule, place))
   const kept = found.filter((each) => !isConsequence(each, found))
   return kept.map(({ finding }) => finding).sort(compare)
 }
 
 interface Found {
   readonly finding: Finding
+  /** Place of its rule in the pack. */
+  readonly place: number
   readonly subject: string
+  /** Rules whose earlier finding about the same thing or person says it already. */
   readonly causes: readonly string[]
+  /** Rules whose finding says it already, whoever's it is and whenever it was made. */
+  readonly roots: readonly string[]
 }
 
-function findOfRule(view: RunView, rule: PackRule): readonly Found[] {
+function findOfRule(view: RunView, rule: PackRule, place: number): readonly Found[] {
   const kind = ruleKinds.get(rule.kind)
   invariant(kind !== undefined, 'a rule kind that the pack check has let through', rule.kind)
   if (!applies(view, rule.parameters)) return []
   const asked = rule.parameters['untilLivening'] === true ? viewUntilLivening(view) : view
-  const raw = bindAll(view, rule.parameters).flatMap((parameters) => kind.find(asked, parameters, books))
+  const raw = bindAll(view, rule.parameters).flatMap((parameters) => findOfMember(asked, parameters, kind))
   const causes = readList(rule.parameters, 'consequenceOf')
+  const roots = readList(rule.parameters, 'causedBy')
   const marked = [...raw].sort((a, b) => a.at - b.at || a.entry - b.entry).map((each) => markRecovery(view, rule, each))
-  return keepFirst(marked).map(({ raw: each, recovered }) => ({
+  const kept = rule.parameters['once'] === true ? marked.slice(0, 1) : keepFirst(marked)
+  return kept.map(({ raw: each, recovered }) => ({
     finding: dress(rule, each, recovered),
+    place,
     subject: each.subject,
     causes,
+    roots,
   }))
+}
+
+/** Asked of one member of a set, a finding that is about nothing else is about that member, whoever's act it was. */
+function findOfMember(view: RunView, parameters: Parameters, kind: RuleKind): readonly RawFinding[] {
+  const member = readText(parameters, '$member')
+  const found = kind.find(view, parameters, books)
+  if (member === undefined) return found
+  return found.map((each) =>
+    each.subject === '' ? { ...each, subject: member, isMember: true, facts: { ...each.facts, member } } : each,
+  )
 }
 
 function applies(view: RunView, parameters: Parameters): boolean {
@@ -91,21 +111,29 @@ function isAbout(view: RunView, by: readonly Pattern[], entry: RunView['done'][n
 function keepFirst(marked: readonly Marked[]): readonly Marked[] {
   const open = new Set<string>()
   return marked.filter(({ raw, recovered }) => {
-    const key = `${raw.who ?? ''} ${raw.subject}`
+    const key = raw.isMember === true ? raw.subject : `${raw.who ?? ''} ${raw.subject}`
     if (open.has(key)) return false
     if (!recovered) open.add(key)
     return true
   })
 }
 
-/** Another rule already says it: same thing, no later. */
+/** Another rule already says it. */
 function isConsequence(each: Found, found: readonly Found[]): boolean {
   return found.some(
     (other) =>
-      each.causes.includes(other.finding.rule) &&
       !other.finding.recovered &&
-      other.finding.at <= each.finding.at &&
-      (other.subject === each.subject || (other.subject === '' && isSamePerson(other.finding, each.finding))),
+      (each.roots.includes(other.finding.rule) || (each.causes.includes(other.finding.rule) && isSame(other, each))),
+  )
+}
+
+/** The same thing or person, no later; where two rules name each other, the first of the pack says it. */
+function isSame(other: Found, each: Found): boolean {
+  const isFirst = !other.causes.includes(each.finding.rule) || other.place < each.place
+  const isEarlier = other.finding.at < each.finding.at || (other.finding.at === each.finding.at && isFirst)
+  return (
+    isEarlier &&
+    (other.subject === each.subject || (other.subject === '' && isSamePerson(other.finding, each.finding)))
   )
 }
 

@@ -5,7 +5,7 @@ import { distance } from '../site/place'
 import type { Entry } from '../timeline/timeline'
 import type { Measure } from './language/kind'
 import { findItemOf, type RunView } from './language/runView'
-import { clearanceInside, clearanceOfPoint, electrodePoints } from './predicates/ground'
+import { clearanceInside, clearanceOfPoint, electrodePoints, locatedPoints } from './predicates/ground'
 
 /** A tape on the ground reads to a centimetre. */
 const centimetre = (metres: number): number => Math.round(metres * 100) / 100
@@ -29,6 +29,16 @@ const all: readonly Measure[] = [
     unit: 'metre',
     measure: (_view, { after }) =>
       after.rods.length === 0 ? undefined : Math.min(...after.rods.map((rod) => rod.depth)),
+  },
+  {
+    id: 'rod-to-located',
+    says: 'from the rod of the act to the nearest ground where services were looked for',
+    unit: 'metre',
+    measure: (_view, entry) => {
+      const at = findPoint(entry, 'at')
+      const located = locatedPoints(entry.before)
+      return at === undefined || located.length === 0 ? undefined : centimetre(clearanceOfPoint(at, located))
+    },
   },
   {
     id: 'rod-to-pole',

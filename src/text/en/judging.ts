@@ -1,4 +1,4 @@
-/** What grading leaves to a person. */
+/** What grading leaves to a person, and names in its sentences. */
 export const judging = {
   'not-judged.climbing': 'Climbing and moving on the pole',
   'not-judged.stick-feel': 'Feel for the stick: how a clamp bites, how a tug answers',
@@ -8,4 +8,13 @@ export const judging = {
   'not-judged.exposure-not-swept': 'What could have happened at other moments: it was not tried',
   'not-judged.exposure-marginal': 'An exposure that is above its limit in part of the stated range',
   'not-judged.circuit-unsolved': 'An instant whose circuit gave no answer: it counts as neither safe nor unsafe',
+  'evidence.label': 'a look at the label',
+  'evidence.look': 'a look all over',
+  'evidence.test': 'its test',
+  'limb.left-hand': 'left hand',
+  'limb.right-hand': 'right hand',
+  'limb.left-foot': 'left foot',
+  'limb.right-foot': 'right foot',
+  'limb.thigh': 'thigh',
+  'limb.chest': 'chest',
 } as const

@@ -86,6 +86,44 @@ describe('a consequence', () => {
   })
 })
 
+describe('a cause', () => {
+  it('says it whoever did it and whenever it was seen', () => {
+    const early = { id: 'early', kind: 'count', parameters: { of: { do: 'sign-on' }, most: 0, causedBy: ['cause'] } }
+    const cause = { ...untested, id: 'cause' }
+    const signed = act('gw', 'sign-on')
+    const clamped = act('pw', 'clamp', 'conductor-a')
+    expect(findFindings(fakeRun([signed]), onePack(cause, early)).map(({ rule }) => rule)).toEqual(['early'])
+    expect(findFindings(fakeRun([signed, clamped]), onePack(cause, early)).map(({ rule }) => rule)).toEqual(['cause'])
+  })
+
+  it('never swallows the rule that would swallow it: the first of the pack stays', () => {
+    const rule = (id: string, of: string) => ({
+      id,
+      kind: 'count',
+      parameters: { of: { do: 'clamp' }, most: 0, consequenceOf: [of] },
+    })
+    const run = fakeRun([act('pw', 'clamp', 'conductor-a')])
+    const found = findFindings(run, onePack(rule('one', 'two'), rule('two', 'one')))
+    expect(found.map((finding) => finding.rule)).toEqual(['one'])
+  })
+})
+
+it('reports only the first deviation of the run where the rule says once', () => {
+  const once = { ...untested, parameters: { ...untested.parameters, once: true } }
+  const run = fakeRun([act('pw', 'clamp', 'conductor-a'), act('gw', 'clamp', 'conductor-b')])
+  expect(findFindings(run, onePack(untested))).toHaveLength(2)
+  expect(findFindings(run, onePack(once)).map(({ entry }) => entry)).toEqual([0])
+})
+
+it('scores what one member of a set lacks once, whoever goes on without it', () => {
+  const rule = {
+    kind: 'done-before',
+    parameters: { forEach: 'crew', need: { do: 'sign-on', who: '$each' }, before: { do: 'climb' } },
+  }
+  const run = fakeRun([...['gw', 'pic', 'pw'].map((it) => act(it, 'sign-on')), act('pw', 'climb'), act('gw', 'climb')])
+  expect(findFindings(run, onePack(rule)).map(({ facts }) => facts['member'])).toEqual(['so'])
+})
+
 it('asks a set one by one', () => {
   const rule = {
     kind: 'done-before',

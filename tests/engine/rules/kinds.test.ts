@@ -80,6 +80,12 @@ describe('done-before', () => {
     expect(found(within, at(71))).toEqual([[1, 71]])
   })
 
+  it('passes over what never came where another rule says that', () => {
+    const ifEver: ShortRule = { kind: 'done-before', parameters: { ...parameters, ifEver: true } }
+    expect(found(ifEver, onWires('clamp', 'a'))).toEqual([])
+    expect(found(ifEver, [...onWires('clamp', 'a'), ...onWires('test', 'a')])).toEqual([[0, 0]])
+  })
+
   it('is missed at the end only where it is always needed', () => {
     const always: ShortRule = { kind: 'done-before', parameters: { ...parameters, always: true } }
     expect(found(always, [act('pic', 'watch')])).toEqual([[-1, 10]])
@@ -285,6 +291,21 @@ describe('across', () => {
     expect(found(rule('either'), onWires('clamp', 'c', 'b', 'a'))).toEqual([])
     expect(found(rule('either'), onWires('clamp', 'a', 'c', 'b'))).toEqual([[2, 20]])
     expect(found(rule('either'), onWires('clamp', 'b', 'a', 'c'))).toEqual([[2, 20]])
+  })
+
+  it('passes over none that is not done: along the row, or from the middle outward', () => {
+    for (const order of ['abc', 'cba', 'bac', 'bca']) {
+      expect(found(rule('over-none'), onWires('clamp', ...order)), order).toEqual([])
+    }
+    expect(found(rule('over-none'), onWires('clamp', 'a', 'c', 'b'))).toEqual([[1, 10]])
+    expect(found(rule('over-none'), onWires('clamp', 'c', 'a', 'b'))).toEqual([[1, 10]])
+  })
+
+  it('goes in the very order of other acts, whatever it was', () => {
+    const tested = onWires('test', 'b', 'a', 'c')
+    expect(found(rule('same-as'), [...tested, ...onWires('clamp', 'b', 'a', 'c')])).toEqual([])
+    expect(found(rule('same-as'), [...tested, ...onWires('clamp', 'a', 'b', 'c')])).toEqual([[4, 40]])
+    expect(found(rule('against'), [...tested, ...onWires('clamp', 'c', 'a', 'b')])).toEqual([])
   })
 
   it('goes the way of other acts, or against them', () => {

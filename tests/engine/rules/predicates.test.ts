@@ -39,6 +39,8 @@ const withItem = (id: string, change: object) => (site: Site) => ({
   items: { ...site.items, [id]: { ...site.items[id]!, ...change } },
 })
 
+const atSwitch = { kind: 'switch', id: 'switch-27' } as const
+
 function entryOf({ run, act }: Moment): Entry | undefined {
   return act === 'end' ? undefined : timelines[run]!.entries[placesOf(runs[run].orders, act)[0]!]
 }
@@ -97,6 +99,33 @@ const rows: Readonly<Record<string, Row>> = {
     'faulted-set-aside',
     at('pic return-permit', { run: 'livened' }),
     at('pw prove D-04 #3', { run: 'livened' }),
+  ],
+  'gear-in-use-unfaulted': [
+    'gear-in-use-unfaulted',
+    at('pic declare-safe #2', { run: 'livened' }),
+    at('pw prove D-04 #3', { run: 'livened' }),
+  ],
+  'gear-in-use-looked-at': [
+    'gear-in-use-looked-at',
+    at('pic declare-safe #2', { run: 'livened' }),
+    at('pw prove D-04 #3', { run: 'livened' }),
+  ],
+  'insulator-replaced': ['insulator-replaced', at('pw retie'), at('pw swap-insulator')],
+  'old-insulator-down': ['old-insulator-down', at('pic confirm-complete'), at('pw lower I-0')],
+  'step-in-hand': [
+    'step-in-hand',
+    at('so open-switch'),
+    at('so open-switch', {
+      change: ({ paper }) => ({ paper: { ...paper, step: { switch: 'switch-27', to: 'closed', readBack: '27' } } }),
+    }),
+  ],
+  'at-located-ground': ['at-located-ground', at('gw drive-rod'), at('gw watch')],
+  'not-left-alone': [
+    { is: 'not-left-alone', within: 30 },
+    at('pw untie'),
+    at('pw untie', {
+      change: ({ persons }) => ({ persons: { ...persons, gw: { ...persons['gw']!, place: atSwitch } } }),
+    }),
   ],
   'conductors-earthed': ['conductors-earthed', at('pic report-earths'), at('pw tug conductor-b')],
   'any-earth-on': ['any-earth-on', at('pw tug conductor-a'), at('pw clamp conductor-a')],
@@ -229,6 +258,7 @@ describe('figures', () => {
     'rod-depth': ['gw drive-rod', 1.8],
     // √(2.6² + 2.35²) = 3.5046
     'rod-to-pole': ['gw drive-rod', 3.5],
+    'rod-to-located': ['gw drive-rod', 0],
     'cover-from': ['pw fit-cover', 7.2],
     'cover-to': ['pw fit-cover', 8.3],
     'item-class': ['pw wear BT-42', 1],

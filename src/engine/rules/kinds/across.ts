@@ -1,13 +1,14 @@
 /**
- * The same act on several wires goes from one side to the other, so that none is missed and the tool never passes over
- * one that has not been done. Wires are placed by where they hang across the line, blades by phase.
+ * The same act on several wires in an order in which none is missed: from one side to the other; over none that has not
+ * been done (the middle one first and then outward, or along the row); the way other acts went; or that way turned
+ * round. Wires are placed by where they hang across the line, blades by phase.
  */
 import { phases } from '../../site/scenario'
 import type { Entry } from '../../timeline/timeline'
 import type { RuleKind } from '../language/kind'
 import { allMatching, type Pattern } from '../language/pattern'
 import { aboutEntry, type RawFinding } from '../language/raw'
-import { readFlag, readPatterns, readText } from '../language/read'
+import { readFlag, readPatterns, requireText } from '../language/read'
 import type { RunView } from '../language/runView'
 
 export const across: RuleKind = {
@@ -17,8 +18,8 @@ export const across: RuleKind = {
     of: { kind: 'patterns', least: 1, says: 'the acts' },
     way: {
       kind: 'choice',
-      of: ['either', 'same-as', 'against'],
-      says: 'which way: either, the same as other acts went, or against them',
+      of: ['either', 'over-none', 'same-as', 'against'],
+      says: 'which way: either, passing over none that is not done yet, as other acts went, or against them',
     },
     as: { kind: 'patterns', optional: true, says: 'those other acts' },
     firstPass: { kind: 'flag', optional: true, says: 'only the first pass is asked' },
@@ -26,10 +27,17 @@ export const across: RuleKind = {
   find(view, parameters) {
     const passes = listPasses(view, readPatterns(parameters, 'of'))
     const asked = readFlag(parameters, 'firstPass') ? passes.slice(0, 1) : passes
-    const way = requiredWay(view, readText(parameters, 'way') ?? 'either', readPatterns(parameters, 'as'))
-    return asked.flatMap((pass) => findTurn(pass, way))
+    const way = requireText(parameters, 'way')
+    if (way === 'either') return asked.flatMap((pass) => report(findTurn(pass)))
+    if (way === 'over-none') return asked.flatMap((pass) => report(findPassedOver(view, pass)))
+    const other = listPasses(view, readPatterns(parameters, 'as')).find((pass) => pass.length > 1) ?? []
+    const model = other.map(({ place }) => place)
+    return asked.flatMap((pass) => report(findOtherwise(pass, way === 'against' ? [...model].reverse() : model)))
   },
 }
+
+const report = (entry: Entry | undefined): readonly RawFinding[] =>
+  entry === undefined ? [] : [aboutEntry(entry, entry.order.do)]
 
 interface Placed {
   readonly entry: Entry
@@ -50,24 +58,35 @@ function listPasses(view: RunView, of: readonly Pattern[]): readonly (readonly P
   return passes
 }
 
-function wayOf(pass: readonly Placed[]): number {
-  const [first, second] = pass
-  return first === undefined || second === undefined ? 0 : Math.sign(second.place - first.place)
+/** The first that turns back. */
+function findTurn(pass: readonly Placed[]): Entry | undefined {
+  const steps = pass.slice(1).map(({ place }, i) => Math.sign(place - (pass[i]?.place ?? place)))
+  const turned = steps.findIndex((step) => step !== steps[0])
+  return turned < 0 ? undefined : pass[turned + 1]?.entry
 }
 
-/** 1, -1, or 0 when any way will do. */
-function requiredWay(view: RunView, way: string, as: readonly Pattern[]): number {
-  if (way === 'either') return 0
-  const other = listPasses(view, as).find((pass) => pass.length > 1)
-  const went = other === undefined ? 0 : wayOf(other)
-  return way === 'against' ? -went : went
+/** The first that is reached by passing over a wire of the row that has not been done in this pass. */
+function findPassedOver(view: RunView, pass: readonly Placed[]): Entry | undefined {
+  const row = rowOf(view, pass)
+  return pass.find(({ place }, i) => {
+    const from = pass[i - 1]?.place
+    if (from === undefined) return false
+    const between = row.filter((wire) => wire > Math.min(from, place) && wire < Math.max(from, place))
+    return between.some((wire) => !pass.slice(0, i).some((done) => done.place === wire))
+  })?.entry
 }
 
-function findTurn(pass: readonly Placed[], required: number): readonly RawFinding[] {
-  const way = required === 0 ? wayOf(pass) : required
-  if (way === 0) return []
-  const turned = pass.slice(1).find(({ place }, i) => Math.sign(place - (pass[i]?.place ?? place)) !== way)
-  return turned === undefined ? [] : [aboutEntry(turned.entry, turned.entry.order.do)]
+/** Places of the wires that hang beside these: all conductors, or all low-voltage wires. */
+function rowOf(view: RunView, pass: readonly Placed[]): readonly number[] {
+  const { conductors, lv } = view.timeline.scenario
+  const isConductor = conductors.some(({ id }) => id === pass[0]?.entry.order.on)
+  return (isConductor ? conductors : lv.wires).map(({ x }) => x)
+}
+
+/** The first that comes otherwise than in the model; what the model lacks is passed over. */
+function findOtherwise(pass: readonly Placed[], model: readonly number[]): Entry | undefined {
+  const known = pass.filter(({ place }) => model.includes(place))
+  return known.find(({ place }, i) => i > 0 && model.indexOf(place) < model.indexOf(known[i - 1]?.place ?? place))?.entry
 }
 
 /** The switch that a blade belongs to; wires belong to the pole. */

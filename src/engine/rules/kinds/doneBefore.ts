@@ -19,6 +19,7 @@ export const doneBefore: RuleKind = {
     link: { kind: 'links', optional: true, says: 'what must be the same in both, need first' },
     since: { kind: 'patterns', optional: true, says: 'a doing older than the last of these does not count' },
     within: { kind: 'number', least: 1, optional: true, says: 'seconds after which the need is stale' },
+    ifEver: { kind: 'flag', optional: true, says: 'too late is asked, never is not: another rule says that' },
     always: {
       kind: 'flag',
       optional: true,
@@ -37,7 +38,10 @@ export const doneBefore: RuleKind = {
     }
     const acts = allMatching(view, before)
     if (acts.length === 0 && readFlag(parameters, 'always')) return findNeverDone(view, need)
-    return acts.flatMap((act) => (isMet(view, rule, act) ? [] : [describe(view, rule, act)]))
+    const asked = readFlag(parameters, 'ifEver')
+      ? acts.filter((act) => rule.done.some((entry) => isLinked(view, rule.links, entry, act)))
+      : acts
+    return asked.flatMap((act) => (isMet(view, rule, act) ? [] : [describe(view, rule, act)]))
   },
 }
 

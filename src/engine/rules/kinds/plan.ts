@@ -34,8 +34,10 @@ export const plan: RuleKind = {
 function findAbsent(entry: Entry, lines: readonly string[], cards: readonly string[]): readonly RawFinding[] {
   return cards
     .filter((card) => !lines.some((line) => matchesName(card, line)))
-    .map((card) => aboutEntry(entry, card, { card }))
+    .map((card) => aboutEntry(entry, card, { card, act: actOf(card) }))
 }
+
+const actOf = (card: string): string => card.split(':')[0] ?? ''
 
 /** Every line of an earlier card stands above every line of a later one. */
 function findTurned(entry: Entry, lines: readonly string[], cards: readonly string[]): readonly RawFinding[] {
@@ -43,5 +45,6 @@ function findTurned(entry: Entry, lines: readonly string[], cards: readonly stri
   const turned = steps.findIndex(
     (step, i) => step >= 0 && steps.slice(i + 1).some((later) => later >= 0 && later < step),
   )
-  return turned < 0 ? [] : [aboutEntry(entry, '', { card: lines[turned] ?? '' })]
+  const card = lines[turned]
+  return card === undefined ? [] : [aboutEntry(entry, '', { card, act: actOf(card) })]
 }

@@ -1,5 +1,7 @@
 /** Questions about the register, what is still up there or in the ground, and where the crew is. */
 import { groundPointOf, isAloft, isOverdue, requireItem } from '../../site/questions'
+import type { ItemId } from '../../site/scenario'
+import type { Site } from '../../site/site'
 import { matchesNames } from '../language/glob'
 import type { SitePredicate } from '../language/predicate'
 import { findItemOf } from '../language/runView'
@@ -100,7 +102,78 @@ const faultedSetAside: SitePredicate = {
   },
 }
 
+/** Gear that everybody leans on where it is: on the line, in the ground, on the pole, on the feet. */
+function gearInUse(site: Site): readonly ItemId[] {
+  const worn = Object.values(site.persons).flatMap(({ wears }) =>
+    wears.filter((id) => requireItem(site, id).type === 'boots'),
+  )
+  const fitted = [
+    ...site.clamps.map(({ lead }) => lead),
+    ...site.rods.map(({ item }) => item),
+    ...(site.cover === null ? [] : [site.cover.item]),
+    ...site.guards.map(({ item }) => item),
+  ]
+  return [...new Set([...fitted, ...worn])]
+}
+
+const inUseUnfaulted: SitePredicate = {
+  id: 'gear-in-use-unfaulted',
+  says: 'nothing fitted or on the feet has carried fault current or failed under voltage',
+  about: 'site',
+  takes: {},
+  fails({ site }) {
+    const item = gearInUse(site).find((id) => requireItem(site, id).faulted || requireItem(site, id).failed)
+    return item === undefined ? undefined : { why: 'carried-fault', item }
+  },
+}
+
+const inUseLookedAt: SitePredicate = {
+  id: 'gear-in-use-looked-at',
+  says: 'nothing came alive, or all that is fitted or on the feet has been looked at since',
+  about: 'site',
+  takes: {},
+  fails({ site }) {
+    const { livening } = site
+    if (livening === null) return undefined
+    const item = gearInUse(site).find((id) => !namesOf(site, id).some((name) => isSeenSince(site, name, livening.at)))
+    return item === undefined ? undefined : { why: 'not-looked-at', item }
+  },
+}
+
+/** What is looked at to see the item: itself, the cover by its name, a guard by its wire, a rod where it stands. */
+function namesOf(site: Site, id: ItemId): readonly string[] {
+  const wires = site.guards.filter(({ item }) => item === id).map(({ on }) => on)
+  return [id, `rod/${id}`, ...wires, ...(site.cover?.item === id ? ['cover'] : [])]
+}
+
+function isSeenSince(site: Site, name: string, at: number): boolean {
+  return site.evidence.some((it) => it.of === name && it.at > at && ['look', 'test', 'feel'].includes(it.by))
+}
+
+const insulatorReplaced: SitePredicate = {
+  id: 'insulator-replaced',
+  says: 'the cracked insulator has been changed',
+  about: 'site',
+  takes: {},
+  fails: ({ site }) => (site.insulator === 'replaced' ? undefined : { why: 'still-cracked' }),
+}
+
+const oldInsulatorDown: SitePredicate = {
+  id: 'old-insulator-down',
+  says: 'the insulator that was taken off is no longer up the pole',
+  about: 'site',
+  takes: {},
+  fails({ site }) {
+    const { old } = site.scenario.work
+    return requireItem(site, old).where.kind === 'aloft' ? { why: 'left-up', item: old } : undefined
+  },
+}
+
 export const custodyPredicates = [
+  oldInsulatorDown,
+  inUseUnfaulted,
+  inUseLookedAt,
+  insulatorReplaced,
   registerBalanced,
   nothingAloft,
   crewClear,

@@ -7,6 +7,13 @@ export function electrodePoints(site: Site): readonly GroundPoint[] {
   return [{ x: 0, y: 0 }, ...site.rods.map((rod) => rod.at)]
 }
 
+/** Where buried services were looked for. */
+export function locatedPoints(site: Site): readonly GroundPoint[] {
+  return site.evidence
+    .filter(({ of, by }) => of === 'ground' && by === 'test')
+    .map(({ values }) => ({ x: Number(values['x']), y: Number(values['y']) }))
+}
+
 export function clearanceOfPoint(at: GroundPoint, points: readonly GroundPoint[]): number {
   return points.reduce((least, point) => Math.min(least, distance(at, point)), Infinity)
 }

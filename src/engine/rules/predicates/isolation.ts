@@ -119,7 +119,20 @@ const permitAfterEarths: SitePredicate = {
     view.pack.permitAfter === 'earthsAtIsolationPoints' ? undefined : { why: 'permit-after-isolation' },
 }
 
+const stepInHand: SitePredicate = {
+  id: 'step-in-hand',
+  says: 'the step in hand is for the switch of the act and for the way in which the act worked it',
+  about: 'act',
+  takes: {},
+  fails({ site, entry }) {
+    const { step } = site.paper
+    if (entry === undefined || step === null || step.switch !== entry.order.on) return { why: 'no-step' }
+    return step.to === entry.after.switches[step.switch]?.handle ? undefined : { why: 'other-step', stepTo: step.to }
+  },
+}
+
 export const isolationPredicates = [
+  stepInHand,
   isolated,
   lockedAndTagged,
   inLocal,

@@ -2,11 +2,11 @@
 import { gearOf, groundPointOf, isAloft, isOverdue, requireItem, requirePerson } from '../../site/questions'
 import type { ItemId, PersonId } from '../../site/scenario'
 import type { Site } from '../../site/site'
-import { isInside } from '../../site/place'
+import { distance, isInside } from '../../site/place'
 import { invariant } from '../../units/invariant'
 import type { Scope, SitePredicate } from '../language/predicate'
 import { findRole } from '../language/runView'
-import { clearanceOfPoint, electrodePoints } from './ground'
+import { clearanceOfPoint, electrodePoints, locatedPoints } from './ground'
 
 const whom = (scope: Scope): PersonId => {
   invariant(scope.person !== undefined, 'a person to ask about')
@@ -180,7 +180,47 @@ const clearOfElectrodes: SitePredicate = {
   },
 }
 
+const atLocatedGround: SitePredicate = {
+  id: 'at-located-ground',
+  says: 'stands within a metre of ground where services were looked for',
+  about: 'person',
+  takes: {},
+  fails(scope) {
+    const person = requirePerson(scope.site, whom(scope))
+    if (isAloft(person) || person.place.kind === 'switch') return { why: 'elsewhere', person: person.id }
+    const away = clearanceOfPoint(groundPointOf(scope.site, person.id), locatedPoints(scope.site))
+    return away <= 1 ? undefined : { why: 'elsewhere', person: person.id }
+  },
+}
+
+/** Whoever last took the post of watcher, and whoever was named rescuer. */
+function lookersOf({ view, site }: Scope): readonly PersonId[] {
+  const post = view.done.findLast((entry) => entry.order.do === 'watch' && entry.end <= site.time)?.order.who
+  const rescuer = site.written['rescuer']
+  return [...(post === undefined ? [] : [post]), ...(typeof rescuer === 'string' ? [rescuer] : [])]
+}
+
+const notLeftAlone: SitePredicate = {
+  id: 'not-left-alone',
+  says: 'is on the ground, or the watcher and the rescuer stand on the site in sight of the pole',
+  about: 'person',
+  takes: { within: { kind: 'number', least: 0, says: 'metres from the pole' } },
+  fails(scope, given) {
+    const { site } = scope
+    const person = whom(scope)
+    if (!isAloft(requirePerson(site, person))) return undefined
+    const gone = lookersOf(scope).find((id) => {
+      const looker = requirePerson(site, id)
+      if (looker.place.kind === 'switch' || isAloft(looker)) return true
+      return distance(groundPointOf(site, id), { x: 0, y: 0 }) > Number(given['within'])
+    })
+    return gone === undefined ? undefined : { why: 'left-alone', person, gone }
+  },
+}
+
 export const peoplePredicates = [
+  atLocatedGround,
+  notLeftAlone,
   bootsOnAndPassed,
   wears,
   atBriefing,

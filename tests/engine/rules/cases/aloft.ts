@@ -31,6 +31,21 @@ export const aloft: RuleCases = {
     breaks: drop('pw fit-guard lv-n', 'pw remove-guard lv-n'),
     near: change('pw fit-guard lv-n', { with: 'L-52' }),
   },
+  'not-above-unearthed': {
+    breaks: all(
+      before('pw climb above-lv', 'pw prove D-04'),
+      drop('pw unclamp conductor-a', 'pw unclamp conductor-b', 'pw unclamp conductor-c'),
+    ),
+    near: after('pw climb above-lv', 'pic report-earths'),
+  },
+  'gloves-at-lv': {
+    breaks: before('pw take-off G-21', 'pw prove D-04'),
+    near: before('pw take-off G-21', 'pw haul I-1'),
+  },
+  'gloves-past-lv': {
+    breaks: swapped('pw wear G-21 #2', 'pw climb below-lv #2'),
+    near: before('pw wear G-21 #2', 'pw lower W-1'),
+  },
   'lv-gloves': { breaks: drop('pw wear G-21 #2'), near: swapped('pw wear G-21 #2', 'pw climb below-lv #2') },
   'lv-test-gloves': { breaks: drop('pw wear G-21 #1', 'pw take-off G-21 #1'), near: drop('pw wear G-21 #2') },
   'guards-across': { breaks: swapped('pw fit-guard lv-b', 'pw fit-guard lv-n'), near: drop('pw fit-guard lv-b') },
@@ -49,7 +64,11 @@ export const aloft: RuleCases = {
     near: { edit: none, labels: { 'D-04': { bandLow: 11_000, bandHigh: 36_000 } } },
   },
   'hv-tested': { breaks: drop('pw test conductor-b'), near: swapped('pw test conductor-a', 'pw test conductor-b') },
-  'hv-across': { breaks: swapped('pw test conductor-a', 'pw test conductor-b'), near: drop('pw test conductor-b') },
+  'hv-across': {
+    breaks: swapped('pw test conductor-b', 'pw test conductor-c'),
+    near: swapped('pw test conductor-a', 'pw test conductor-b'),
+  },
+  'hv-test-fresh': { breaks: wait(900, 'pw clamp conductor-a'), near: wait(400, 'pw clamp conductor-a') },
   'said-dead': {
     breaks: drop('pw say-dead conductor-b'),
     near: before('pw say-dead conductor-b', 'pw clamp conductor-a'),
@@ -71,10 +90,13 @@ export const aloft: RuleCases = {
   },
   'clamps-across': {
     breaks: all(
+      swapped('pw clamp conductor-b', 'pw clamp conductor-c'),
+      swapped('pw tug conductor-b', 'pw tug conductor-c'),
+    ),
+    near: all(
       swapped('pw clamp conductor-a', 'pw clamp conductor-b'),
       swapped('pw tug conductor-a', 'pw tug conductor-b'),
     ),
-    near: drop('pw tug conductor-b'),
   },
   'clamped-by-hand': {
     breaks: all(
@@ -115,6 +137,10 @@ export const aloft: RuleCases = {
     near: { edit: none, labels: { 'C-15': { class: '2' }, 'C-16': { class: '0' } } },
   },
   'cover-reaches': {
+    breaks: change('pw fit-cover', values({ from: 7.8 })),
+    near: change('pw fit-cover', values({ from: 7.7 })),
+  },
+  'cover-margin': {
     breaks: change('pw fit-cover', values({ from: 7.3 })),
     near: change('pw fit-cover', values({ from: 7 })),
   },
@@ -123,7 +149,11 @@ export const aloft: RuleCases = {
     near: change('pw fit-cover', values({ to: 8.2 })),
   },
   'cover-checked': { breaks: drop('pw look cover'), near: before('pw look cover', 'pw dress-leads') },
-  'cover-and-bond-in-order': { breaks: swapped('pw look cover', 'pw bond-metal'), near: drop('pw look cover') },
+  'cover-and-bond-in-order': {
+    breaks: swapped('pw fit-cover', 'pw bond-metal'),
+    near: after('pw take-off G-21', 'pw fit-cover'),
+  },
+  'aloft-in-order': { breaks: swapped('pw look cover', 'pw bond-metal'), near: drop('pw look cover') },
   bonded: { breaks: noBond, near: drop('pw dress-leads') },
   'bond-area': {
     breaks: { edit: none, labels: { 'B-02': { area: 16 } } },
@@ -133,6 +163,11 @@ export const aloft: RuleCases = {
     breaks: swapped('pw bond-metal', 'pw bond-line'),
     near: drop('pw bond-line', 'pw unbond-line'),
   },
+  'bond-brushed': {
+    breaks: drop('pw brush conductor-b #2'),
+    near: after('pw brush conductor-b #2', 'pw bond-metal'),
+  },
+  'bond-tugged': { breaks: drop('pw tug conductor-b #2'), near: drop('pw tug conductor-b #1') },
   'leads-dressed': { breaks: drop('pw dress-leads'), near: again('pw dress-leads') },
   'bare-pole-between': {
     breaks: all(

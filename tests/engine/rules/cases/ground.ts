@@ -3,9 +3,9 @@ import { add, after, again, all, before, by, change, drop, none, swapped } from 
 import type { RuleCases } from '../../../support/rules/ruleCase'
 
 const values = (it: Record<string, number | string>) => ({ values: it })
-const square = (half: number) => [
-  { x: -half, y: -half - 2.35 },
-  { x: half + 2.6, y: -half - 2.35 },
+const square = (half: number, south = -half - 2.35) => [
+  { x: -half, y: south },
+  { x: half + 2.6, y: south },
   { x: half + 2.6, y: half },
   { x: -half, y: half },
 ]
@@ -18,7 +18,11 @@ export const ground: RuleCases = {
   },
   'barrier-stays': {
     breaks: before('gw take-in-barrier', 'pic declare-safe'),
-    near: before('gw take-in-barrier', 'gw pull-rod'),
+    near: after('gw take-in-barrier', 'gw pull-rod'),
+  },
+  'anchor-inside': {
+    breaks: change('gw set-barrier', { values: { outline: square(6, -5.4) } }),
+    near: change('gw set-barrier', { values: { outline: square(6, -5.6) } }),
   },
   'barrier-wide': { breaks: outline(5.9), near: outline(6) },
   'boots-inside': {
@@ -27,6 +31,11 @@ export const ground: RuleCases = {
   },
   'unbooted-away': { breaks: drop('pic wear BT-41', 'pic take-off BT-41'), near: none },
   'services-located': { breaks: drop('gw locate-services'), near: before('gw locate-services', 'gw drive-rod') },
+  'services-there': {
+    breaks: change('gw locate-services', { values: { at: { x: 2.6, y: -3.4 } } }),
+    near: change('gw locate-services', { values: { at: { x: 2.6, y: -3.3 } } }),
+  },
+  'rod-gloves': { breaks: drop('gw wear W-2', 'gw take-off W-2'), near: after('gw wear W-2', 'gw set-barrier') },
   'rod-deep': {
     breaks: change('gw drive-rod', values({ depth: 1.7 })),
     near: change('gw drive-rod', values({ depth: 1.9 })),
@@ -57,6 +66,10 @@ export const ground: RuleCases = {
       add({ who: 'gw', do: 'walk', values: { to: { x: 1.5, y: -1 } } }, 'pw brush conductor-a'),
       add({ who: 'gw', do: 'hold-lead', with: 'E-07' }, 'pw brush conductor-a'),
     ),
+  },
+  'clear-of-rod': {
+    breaks: add({ who: 'gw', do: 'walk', values: { to: { x: -2.9, y: 0 } } }, 'pic call-clear #1'),
+    near: add({ who: 'gw', do: 'walk', values: { to: { x: -3.1, y: 0 } } }, 'pic call-clear #1'),
   },
   'boots-to-the-end': {
     breaks: before('pic take-off BT-41', 'pic head-count'),

@@ -10,7 +10,7 @@ export const isolation: RuleCases = {
     near: after('pic ask-reclose-block f2', 'pic hold-briefing'),
   },
   'step-received': {
-    breaks: drop('so receive-step switch-27 #1'),
+    breaks: change('so receive-step switch-27 #1', values({ to: 'closed' })),
     near: swapped('so receive-step switch-27', 'so read-label switch-27'),
   },
   'reclose-in-list-order': {
@@ -88,7 +88,7 @@ export const isolation: RuleCases = {
     near: drop('so untag switch-27'),
   },
   'closed-in-order': {
-    breaks: swapped('so unlock switch-27', 'so receive-step switch-27 #2'),
+    breaks: swapped('so unlock switch-27', 'so step-on-mat #2'),
     near: drop('so step-on-mat #2', 'so step-off-mat #2'),
   },
   'closed-again': { breaks: drop('so close-switch'), near: drop('so look switch-27/A #2') },
@@ -99,6 +99,18 @@ export const isolation: RuleCases = {
   'reclose-on-list-order': {
     breaks: swapped('pic ask-reclose-on f1', 'pic ask-reclose-on f2'),
     near: drop('pic ask-reclose-on f1'),
+  },
+  'reclose-stays': {
+    breaks: before('pic ask-reclose-on fx', 'pic confirm-complete'),
+    near: after('pic ask-reclose-on fx', 'pic return-permit'),
+  },
+  'step-to-restore': {
+    breaks: drop('so receive-step switch-31 #2'),
+    near: after('so read-label switch-31 #2', 'so untag switch-31'),
+  },
+  'label-to-restore': {
+    breaks: drop('so read-label switch-31 #2'),
+    near: swapped('so receive-step switch-31 #2', 'so read-label switch-31 #2'),
   },
   restored: { breaks: drop('so set-remote'), near: all(drop('so set-local', 'so set-remote')) },
   'reclose-back': {

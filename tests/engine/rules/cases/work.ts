@@ -6,9 +6,22 @@ const values = (it: Record<string, number | string>) => ({ values: it })
 
 export const work: RuleCases = {
   'checked-from-ground': { breaks: drop('pic check-from-ground'), near: again('pic check-from-ground') },
-  'declared-safe': { breaks: drop('pic declare-safe'), near: swapped('pic declare-safe', 'pic read-weather #2') },
+  'declared-safe': { breaks: drop('pic declare-safe'), near: again('pw untie') },
   watched: { breaks: drop('gw watch'), near: again('gw watch') },
-  'weather-again': { breaks: drop('pic read-weather #2'), near: again('pic read-weather #2') },
+  'weather-again': {
+    breaks: drop('pic read-weather #2'),
+    near: swapped('pic declare-safe', 'pic read-weather #2'),
+  },
+  'weather-before-safe': {
+    breaks: swapped('pic declare-safe', 'pic read-weather #2'),
+    near: again('pic check-from-ground'),
+  },
+  'left-alone': {
+    breaks: add({ who: 'gw', do: 'walk', on: 'switch-27' }, 'pw untie'),
+    near: add({ who: 'pic', do: 'walk', on: 'switch-27' }, 'pw untie'),
+  },
+  'work-done': { breaks: drop('pw swap-insulator', 'pw lower I-0'), near: drop('pw lower I-0') },
+  'old-insulator-down': { breaks: drop('pw lower I-0'), near: swapped('pw lower I-0', 'pw retie') },
   'work-gloves': { breaks: drop('pw wear W-1'), near: before('pw wear W-1', 'pw untie') },
   'work-in-order': { breaks: before('pic confirm-complete', 'pw retie'), near: drop('pw swap-insulator') },
   'tied-in': { breaks: drop('pw retie'), near: drop('pw swap-insulator') },
