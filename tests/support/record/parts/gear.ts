@@ -12,7 +12,7 @@ function kit({ boots, stick, lead, bond, rod }: Choices): Readonly<Record<string
       ...['C-15', 'L-51', 'L-52', 'Y-1', 'Z-1', 'I-1'],
       ...worn('pw'),
     ],
-    gw: [rod, 'H-1', 'Q-1', 'X-1', 'RK-1', ...worn('gw')],
+    gw: [rod, 'H-1', 'W-2', 'Q-1', 'X-1', 'RK-1', ...worn('gw')],
     pic: ['N-1', ...worn('pic')],
     so: ['K-71', 'K-72', 'T-81', 'T-82', 'M-1', 'G-31'],
   }

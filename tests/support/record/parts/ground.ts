@@ -29,6 +29,7 @@ export function groundWork(run: Recorder, choices: Choices): void {
   }
   run.order('pw', 'wear', { on: 'Y-1' })
   run.wait()
+  run.order('gw', 'wear', { on: 'W-2' })
   run.order('gw', 'locate-services', { values: { at: rodAt } })
   run.order('gw', 'set-barrier', { with: 'Q-1', values: { outline: outlineAt(choices.barrier) } })
   run.wait()

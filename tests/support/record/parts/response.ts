@@ -7,7 +7,7 @@ import { earthEnd, fromRope, rodAt, toRope } from './ground'
 import { bondOff, clampsOff } from './work'
 
 /** The crew as ordered by the person in charge, from the second in which they know. */
-export function respond(run: Recorder): void {
+export function respond(run: Recorder, { boots }: Choices): void {
   for (const who of ['pic', 'pw', 'gw', 'so']) run.order(who, 'keep-still')
   run.wait()
   run.order('pic', 'call-control', { values: { message: 'line-came-alive' } })
@@ -16,6 +16,8 @@ export function respond(run: Recorder): void {
   run.order('pic', 'look', { on: 'crossing' })
   proveDead(run)
   run.order('pw', 'look', { on: run.site().cover ? 'cover' : 'pole-top' })
+  for (const { item } of run.site().guards) run.order('pw', 'look', { on: item })
+  for (const who of ['pic', 'pw', 'gw'] as const) if (boots[who] !== null) run.order(who, 'look', { on: boots[who] })
   run.wait()
 }
 

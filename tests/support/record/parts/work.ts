@@ -6,14 +6,13 @@ import { fromRope, rodAt, toRope } from './ground'
 
 export function declareSafe(run: Recorder): void {
   run.order('pic', 'check-from-ground', { with: 'N-1' })
+  run.order('pic', 'read-weather')
   run.wait()
   run.order('pic', 'declare-safe')
   run.wait()
 }
 
 export function repair(run: Recorder): void {
-  run.order('pic', 'read-weather')
-  run.wait()
   run.order('pw', 'untie', { on: 'conductor-b' })
   run.order('pw', 'swap-insulator', { with: 'I-1', on: 'conductor-b' })
   run.order('pw', 'retie', { on: 'conductor-b' })
@@ -65,6 +64,7 @@ function rodOut(run: Recorder, { lead, rod }: Choices): void {
   run.order('gw', 'unclamp-earth-end', { with: lead, on: `rod/${rod}` })
   run.order('gw', 'pull-rod', { on: `rod/${rod}` })
   run.order('gw', 'walk', { on: 'clear' })
+  run.order('gw', 'take-off', { on: 'W-2' })
   run.wait()
   run.order('pic', 'look', { on: 'pole-top' })
   run.wait()
