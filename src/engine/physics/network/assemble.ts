@@ -1,6 +1,6 @@
 /**
  * Modified nodal analysis (Ho, Ruehli and Brennan 1975). Unknowns: node voltages, then the currents of voltage sources,
- * coupled branches, electrodes and of impedances below 1 ohm. Those keep their own current because a clamp of 0.5 mΩ
+ * coupled branches, electrodes and of impedances up to 1 ohm. Those keep their own current because a clamp of 0.5 mΩ
  * stamped as 2000 S would drown a leakage of a few nS at the same node in rounding.
  * Node rows: sum of currents leaving = current injected. Branch rows: voltage law of the branch.
  */
@@ -13,7 +13,7 @@ import { compareIds, nodesOf } from './circuit'
 import type { NodeName } from './unsolvable'
 import { REMOTE_EARTH } from './unsolvable'
 
-const OWN_CURRENT_BELOW = 1
+const OWN_CURRENT_UP_TO = 1
 
 export interface Assembly {
   readonly nodes: readonly NodeName[]
@@ -28,7 +28,7 @@ export interface Assembly {
 
 function hasOwnCurrent(element: Element): boolean {
   if (element.kind === 'impedance') {
-    return Math.abs(element.impedance.re) + Math.abs(element.impedance.im) < OWN_CURRENT_BELOW
+    return Math.abs(element.impedance.re) + Math.abs(element.impedance.im) <= OWN_CURRENT_UP_TO
   }
   return element.kind === 'voltage' || element.kind === 'coupled' || element.kind === 'electrodes'
 }

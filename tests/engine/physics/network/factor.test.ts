@@ -140,6 +140,12 @@ describe('hand-solved circuits', () => {
 })
 
 describe('circuits with everything from clamps to leakages', () => {
+  it('1 Ω in front of 100 GΩ at 1 MV carries 10 µA to twelve digits, not the rounding of 1 MV', () => {
+    const elements = [source('e', 'a', 1e6), resistor('one', 'a', 'b', 1), resistor('leak', 'b', '0', 1e11)]
+    const found = requireSolved(elements).current('one')
+    expect(found.re / (1e6 / (1e11 + 1))).toBeCloseTo(1, 12)
+  })
+
   it('0.5 mΩ clamps, 200 MΩ leakage and 1 nS of capacitance in one circuit keep their digits', () => {
     // the far side hangs on 5 nS only; through two clamps and 1 MΩ flows V/(1 MΩ + 200 MΩ + 1 mΩ)
     const elements: Element[] = [
