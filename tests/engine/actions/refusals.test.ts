@@ -89,7 +89,7 @@ const cases: readonly Case[] = [
   ['ask-reclose-on', 'unknown-thing', start, 'pic', { on: 'lv' }],
   ['ask-feeder-out', 'value-missing', start, 'pic'],
   ['take-permit', 'already-so', () => before('show-boundary'), 'pic', { values: { readBack: 'P117 27 31' } }],
-  ['return-permit', 'already-so', start, 'pic', { values: { readBack: 'earths-off gear-in' } }],
+  ['return-permit', 'no-permit', start, 'pic', { values: { readBack: 'earths-off gear-in' } }],
   ['show-boundary', 'not-near-pole', atHandle, 'so'],
   ['close-job', 'job-closed', ended, 'pic'],
   ['set-barrier', 'not-a-choice', rodPlace, 'gw', { with: 'Q-1', values: { outline: [{ x: 0, y: 0 }] } }],
@@ -102,9 +102,11 @@ const cases: readonly Case[] = [
   ['lay-lead', 'not-near-pole', start, 'gw', { with: 'E-07', values: { route: 'clear-of-lv' } }],
   ['hold-lead', 'not-near-pole', start, 'gw', { with: 'E-07' }],
   ['call-clear', 'job-closed', ended, 'pic'],
-  ['tie-on', 'handline-missing', () => before('walk', { on: 'pole-foot' }), 'gw', { on: 'K-1' }],
+  ['tie-on', 'handline-missing', atPoleFoot, 'gw', { on: 'K-1' }],
+  ['tie-on', 'not-near-pole', () => before('watch'), 'gw', { on: 'K-1' }],
   ['watch', 'not-on-ground', belowLv, 'pw'],
   ['haul', 'not-tied-on', belowLv, 'pw', { on: 'S-11' }],
+  ['lower', 'nobody-below', () => nobodyBelow(before('lower', { on: 'I-0' })), 'pw', { on: 'I-0' }],
   ['lower', 'lead-still-on', () => after('clamp'), 'pw', { on: 'E-07' }],
   ['prove', 'not-at-hand', belowLv, 'pw', { with: 'D-04', on: 'P-03' }],
   [
@@ -149,6 +151,11 @@ const cases: readonly Case[] = [
 function keyOfAnother(): Site {
   const site = after('lock', { on: 'switch-27' })
   return { ...site, switches: { ...site.switches, 'switch-27': { ...site.switches['switch-27']!, lockedBy: 'pic' } } }
+}
+
+function nobodyBelow(site: Site): Site {
+  const gw = site.persons['gw']!
+  return { ...site, persons: { ...site.persons, gw: { ...gw, place: { kind: 'ground', at: { x: -6.5, y: 4 } } } } }
 }
 
 function stickGone(site: Site): Site {

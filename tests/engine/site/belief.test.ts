@@ -65,13 +65,16 @@ function siteAfter(of: Scenario, item: string, acts: readonly string[]): Site {
 /** All that a view can read: the belief, and what each thing affords to each person. */
 const readable = (site: Site): string => JSON.stringify(believe(site))
 
-const cases = scenario.items.flatMap((item) =>
+/** What stands in the line comes into nobody's hand before it is down. */
+const inHand = scenario.items.filter((item) => item.id !== scenario.work.old)
+
+const cases = inHand.flatMap((item) =>
   gearCatalogue.get(item.type)!.defects.map((defect) => ({ item: item.id, defect })),
 )
 
 describe('belief', () => {
   it('is asked about every defect of every item', () => {
-    expect(new Set(cases.map((it) => it.item)).size).toBe(scenario.items.length)
+    expect(new Set(cases.map((it) => it.item)).size).toBe(scenario.items.length - 1)
     expect(cases.length).toBeGreaterThan(250)
   })
 
@@ -90,6 +93,24 @@ describe('belief', () => {
       expect(readable(siteAfter(other, item, seeing)), name).not.toBe(readable(siteAfter(scenario, item, seeing)))
     }
   }, 120_000)
+
+  it('hides what is wrong with the old insulator until somebody beside it looks', () => {
+    const { old } = scenario.work
+    const type = gearCatalogue.get(scenario.items.find((it) => it.id === old)!.type)!
+    for (const defect of type.defects) {
+      const other = flipped(old, defect)
+      expect(readable(startSite(other)), defect.id).toBe(readable(startSite(scenario)))
+      const up = (of: Scenario): Site => {
+        const site = startSite(of)
+        const pw = { ...site.persons['pw']!, place: { kind: 'pole', station: 'above-lv' } as const }
+        return runTimeline(of, [{ at: 0, who: 'pw', do: 'look', on: old, values: {} }], {
+          ...site,
+          persons: { ...site.persons, pw },
+        }).end
+      }
+      expect(readable(up(other)), defect.id).not.toBe(readable(up(scenario)))
+    }
+  })
 
   it('offers the same acts whatever is wrong with an item', () => {
     const offered = (of: Scenario, item: string): string => {
