@@ -163,6 +163,8 @@ test('points of the ground are given in metres of the site', async () => {
   // The rod stands at 2.6 east, 2.35 south: its own foot is the check.
   const rod = (await spot(page, 'rod/R-1'))!
   await page.evaluate(() => window.page.place())
+  await page.locator('.is-placing').waitFor()
+  await settled(page)
   await page.mouse.move(rod.x, rod.y)
   await page.mouse.click(rod.x, rod.y)
   const [kind, point, how] = (await said(page)).at(-1) as [string, { x: number; y: number }, string]

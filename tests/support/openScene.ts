@@ -61,10 +61,13 @@ export async function settled(page: Page): Promise<void> {
   await page.evaluate(async () => {
     const frames = () => window.sceneProbe!.info().frames
     const wait = (ms: number) => new Promise((done) => setTimeout(done, ms))
-    for (let last = -1, now = frames(), round = 0; last !== now && round < 100; round++) {
-      await wait(150)
-      last = now
-      now = frames()
+    // A frame may take longer than a wait: it has to be quiet several times.
+    let quiet = 0
+    let last = -1
+    for (let round = 0; quiet < 4 && round < 100; round++) {
+      await wait(120)
+      quiet = frames() === last ? quiet + 1 : 0
+      last = frames()
     }
   })
 }
