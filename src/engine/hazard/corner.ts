@@ -34,10 +34,11 @@ function atEnd(corner: Corner, range: Range, end: 'low' | 'high'): Corner {
 /** The scenario as it would be in that corner. Its soil factor multiplies every layer, line and electrodes alike. */
 export function inCorner(scenario: Scenario, corner: Corner): Scenario {
   if (corner.soil === 1 && corner.fixing === 1 && corner.concrete === 1) return scenario
-  const { pole, soil } = scenario
+  const { pole, soil, stay } = scenario
   return {
     ...scenario,
     soil: { layers: soil.layers.map((layer) => ({ ...layer, resistivity: layer.resistivity * corner.soil })) },
+    stay: { ...stay, fixing: stay.fixing * corner.fixing },
     pole: {
       ...pole,
       armFixing: pole.armFixing * corner.fixing,

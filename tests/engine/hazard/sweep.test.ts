@@ -61,7 +61,9 @@ describe('corners', () => {
     const scaled = inCorner(scenario, corner)
     expect(scaled.soil.layers.map((it) => it.resistivity)).toEqual([200, 600])
     expect(scaled.pole).toMatchObject({ armFixing: 3_000, stepBoltFixing: 3_000, concreteResistivity: 1_000 })
-    expect({ ...scaled, soil: 0, pole: 0 }).toEqual({ ...scenario, soil: 0, pole: 0 })
+    // the stay hangs by a bolt like the arm's
+    expect(scaled.stay).toEqual({ ...scenario.stay, fixing: 3 * scenario.stay.fixing })
+    expect({ ...scaled, soil: 0, pole: 0, stay: 0 }).toEqual({ ...scenario, soil: 0, pole: 0, stay: 0 })
   })
 
   it('no ranges: one corner', () => {
