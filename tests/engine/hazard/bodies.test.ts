@@ -145,6 +145,15 @@ describe('sharing over paths', () => {
     })
   })
 
+  it('contacts out of phase: 1 A at 0° and 1 A at 90° are 1.41 A through the body, not 2 A', () => {
+    const touches = [touch('left-hand', 'conductor'), touch('right-hand', 'conductor'), touch('left-foot', 'ground')]
+    const shared = shareCurrent(touches, [complex(1), complex(0, 1), complex(-1, -1)])
+    expect(shared?.bodyCurrent).toBeCloseTo(Math.sqrt(2), 12)
+    // three phases on three limbs: none carries more than 1 A, and 1 A is what comes in at once
+    const three = [complex(1), complex(-0.5, Math.sqrt(3) / 2), complex(-0.5, -Math.sqrt(3) / 2)]
+    expect(shareCurrent(touches, three)?.bodyCurrent).toBeCloseTo(1, 12)
+  })
+
   it('nothing flows: no path', () => {
     expect(shareCurrent([touch('left-hand', 'conductor'), touch('thigh', 'pole')], [ZERO, ZERO])).toBeUndefined()
   })

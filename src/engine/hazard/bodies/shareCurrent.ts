@@ -1,9 +1,9 @@
 /**
  * How a body current is laid on paths: every limb that lets current in is shared over every limb that lets it out, in
- * proportion (site-to-circuit 3). In and out are told by the phase of the largest current.
+ * proportion (site-to-circuit 3). In and out are told by the phase of the largest current; what goes in at once is the
+ * phasor sum of the inflow, and never less than any one contact carries.
  */
-import type { Complex } from '../../math/complex'
-import { magnitude } from '../../math/complex'
+import { add, magnitude, ZERO, type Complex } from '../../math/complex'
 import { heartFactor, type ShockPath } from '../../physics/body'
 import type { ExposurePath } from '../paths/exposurePath'
 import { pathBetween } from '../paths'
@@ -27,10 +27,11 @@ export function shareCurrent(touches: readonly Touch[], currents: readonly Compl
   if (reference === undefined || magnitude(reference) === 0) return undefined
   const isIn = currents.map((it) => it.re * reference.re + it.im * reference.im > 0)
   const total = (way: boolean): number => sizes.reduce((sum, size, i) => (isIn[i] === way ? sum + size : sum), 0)
+  const inflow = currents.reduce((sum, it, i) => (isIn[i] ? add(sum, it) : sum), ZERO)
   const into = total(true)
   const outOf = total(false)
   if (into === 0 || outOf === 0) return undefined
-  const bodyCurrent = Math.max(into, outOf)
+  const bodyCurrent = Math.max(magnitude(inflow), ...sizes)
   const isBothHands = (way: boolean): boolean => {
     return ['left-hand', 'right-hand'].every((hand) => touches.some((it, i) => it.limb === hand && isIn[i] === way))
   }
