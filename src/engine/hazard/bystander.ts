@@ -1,18 +1,18 @@
 /**
  * The public: one foot anywhere on its walk (publicWalk.ts), the other a pace further out along the steepest line,
- * without layers; judged by the prospective voltage of the pace. The lower stay within an arm's reach is the one thing
- * there to touch.
+ * without layers; judged by the prospective voltage of the pace. And a hand on whatever conducts within reach of there
+ * (touchable.ts), judged by the prospective voltage of the touch.
  */
 import { complex, magnitude, subtract } from '../math/complex'
 import type { Complex } from '../math/complex'
 import { heartEquivalent, shockZone } from '../physics/body'
 import { isUnsolvable, type Unsolvable } from '../physics/network'
-import { distance, type GroundPoint } from '../site/place'
+import type { GroundPoint } from '../site/place'
 import type { Scenario } from '../site/scenario'
 import type { BodyAnswer } from './bodies/bodyAnswer'
 import { footSpreading, footTerminal, stanceWidth } from './bodies/feet'
 import { solveBody, type BodyPorts } from './bodies/solveBody'
-import { stayLowerNode } from './circuit/nodes'
+import type { Fitted } from './circuit/fitted'
 import type { PhaseView, Terminal } from './circuit/phaseView'
 import type { Exposure } from './exposure'
 import { limitOf } from './limits'
@@ -21,26 +21,28 @@ import { bystanderPace } from './paths/bystanderPace'
 import { bystanderTouch } from './paths/bystanderTouch'
 import { isPublic, publicWalk, weigh, type WalkPoint } from './publicWalk'
 import { steepestDirection } from './steepest'
-
-/** How far one reaches over a barrier, metres. */
-const reach = 1
+import { isInReach, touchables, type Touchable } from './touchable'
+import { invariant } from '../units/invariant'
 
 interface Found {
   readonly phase: LinePhase
   readonly feet: readonly [GroundPoint, GroundPoint]
   readonly voltage: number
+  /** What a hand is on. */
+  readonly thing?: Touchable
 }
 
 export function answerBystander(
   scenario: Scenario,
   line: LineStory,
   outline: readonly GroundPoint[] | null,
+  fitted: Fitted,
 ): readonly (BodyAnswer | Unsolvable)[] {
   const phases = line.phases.filter((it) => it.isLive || line.clearedBy === 'not-live')
   const paces = phases.map((phase) => worstPace(scenario, phase, outline))
   const answers = [judge(scenario, line, paces, bystanderPace, paceOf)]
   const touches = phases.flatMap((phase) => {
-    const found = stayTouch(scenario, phase, outline)
+    const found = worstTouch(scenario, phase, outline, fitted)
     return found ? [found] : []
   })
   if (touches.length > 0) answers.push(judge(scenario, line, touches, bystanderTouch, touchOf))
@@ -90,15 +92,23 @@ function fallAlong(slope: { x: Complex; y: Complex }, here: Complex, along: Grou
   return re * here.re + im * here.im <= 0 ? 1 : -1
 }
 
-function stayTouch(scenario: Scenario, phase: LinePhase, outline: readonly GroundPoint[] | null): Found | undefined {
-  const { anchor } = scenario.stay
+/** The largest touch of anything in reach from the walk. */
+function worstTouch(
+  scenario: Scenario,
+  phase: LinePhase,
+  outline: readonly GroundPoint[] | null,
+  fitted: Fitted,
+): Found | undefined {
   const { view } = phase
-  if (!view.has(stayLowerNode)) return undefined
+  const things = touchables(scenario, fitted).filter((it) => view.has(it.node))
   let worst: Found | undefined
   for (const { at, mutual } of publicWalk(scenario, view.ground, outline)) {
-    if (distance(at, anchor) > reach) continue
-    const voltage = magnitude(subtract(view.voltage(stayLowerNode), weigh(mutual, view.electrodeCurrents)))
-    if (worst === undefined || voltage > worst.voltage) worst = { phase, feet: [at, at], voltage }
+    const here = weigh(mutual, view.electrodeCurrents)
+    for (const thing of things) {
+      if (!isInReach(thing, at)) continue
+      const voltage = magnitude(subtract(view.voltage(thing.node), here))
+      if (worst === undefined || voltage > worst.voltage) worst = { phase, feet: [at, at], voltage, thing }
+    }
   }
   return worst
 }
@@ -180,13 +190,18 @@ function paceOf(scenario: Scenario, found: Found): BodyPorts | Unsolvable {
   })
 }
 
-/** One hand on the stay, both feet together on the spot. */
+/** One hand on the thing, both feet beside each other on the spot: 0.75 of the body from hand to hand. */
 function touchOf(scenario: Scenario, found: Found): BodyPorts | Unsolvable {
   const { view } = found.phase
+  const { thing } = found
+  invariant(thing, 'a thing that is touched', found.voltage)
   const foot = footTerminal(view.ground, scenario.contact.footRadius, found.feet[0])
-  const { self } = footSpreading(scenario)
-  return portsBetween(view, ['left-hand', 'left-foot'], [{ kind: 'node', node: stayLowerNode }, foot], (i, j) => {
-    return i === 1 && j === 1 ? self / 2 : 0
+  const spreading = footSpreading(scenario)
+  const terminals: readonly Terminal[] = [{ kind: 'node', node: thing.node }, foot, foot]
+  return portsBetween(view, ['left-hand', 'left-foot', 'right-foot'], terminals, (i, j) => {
+    if (i === 0 || j === 0) return i === j ? thing.series : 0
+    if (foot.kind === 'node') return 0
+    return i === j ? spreading.self : spreading.pair(stanceWidth.standing)
   })
 }
 

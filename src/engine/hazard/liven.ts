@@ -68,7 +68,7 @@ export function answersOf(
   const { site } = moment
   const scenario = scenarioInCorner(site.scenario, corner)
   const publicKey = `${line.key} public ${cache.shortName(JSON.stringify(site.barrier))}`
-  const bystander = remembered(cache, publicKey, () => answerBystander(scenario, line, site.barrier))
+  const bystander = remembered(cache, publicKey, () => answerBystander(scenario, line, site.barrier, fittedOnce(site)))
   return [
     ...crewAnswers(moment, scenario, line, cache),
     ...bystander.map((answer) => ({ person: 'bystander', answer })),

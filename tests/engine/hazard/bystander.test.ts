@@ -145,3 +145,37 @@ describe('the lower stay', () => {
     expect(touch.judged / touch.limit).toBeGreaterThan(5)
   })
 })
+
+describe('a hand on the site itself', () => {
+  const open = barrierAt(null)
+  const touch = (site: ReturnType<typeof earthedSite>) =>
+    storyOf(momentOf(site)).exposures.find((it) => it.path === 'bystander-touch')
+
+  it('no barrier, earths and bond on: a metre from the rod it is the rise less the ground there, some 4 kV', () => {
+    const site = changed(earthedSite(bondOn), open)
+    const story = storyOf(momentOf(site))
+    // the surface a metre from a rod of 1.8 m: V/I = ρ/2πL·asinh(L/r), 100 to 300 Ω·m, is a quarter to a third of 81 Ω
+    expect(touch(site)?.judged).toBeGreaterThan(0.65 * story.siteRise)
+    expect(touch(site)?.judged).toBeLessThan(0.8 * story.siteRise)
+    expect(touch(site)?.judged).toBeCloseTo(4_000, -3)
+    expect(touch(site)!.judged / touch(site)!.limit).toBeGreaterThan(20)
+  })
+
+  it('hand to both feet: 0.75 of the body and two feet in parallel, so 4 kV drives 6 to 7 A', () => {
+    const found = touch(changed(earthedSite(bondOn), open))!
+    const ohm = 0.75 * 575 + 313 / 2 + 30
+    expect(found.bodyCurrent).toBeGreaterThan(0.85 * (found.judged / ohm))
+    expect(found.bodyCurrent).toBeLessThan(found.judged / ohm)
+  })
+
+  it('a barrier an arm’s length and a half from everything leaves only what is outside it', () => {
+    const wide = barrierAt(circleRound({ x: -1.75, y: -2.75 }, 8))
+    expect(touch(earthedSite(bondOn, wide))).toBeUndefined()
+  })
+
+  it('a barrier drawn 0.8 m from the rod still lets a hand reach it', () => {
+    const close = barrierAt(circleRound({ x: rodPlace.x + 5.2, y: 0 }, 6))
+    const site = earthedSite(bondOn, close)
+    expect(touch(site)!.judged).toBeGreaterThan(3_500)
+  })
+})
