@@ -175,3 +175,17 @@ function checkStamped(moment: LiveMoment): void {
   }
   expect(most).toBeGreaterThan(1)
 }
+
+describe('feet beside a rod', () => {
+  const bare = (x: number, y: number) => {
+    const site = earthedSite(person('gw', { wears: [] }), standsAt('gw', x, y))
+    return exposureOf(storyOf(momentOf(site)), 'gw').prospectiveVoltage
+  }
+
+  it('a stance across the rod is not a stance on level ground: one foot at it, the other outward', () => {
+    // beside a rod the ground falls by half its rise within some decimetres: at the rod it is the steepest of all
+    expect(bare(-3.5, 0.1)).toBeGreaterThan(bare(-3.5, 1))
+    expect(bare(-3.5, 0)).toBeGreaterThan(bare(-3.5, 1))
+    expect(bare(-3.5, 0)).toBeGreaterThan(1_000)
+  })
+})

@@ -2,8 +2,9 @@
  * Feet on the ground: standing 0.3 m apart, a pace 1.0 m, set along the steepest line through where the person is. Each
  * is a disc with its own spreading and raised by the other; closer to an electrode than both radii a foot stands on it.
  */
-import type { Complex } from '../../math/complex'
+import { magnitude, subtract, type Complex } from '../../math/complex'
 import { discMutual, discSelf, type GroundPoint } from '../../physics/soil'
+import { distance } from '../../site/place'
 import type { Scenario } from '../../site/scenario'
 import type { Ground } from '../circuit/electrodes'
 import type { Terminal } from '../circuit/phaseView'
@@ -11,7 +12,10 @@ import { steepestDirection } from '../steepest'
 
 export const stanceWidth = { standing: 0.3, pace: 1 } as const
 
-/** Left foot first. */
+/**
+ * Left foot first. Centred on the place; where that straddles an electrode, so that both feet stand equally high beside
+ * it, one foot stays at the place and the other goes away from it, if there is more between the two then.
+ */
 export function feetAt(
   ground: Ground,
   currents: readonly Complex[],
@@ -19,11 +23,30 @@ export function feetAt(
   stance: keyof typeof stanceWidth,
 ): readonly [GroundPoint, GroundPoint] {
   const along = steepestDirection(ground.system.slopeAt(at, currents))
-  const half = stanceWidth[stance] / 2
-  return [
-    { x: at.x + half * along.x, y: at.y + half * along.y },
-    { x: at.x - half * along.x, y: at.y - half * along.y },
-  ]
+  const width = stanceWidth[stance]
+  const centred = [stepFrom(at, along, width / 2), stepFrom(at, along, -width / 2)] as const
+  const under = nearestElectrode(ground, at)
+  if (under === undefined || distance(under.at, at) > width / 2 + under.radius) return centred
+  const apart = distance(under.at, at)
+  // on the electrode itself every way leads outward
+  const outward = apart === 0 ? along : { x: (at.x - under.at.x) / apart, y: (at.y - under.at.y) / apart }
+  const away = [at, stepFrom(at, outward, width)] as const
+  const between = ([a, b]: readonly [GroundPoint, GroundPoint]): number => {
+    return magnitude(subtract(ground.system.potentialAt(a, currents), ground.system.potentialAt(b, currents)))
+  }
+  return between(away) > between(centred) ? away : centred
+}
+
+function stepFrom(at: GroundPoint, along: GroundPoint, by: number): GroundPoint {
+  return { x: at.x + by * along.x, y: at.y + by * along.y }
+}
+
+function nearestElectrode(ground: Ground, at: GroundPoint): Ground['electrodes'][number] | undefined {
+  return ground.electrodes
+    .filter((it) => it.isAtSurface)
+    .reduce<Ground['electrodes'][number] | undefined>((best, it) => {
+      return best === undefined || distance(it.at, at) < distance(best.at, at) ? it : best
+    }, undefined)
 }
 
 /** A foot as a terminal of the circuit: the ground beside the electrodes, or the electrode that it stands on. */
