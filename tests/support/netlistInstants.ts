@@ -123,6 +123,17 @@ export const instantCases: readonly InstantCase[] = [
     livening: 'clash-b',
   },
   {
+    id: 'two-people-on-a-loose-lead',
+    moment: () =>
+      momentOf(
+        isolatedSite(workerAloft, coverOn(), standsAt('gw', -3.5, 0.6)),
+        leftHandOnB,
+        touching('pw', 'right-hand', { kind: 'lead', item: 'E-07', end: '1' }),
+        touching('gw', 'right-hand', { kind: 'lead', item: 'E-07', end: 'earth' }),
+      ),
+    livening: 'clash-b',
+  },
+  {
     id: 'hand-on-lead-boots-fail',
     moment: () =>
       momentOf(
