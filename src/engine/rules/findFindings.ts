@@ -60,9 +60,10 @@ function findOfMember(view: RunView, parameters: Parameters, kind: RuleKind): re
   const member = readText(parameters, '$member')
   const found = kind.find(view, parameters, books)
   if (member === undefined) return found
-  return found.map((each) =>
-    each.subject === '' ? { ...each, subject: member, isMember: true, facts: { ...each.facts, member } } : each,
-  )
+  return found.map((each) => {
+    const named = { ...each, facts: { ...each.facts, member } }
+    return each.subject === '' ? { ...named, subject: member, isMember: true } : named
+  })
 }
 
 function applies(view: RunView, parameters: Parameters): boolean {

@@ -63,7 +63,10 @@ export const aloft: RuleCases = {
     breaks: { edit: none, labels: { 'D-04': { bandLow: 11_001, bandHigh: 36_000 } } },
     near: { edit: none, labels: { 'D-04': { bandLow: 11_000, bandHigh: 36_000 } } },
   },
-  'hv-tested': { breaks: drop('pw test conductor-b'), near: swapped('pw test conductor-a', 'pw test conductor-b') },
+  'hv-tested': {
+    breaks: drop('pw test conductor-b', 'pw say-dead conductor-b'),
+    near: swapped('pw test conductor-a', 'pw test conductor-b'),
+  },
   'hv-across': {
     breaks: swapped('pw test conductor-b', 'pw test conductor-c'),
     near: swapped('pw test conductor-a', 'pw test conductor-b'),
@@ -80,7 +83,10 @@ export const aloft: RuleCases = {
   'said-dead-tested': { breaks: drop('pw test conductor-b'), near: drop('pw prove D-04 #2') },
   'indication-heeded': { breaks: { edit: none, hung: ['B'] }, near: { edit: none, defects: { 'D-04': 'worn-print' } } },
   'not-touched-before': {
-    breaks: drop('pw clamp conductor-c', 'pw tug conductor-c', 'pw unclamp conductor-c'),
+    breaks: all(
+      add({ who: 'pw', do: 'climb', values: { to: 'above-lv' } }, 'pw clamp conductor-b'),
+      add({ who: 'pw', do: 'untie', on: 'conductor-b' }, 'pw clamp conductor-b'),
+    ),
     near: drop('pw tug conductor-c'),
   },
   brushed: { breaks: drop('pw brush conductor-b'), near: before('pw brush conductor-b', 'pw clamp conductor-b') },

@@ -11,6 +11,8 @@ const square = (half: number, south = -half - 2.35) => [
 ]
 const outline = (half: number) => change('gw set-barrier', { values: { outline: square(half) } })
 
+const toRod = (name: string) => add({ who: 'gw', do: 'walk', values: { to: { x: 2.6, y: -2.35 } } }, name)
+
 export const ground: RuleCases = {
   'barrier-first': {
     breaks: drop('gw set-barrier', 'gw take-in-barrier'),
@@ -45,11 +47,18 @@ export const ground: RuleCases = {
     near: change('gw drive-rod', { values: { at: { x: 2.4, y: -1.8 } } }),
   },
   'ground-in-order': { breaks: swapped('gw locate-services', 'gw wear BT-43'), near: drop('gw locate-services') },
-  'out-until-barrier': { breaks: swapped('gw set-barrier', 'gw walk'), near: again('gw locate-services') },
+  'out-until-barrier': {
+    breaks: add({ who: 'gw', do: 'walk', values: { to: { x: 0, y: 2 } } }, 'gw locate-services'),
+    near: again('gw locate-services'),
+  },
   'lead-left': { breaks: swapped('gw walk #2', 'gw watch'), near: before('gw lay-lead', 'gw walk #2') },
   'watches-from-outside': { breaks: swapped('gw walk #2', 'gw watch'), near: before('gw watch', 'pw climb') },
   'earth-end-first': {
-    breaks: after('gw clamp-earth-end', 'pw tug conductor-a'),
+    breaks: all(
+      after('gw lay-lead', 'pw tug conductor-a'),
+      after('gw clamp-earth-end', 'pw tug conductor-a'),
+      toRod('gw clamp-earth-end'),
+    ),
     near: swapped('gw clamp-earth-end', 'gw lay-lead'),
   },
   'lead-laid': { breaks: drop('gw lay-lead'), near: swapped('gw clamp-earth-end', 'gw lay-lead') },

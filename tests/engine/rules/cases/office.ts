@@ -1,5 +1,5 @@
 /** Sheet, briefing, gear on the tarp. */
-import { add, after, again, before, by, change, drop, none, swapped } from '../../../support/rules/edits'
+import { add, after, again, all, before, by, change, drop, none, swapped } from '../../../support/rules/edits'
 import type { RuleCases } from '../../../support/rules/ruleCase'
 
 const values = (it: Record<string, number | string | readonly string[]>) => ({ values: it })
@@ -78,7 +78,10 @@ export const office: RuleCases = {
   'signed-on': { breaks: drop('gw sign-on'), near: after('gw sign-on', 'so sign-on') },
   'signed-on-briefed': { breaks: before('gw sign-on', 'pic hold-briefing'), near: after('gw sign-on', 'so sign-on') },
   'nobody-unbriefed': {
-    breaks: drop('pic hold-briefing'),
+    breaks: all(
+      add({ who: 'gw', do: 'walk', on: 'switch-27' }, 'pic hold-briefing'),
+      add({ who: 'gw', do: 'walk', on: 'truck' }, 'pic sign-on'),
+    ),
     near: drop('so sign-on'),
   },
   'booked-out': { breaks: drop('gw book-out E-07'), near: after('gw book-out E-07', 'pw judge E-07') },
@@ -99,7 +102,7 @@ export const office: RuleCases = {
   },
   'defect-missed-kit': {
     breaks: { edit: none, defects: { 'W-1': 'hole' } },
-    near: { edit: none, defects: { 'W-2': 'hole' } },
+    near: { edit: none, defects: { 'W-1': 'worn-print' } },
   },
   'sound-refused': {
     breaks: change('pw judge BT-42', values({ verdict: 'quarantine' })),

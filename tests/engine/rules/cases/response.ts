@@ -12,7 +12,7 @@ const sameGear: Edit = (orders) => {
   return orders.filter((_, i) => i < first! || i > last!)
 }
 const sameRod = all(
-  drop('gw judge R-1 #2'),
+  drop('gw judge R-1'),
   change('gw drive-rod #2', { with: 'R-1' }),
 )
 
@@ -48,7 +48,7 @@ export const response: RuleCases = {
     breaks: livened(change('pic look crossing', { on: 'pole-top' })),
     near: livened(before('pic look crossing', 'pic call-control')),
   },
-  'fault-gear-relied': { breaks: livened(sameGear), near: livened(drop('gw judge B-02 #2')) },
-  'fault-gear-refitted': { breaks: livened(sameRod), near: livened(drop('gw judge B-02 #2')) },
+  'fault-gear-relied': { breaks: livened(sameGear), near: livened(drop('gw judge B-02')) },
+  'fault-gear-refitted': { breaks: livened(sameRod), near: livened(drop('gw judge B-02')) },
   quarantined: { breaks: livened(drop('gw judge B-02')), near: livened(after('gw judge B-02', 'gw judge R-1')) },
 }

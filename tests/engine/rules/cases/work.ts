@@ -4,16 +4,20 @@ import type { RuleCases } from '../../../support/rules/ruleCase'
 
 const values = (it: Record<string, number | string>) => ({ values: it })
 
+const toRod = (name: string) => add({ who: 'gw', do: 'walk', values: { to: { x: 2.6, y: -2.35 } } }, name)
+/** First the words, then the look at the sky, and the work only after both. */
+const safeFirst = all(swapped('pic declare-safe', 'pic read-weather #2'), wait(60, 'pw untie'))
+
 export const work: RuleCases = {
   'checked-from-ground': { breaks: drop('pic check-from-ground'), near: again('pic check-from-ground') },
   'declared-safe': { breaks: drop('pic declare-safe'), near: again('pw untie') },
   watched: { breaks: drop('gw watch'), near: again('gw watch') },
   'weather-again': {
     breaks: drop('pic read-weather #2'),
-    near: swapped('pic declare-safe', 'pic read-weather #2'),
+    near: safeFirst,
   },
   'weather-before-safe': {
-    breaks: swapped('pic declare-safe', 'pic read-weather #2'),
+    breaks: safeFirst,
     near: again('pic check-from-ground'),
   },
   'left-alone': {
@@ -47,8 +51,8 @@ export const work: RuleCases = {
     near: again('pic call-clear #2'),
   },
   'earth-end-last': {
-    breaks: all(before('gw walk #3', 'pic call-clear #2'), before('gw unclamp-earth-end', 'pw unclamp conductor-c')),
-    near: all(before('gw walk #3', 'pw lower E-07'), before('gw unclamp-earth-end', 'pw lower S-11')),
+    breaks: all(before('gw unclamp-earth-end', 'pw unclamp conductor-c'), toRod('gw unclamp-earth-end')),
+    near: all(before('gw unclamp-earth-end', 'pw lower S-11'), toRod('gw unclamp-earth-end')),
   },
   'guards-off-across': {
     breaks: swapped('pw remove-guard lv-n', 'pw remove-guard lv-b'),
