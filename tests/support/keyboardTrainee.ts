@@ -51,6 +51,8 @@ export class KeyboardTrainee {
   private lasts: RecordedOrder[] = []
   private purpose = ''
   private hasSite = false
+  /** Turned over already, when the one before it was judged. */
+  private inHand = ''
 
   constructor(private readonly page: Page) {}
 
@@ -365,33 +367,32 @@ export class KeyboardTrainee {
     await this.input('Enter')
   }
 
-  /** One item on the tarp, from the register to the verdict. */
+  /** One item on the tarp, from the register to the verdict; the verdict is given with the hand reaching for the next. */
   private async turnOver(orders: readonly RecordedOrder[], i: number): Promise<number> {
-    const item = orders[i]!.on!
-    let count = 1
-    while (orders[i + count]?.on === item && ['read-label', 'look', 'test-item'].includes(orders[i + count]!.do))
-      count++
-    const steps = orders.slice(i, i + count)
-    const verdict = orders[i + count]
-    const inspector = verdict?.do === 'judge' ? verdict.who : steps.at(-1)!.who
+    const item = itemAt(orders, i)
     await this.goTo(3)
-    await this.choosePersons([inspector])
-    if (this.keeper !== steps[0]!.who) {
-      this.keeper = steps[0]!.who
-      await this.chooseRadio(1, this.keeper)
+    await this.choosePersons([item.inspector])
+    if (this.keeper !== item.keeper) {
+      this.keeper = item.keeper
+      await this.chooseRadio(1, item.keeper)
     }
-    await this.focusItem(item)
-    const sequence = steps.map((it) => `${it.do} ${it.who}`)
-    if (this.handled.length > 0 && sequence.every((it) => this.handled.includes(it.split(' ')[0]!)))
-      await this.input('a')
-    else {
-      const keys: Readonly<Record<string, string>> = { 'book-out': 'b', 'read-label': 'r', look: 'l', 'test-item': 't' }
-      for (const step of steps) await this.input(keys[step.do]!)
+    await this.focusItem(item.id)
+    const isAsBefore = this.handled.length > 0 && item.steps.every((it) => this.handled.includes(it))
+    const keys: Readonly<Record<string, string>> = { 'book-out': 'b', 'read-label': 'r', look: 'l', 'test-item': 't' }
+    if (this.inHand !== item.id) {
+      if (isAsBefore) await this.input('a')
+      else for (const step of item.steps) await this.input(keys[step]!)
     }
-    if (this.handled.length < sequence.length) this.handled = steps.map((it) => it.do)
-    if (verdict?.do !== 'judge' || verdict.on !== item) return count
-    await this.input(verdict.verdict === 'pass' ? 'p' : 'q')
-    return count + 1
+    if (this.handled.length < item.steps.length) this.handled = item.steps
+    this.inHand = ''
+    if (item.verdict === undefined) return item.count
+    const next = orders[i + item.count]?.do === 'book-out' ? itemAt(orders, i + item.count) : undefined
+    if (next?.inspector === item.inspector && next.keeper === item.keeper) {
+      await this.focusItem(next.id)
+      this.inHand = next.id
+    }
+    await this.input(item.verdict === 'pass' ? 'p' : 'q')
+    return item.count
   }
 
   private async focusItem(item: string): Promise<void> {
@@ -497,6 +498,35 @@ export class KeyboardTrainee {
   private async move(key: string): Promise<void> {
     this.moves++
     await this.page.keyboard.press(key)
+  }
+}
+
+interface Handled {
+  readonly id: string
+  readonly steps: readonly string[]
+  readonly keeper: string
+  readonly inspector: string
+  readonly verdict: unknown
+  /** Orders that it takes, the verdict included. */
+  readonly count: number
+}
+
+/** The orders of one item from its signing out to its verdict. */
+function itemAt(orders: readonly RecordedOrder[], i: number): Handled {
+  const first = orders[i]!
+  let count = 1
+  while (orders[i + count]?.on === first.on && ['read-label', 'look', 'test-item'].includes(orders[i + count]!.do))
+    count++
+  const steps = orders.slice(i, i + count)
+  const last = orders[i + count]
+  const judged = last?.do === 'judge' && last.on === first.on ? last : undefined
+  return {
+    id: first.on!,
+    steps: steps.map((it) => it.do),
+    keeper: first.who,
+    inspector: (judged ?? steps.at(-1)!).who,
+    verdict: judged?.verdict,
+    count: count + (judged ? 1 : 0),
   }
 }
 

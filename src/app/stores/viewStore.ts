@@ -26,6 +26,8 @@ export interface View {
   readonly lasts: readonly Draft[]
   /** On the tarp: who signs the register. */
   readonly keeper: string | null
+  /** On the tarp: what was turned over and is not judged yet. */
+  readonly inHand: string | null
   readonly drawing: 'drawings' | 'scene'
   /** The Site shows the livening, not the job. */
   readonly isLivening: boolean
@@ -42,6 +44,7 @@ const start: View = {
   card: 0,
   lasts: [],
   keeper: null,
+  inHand: null,
   drawing: 'scene',
   isLivening: false,
 }
@@ -80,6 +83,8 @@ export const rememberLast = (last: Draft): void =>
   set({ lasts: [last, ...viewStore.getState().lasts].slice(0, remembered) })
 
 export const chooseKeeper = (keeper: string): void => set({ keeper })
+
+export const holdInHand = (inHand: string | null): void => set({ inHand })
 
 export const showDrawing = (drawing: View['drawing']): void => set({ drawing })
 

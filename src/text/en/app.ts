@@ -156,6 +156,7 @@ export const app = {
   'gear.toQuarantine': 'Quarantine',
   'gear.toPass': 'Pass',
   'gear.quarantineNote': 'Quarantine: tagged, laid aside, written in the register.',
+  'gear.next': 'When this one is judged, the hand reaches for {item}.',
   'gear.unread': 'The label is turned down.',
   'gear.time': 'Time',
   'gear.by': 'Who',

@@ -25,6 +25,8 @@ export function GearPlace() {
   const speaker = useSpeaker()
   const thing = useStore(viewStore, (view) => view.thing)
   const item = belief.items.find((it) => it.id === thing) ?? belief.items[0]
+  const inHand = useStore(viewStore, (view) => view.inHand)
+  const shown = belief.items.find((it) => it.id === inHand) ?? item
   useGearKeys(belief, item)
   return (
     <main className='cols gear'>
@@ -37,7 +39,9 @@ export function GearPlace() {
         <Who belief={belief} speaker={speaker} />
       </section>
       <section className='stack' aria-label={say('gear.item')}>
-        {item && <ItemSheet item={item} belief={belief} speaker={speaker} />}
+        {shown && (
+          <ItemSheet item={shown} next={item && item !== shown ? item : null} belief={belief} speaker={speaker} />
+        )}
       </section>
     </main>
   )
@@ -130,8 +134,8 @@ function useGearKeys(belief: Belief, item: ItemBelief | undefined): void {
       look: on((id) => turnOver('look', id)),
       label: on((id) => turnOver('read-label', id)),
       test: on((id) => turnOver('test-item', id)),
-      pass: on((id) => judge(id, 'pass')),
-      quarantine: on((id) => judge(id, 'quarantine')),
+      pass: () => item && judge(item, 'pass'),
+      quarantine: () => item && judge(item, 'quarantine'),
       bookOut: on((id) => turnOver('book-out', id)),
       take: on((id) => giveNamedTo('take', viewStore.getState().persons.slice(0, 1), id)),
       again: on(turnOverAgain),

@@ -8,11 +8,13 @@ import { judge, turnOver } from './turnOver'
 
 interface ItemSheetProps {
   readonly item: ItemBelief
+  /** What the hand reaches for when this one has been judged. */
+  readonly next: ItemBelief | null
   readonly belief: Belief
   readonly speaker: Speaker
 }
 
-export function ItemSheet({ item, belief, speaker }: ItemSheetProps) {
+export function ItemSheet({ item, next, belief, speaker }: ItemSheetProps) {
   const act = (run: () => void) => () => {
     chooseThing(item.id)
     run()
@@ -43,16 +45,17 @@ export function ItemSheet({ item, belief, speaker }: ItemSheetProps) {
         <Told item={item} belief={belief} speaker={speaker} />
         <div className='stack'>
           <p className='note'>{say('gear.date', { date: belief.sheet.date })}</p>
+          {next && <p className='note'>{say('gear.next', { item: next.id })}</p>}
           {!item.bookedOut && (
             <button type='button' className='btn' onClick={act(() => turnOver('book-out', item.id))}>
               {say('gear.bookOut')} <kbd>B</kbd>
             </button>
           )}
           <div className='judge'>
-            <button type='button' className='btn' onClick={act(() => judge(item.id, 'quarantine'))}>
+            <button type='button' className='btn' onClick={act(() => judge(item, 'quarantine'))}>
               {say('gear.toQuarantine')} <kbd>Q</kbd>
             </button>
-            <button type='button' className='btn' onClick={act(() => judge(item.id, 'pass'))}>
+            <button type='button' className='btn' onClick={act(() => judge(item, 'pass'))}>
               {say('gear.toPass')} <kbd>P</kbd>
             </button>
           </div>
@@ -81,7 +84,7 @@ function Tag({ item, speaker }: { item: ItemBelief; speaker: Speaker }) {
   )
 }
 
-function Told({ item, belief, speaker }: ItemSheetProps) {
+function Told({ item, belief, speaker }: Omit<ItemSheetProps, 'next'>) {
   const lines = item.evidence.filter((it) => it.by !== 'do')
   return (
     <div className='scroll'>

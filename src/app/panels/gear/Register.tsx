@@ -3,6 +3,7 @@ import { type KeyboardEvent, useEffect, useRef } from 'react'
 import type { Belief, ItemBelief } from '../../../engine'
 import { type Speaker, say } from '../../../text'
 import { lettersOf } from '../site/lettersOf'
+import { holdInHand } from '../../stores/viewStore'
 import { turnOver } from './turnOver'
 
 export interface RegisterProps {
@@ -66,7 +67,11 @@ export function Register({ belief, speaker, chosen, onChoose }: RegisterProps) {
             tabIndex={item.id === chosen ? 0 : -1}
             data-item={item.id}
             className={item.id === chosen ? 'regrow sel' : 'regrow'}
-            onClick={() => onChoose(item.id)}
+            onClick={() => {
+              // Picking up another puts down what was in the hand.
+              holdInHand(null)
+              onChoose(item.id)
+            }}
           >
             <span className='n'>{item.id}</span>
             <span>{speaker.say(`gear.${item.type}`)}</span>

@@ -4,7 +4,8 @@
  */
 import { hasPrint } from '../../stores/affords'
 import { goOnUntilFree } from '../../stores/orders'
-import { viewStore } from '../../stores/viewStore'
+import type { ItemBelief } from '../../../engine'
+import { holdInHand, viewStore } from '../../stores/viewStore'
 import { giveNamedTo } from '../site/giving'
 
 type Step = 'book-out' | 'look' | 'read-label' | 'test-item'
@@ -22,6 +23,7 @@ export function turnOver(act: Step, item: string): void {
   if (!who) return
   const steps = handling?.item === item ? handling.steps : []
   handling = { item, steps: [...steps, { act }] }
+  holdInHand(item)
   handle(act, who, item)
 }
 
@@ -34,6 +36,7 @@ export function turnOverAgain(item: string): void {
     if (who && !(act === 'read-label' && !hasPrint(item))) handle(act, who, item)
   }
   handling = { ...handling, item }
+  holdInHand(item)
 }
 
 function handle(act: Step, who: string, item: string): void {
@@ -41,6 +44,15 @@ function handle(act: Step, who: string, item: string): void {
   goOnUntilFree([who])
 }
 
-export function judge(item: string, verdict: 'pass' | 'quarantine'): void {
-  giveNamedTo('judge', viewStore.getState().persons.slice(0, 1), item, { verdict })
+/**
+ * What is in the hand goes on one of the two piles, and the hand reaches for the next: an item that is pointed at and that
+ * nobody has turned over is turned over as the last one was.
+ */
+export function judge(pointedAt: ItemBelief, verdict: 'pass' | 'quarantine'): void {
+  const { inHand, persons } = viewStore.getState()
+  const item = inHand ?? pointedAt.id
+  giveNamedTo('judge', persons.slice(0, 1), item, { verdict })
+  holdInHand(null)
+  if (item === pointedAt.id || pointedAt.bookedOut || !goOnUntilFree(persons.slice(0, 1))) return
+  turnOverAgain(pointedAt.id)
 }
