@@ -58,6 +58,9 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
           setupFiles: ['tests/support/failOnConsole.ts'],
+          // Files share what they loaded: the engine keeps nothing between two calls, and loading it again costs more than
+          // most of its tests.
+          isolate: false,
           testTimeout: 20_000,
         },
       },

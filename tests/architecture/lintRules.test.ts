@@ -43,13 +43,16 @@ describe('in the engine', () => {
   })
 })
 
-test('the app and the files do not write to the console, the command line may', async () => {
+/** Where promises are watched, the linter reads the types of the whole program first. */
+const withTypes = { timeout: 90_000 }
+
+test('the app and the files do not write to the console, the command line may', withTypes, async () => {
   expect(await complaints('src/app/main.tsx', "console.log('x')")).toContain('no-console')
   expect(await complaints('src/files/probe.ts', "console.log('x')")).toContain('no-console')
   expect(await complaints('src/cli/qualify.ts', "console.log('x')")).toEqual([])
 })
 
-test('a promise that nobody waits for is refused where something can go wrong', async () => {
+test('a promise that nobody waits for is refused where something can go wrong', withTypes, async () => {
   const source = 'async function save() {}\nexport function f() { save() }'
   for (const path of ['src/app/main.tsx', 'src/cli/qualify.ts']) {
     expect(await complaints(path, source)).toContain('@typescript-eslint/no-floating-promises')
