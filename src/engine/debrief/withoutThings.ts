@@ -1,6 +1,7 @@
 /** The plain "without it" of everything fitted, at the visible livening or else at the worst state of the sweep. */
 import { declaredCorner } from '../hazard/corner'
 import type { Exposure, WorstExposure } from '../hazard/exposure'
+import { liven } from '../hazard/liven'
 import type { SweepCache } from '../hazard/sweepCache'
 import { withoutEach, type FittedThing } from '../hazard/without'
 import type { Moment, Timeline } from '../timeline/timeline'
@@ -11,7 +12,7 @@ export function withoutThings(
   worst: readonly WorstExposure[],
   cache: SweepCache,
 ): Result['without'] {
-  const shown = findShown(timeline, worst)
+  const shown = findShown(timeline, worst, cache)
   if (shown === undefined) return []
   return withoutEach(shown.moment, shown.livening, declaredCorner, cache).map(({ thing, persons }) => ({
     item: nameOf(thing),
@@ -26,12 +27,22 @@ export function withoutThings(
 function findShown(
   { struck, moments }: Timeline,
   worst: readonly WorstExposure[],
+  cache: SweepCache,
 ): { readonly moment: Moment; readonly livening: string } | undefined {
   const at = struck === null ? undefined : moments[struck.moment]
   if (struck !== null && at !== undefined) return { moment: at, livening: struck.livening }
   const [first] = [...worst].sort((a, b) => largest(b) - largest(a))
   const moment = first === undefined ? undefined : moments.find(({ from }) => from === first.at)
-  return first === undefined || moment === undefined ? undefined : { moment, livening: first.livening }
+  if (first === undefined || moment === undefined) return undefined
+  // a joint that was being made: in the state that was the worse for whom it was worst
+  const states = [moment, ...(moment.also ?? []).map((site) => ({ ...moment, site }))]
+  const reached = (it: Moment): number => {
+    const story = liven(it, first.livening, declaredCorner, cache)
+    const found = story.kind === 'story' ? story.exposures : []
+    return found.find(({ person, path }) => person === first.person && path === first.path)?.judged ?? 0
+  }
+  const shown = states.reduce((best, it) => (reached(it) > reached(best) ? it : best))
+  return { moment: shown, livening: first.livening }
 }
 
 function largest({ ratios }: WorstExposure): number {
