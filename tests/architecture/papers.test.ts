@@ -53,6 +53,15 @@ test('the folder map of DEVELOPERS is the tree', () => {
   expect(mappedFolders()).toEqual(foldersBelow('src').filter(isMapped))
 })
 
+test('the door of DEVELOPERS is the engine’s door', () => {
+  const section = developers.split('## The door')[1]?.split('\n## ')[0] ?? ''
+  const told = [...section.matchAll(/`(\w+)`/g)].map(([, name]) => name!)
+  const names = [...read('src/engine/index.ts').matchAll(/\{([^}]*)\}/g)].flatMap(([, list]) =>
+    list!.split(',').map((name) => name.trim().replace(/^type /, '')),
+  )
+  expect(told.sort()).toEqual(names.filter((name) => name !== '').sort())
+})
+
 test('each word has one meaning in the terms of DEVELOPERS', () => {
   const section = developers.split('## Terms')[1]?.split('\n## ')[0] ?? ''
   const words = [...section.matchAll(/^\| ([^|]+?) \|/gm)].flatMap(([, cell]) => cell!.split(', ')).slice(1)

@@ -93,8 +93,8 @@ try {
   await keep(await visit(), './out/depot.png')
   await keepSheet('Job sheet', upTo('hold-briefing'), './out/job-sheet.png')
   await keepSheet('Gear', upTo('wear'), './out/gear.png')
-  await keepScene('Ground', 'pole', upTo('declare-safe'), './site.png')
-  await keepScene('Over the site', 'pole', upTo('declare-safe'), './out/over.png')
+  await keepScene('Over the site', 'pole', upTo('declare-safe'), './site.png')
+  await keepScene('Ground', 'pole', upTo('declare-safe'), './out/ground.png')
   await keepScene('Pole top', 'conductor-b', upTo('declare-safe'), './out/pole-top.png')
   await keepScene('Switch 27', 'switch-27/B', upTo('lock'), './out/switch.png')
 } finally {
