@@ -6,8 +6,8 @@ import type {} from '../../src/app/scene/probe'
 import type { RecordedOrder } from './keyboardTrainee'
 
 /** Acts that name no thing, and where one points for them. */
-const homes: Readonly<Record<string, string>> = { climb: 'pole', 'check-from-ground': 'pole-top' }
-const noThing = ['call-clear', 'report-earths', 'dress-leads', 'declare-safe']
+const homes: Readonly<Record<string, string>> = { climb: 'pole', 'check-from-ground': 'pole-top', walk: 'ground' }
+const noThing = ['call-clear', 'report-earths', 'dress-leads', 'read-weather', 'declare-safe']
 
 const views = ['Pole top', 'Ground', 'Tarp', 'Over the site', 'Plan']
 
@@ -46,7 +46,9 @@ export class PointerTrainee {
       await this.pressOn(act.and(this.page.locator(`[data-choice="${String(values[0]![1])}"]`)))
     else {
       await this.pressOn(act)
-      if (values.length > 0) await this.fill(order, values)
+      const point = values.find(([name]) => name.endsWith('Point'))?.[1]
+      if (point) await this.pointAt(point as { xM: number; yM: number })
+      else if (values.length > 0) await this.fill(order, values)
     }
     await this.untilGiven(given, order)
     await this.expectLast(order)
@@ -59,6 +61,14 @@ export class PointerTrainee {
       await field.fill(String(value))
     }
     await this.pressOn(form.locator('.btn.go'))
+  }
+
+  /** A point of the ground, from straight above: there five centimetres are more than a pixel. */
+  private async pointAt({ xM, yM }: { xM: number; yM: number }): Promise<void> {
+    await this.look('Plan')
+    const at = await this.page.evaluate(([x, y]) => window.sceneProbe!.ground(x!, y!), [xM, yM])
+    if (!at) throw new Error(`${xM}, ${yM} is not in the picture`)
+    await this.press(at)
   }
 
   /** The plate shows the very act that is meant: a second pick does it. */

@@ -16,6 +16,8 @@ export interface Probed {
 export interface SceneProbe {
   /** A pixel of the page at which a pick gives this thing; null when it cannot be hit from here. */
   readonly pick: (id: string, pointer?: keyof typeof slack) => { readonly x: number; readonly y: number } | null
+  /** A pixel of the page whose ground point is this one to five centimetres, metres east and north. */
+  readonly ground: (x: number, y: number) => { readonly x: number; readonly y: number } | null
   /** A pixel of the page at which a pick gives nothing: the sky. */
   readonly nothing: () => { readonly x: number; readonly y: number } | null
   readonly ids: () => readonly string[]
@@ -46,22 +48,29 @@ export function exposeProbe({ gl, store, camera, canvas, hits }: Probed): () => 
     const { left, top } = canvas.getBoundingClientRect()
     return document.elementFromPoint(left + x, top + y) === canvas
   }
-  const isSky = (x: number, y: number): boolean => {
-    const { size } = store.getState()
-    return !pick(hits(), camera, size, x, y, slack.touch) && !groundAt(camera, size, x, y)
+  const groundOf = (x: number, y: number) => groundAt(camera, store.getState().size, x, y)
+  const isBare = (x: number, y: number): boolean =>
+    isFree(x, y) && !pick(hits(), camera, store.getState().size, x, y, slack.touch)
+  /** The first pixel of the picture, coarse or fine, that will do; in pixels of the page. */
+  const findWhere = (step: number, suits: (x: number, y: number) => boolean) => {
+    const { left, top, width, height } = canvas.getBoundingClientRect()
+    for (let y = 60; y < height; y += step)
+      for (let x = 20; x < width; x += step) if (suits(x, y)) return { x: left + x, y: top + y }
+    return null
   }
   const probe: SceneProbe = {
     pick: (id, pointer = 'mouse') => {
+      if (id === 'ground') return findWhere(20, (x, y) => isBare(x, y) && groundOf(x, y) !== undefined)
       const { left, top } = canvas.getBoundingClientRect()
       const found = findPixel(hits(), id, camera, store.getState().size, slack[pointer], isFree)
       return found ? { x: left + found.x, y: top + found.y } : null
     },
-    nothing: () => {
-      const { left, top, width, height } = canvas.getBoundingClientRect()
-      for (let y = 60; y < height; y += 20)
-        for (let x = 20; x < width; x += 20) if (isFree(x, y) && isSky(x, y)) return { x: left + x, y: top + y }
-      return null
-    },
+    ground: (east, north) =>
+      findWhere(1, (x, y) => {
+        const at = groundOf(x, y)
+        return at !== undefined && Math.abs(at.x - east) < 0.02 && Math.abs(at.y - north) < 0.02 && isFree(x, y)
+      }),
+    nothing: () => findWhere(20, (x, y) => isBare(x, y) && groundOf(x, y) === undefined),
     ids: () => [...new Set(hits().map(({ id }) => id))],
     info: () => ({
       frames: gl.info.render.frame,
