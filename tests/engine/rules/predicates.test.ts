@@ -119,7 +119,6 @@ const rows: Readonly<Record<string, Row>> = {
       change: ({ paper }) => ({ paper: { ...paper, step: { switch: 'switch-27', to: 'closed', readBack: '27' } } }),
     }),
   ],
-  'at-located-ground': ['at-located-ground', at('gw drive-rod'), at('gw watch')],
   'not-left-alone': [
     { is: 'not-left-alone', within: 30 },
     at('pw untie'),

@@ -6,7 +6,7 @@ import { distance, isInside } from '../../site/place'
 import { invariant } from '../../units/invariant'
 import type { Scope, SitePredicate } from '../language/predicate'
 import { findRole } from '../language/runView'
-import { clearanceOfPoint, electrodePoints, locatedPoints } from './ground'
+import { clearanceOfPoint, electrodePoints } from './ground'
 
 const whom = (scope: Scope): PersonId => {
   invariant(scope.person !== undefined, 'a person to ask about')
@@ -180,19 +180,6 @@ const clearOfElectrodes: SitePredicate = {
   },
 }
 
-const atLocatedGround: SitePredicate = {
-  id: 'at-located-ground',
-  says: 'stands within a metre of ground where services were looked for',
-  about: 'person',
-  takes: {},
-  fails(scope) {
-    const person = requirePerson(scope.site, whom(scope))
-    if (isAloft(person) || person.place.kind === 'switch') return { why: 'elsewhere', person: person.id }
-    const away = clearanceOfPoint(groundPointOf(scope.site, person.id), locatedPoints(scope.site))
-    return away <= 1 ? undefined : { why: 'elsewhere', person: person.id }
-  },
-}
-
 /** Whoever last took the post of watcher, and whoever was named rescuer. */
 function lookersOf({ view, site }: Scope): readonly PersonId[] {
   const post = view.done.findLast((entry) => entry.order.do === 'watch' && entry.end <= site.time)?.order.who
@@ -219,7 +206,6 @@ const notLeftAlone: SitePredicate = {
 }
 
 export const peoplePredicates = [
-  atLocatedGround,
   notLeftAlone,
   bootsOnAndPassed,
   wears,

@@ -1,5 +1,5 @@
 /** Barrier, boots, rod, lead. */
-import { add, after, again, all, before, by, change, drop, none, swapped } from '../../../support/rules/edits'
+import { add, after, again, all, before, by, change, drop, none, swapped, wait } from '../../../support/rules/edits'
 import type { RuleCases } from '../../../support/rules/ruleCase'
 
 const values = (it: Record<string, number | string>) => ({ values: it })
@@ -58,6 +58,7 @@ export const ground: RuleCases = {
       after('gw lay-lead', 'pw tug conductor-a'),
       after('gw clamp-earth-end', 'pw tug conductor-a'),
       toRod('gw clamp-earth-end'),
+      wait(120, 'pw haul E-07'),
     ),
     near: swapped('gw clamp-earth-end', 'gw lay-lead'),
   },
