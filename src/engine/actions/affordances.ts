@@ -4,6 +4,7 @@ import type { ItemId, PersonId, ThingId } from '../site/scenario'
 import type { Site } from '../site/site'
 import type { Action, Order, Refusal } from './action'
 import { checkForm } from './checkOrder'
+import { isAtHand } from './conditions'
 import { actions } from './registry'
 
 export interface Affordance {
@@ -48,6 +49,7 @@ function ordersFor(site: Site, action: Action, who: PersonId, thing: ThingId | u
 function isNear(site: Site, who: PersonId, id: ItemId): boolean {
   const where = site.items[id]?.where
   if (where?.kind === 'person') return where.person === who
+  if (where?.kind === 'left') return isAtHand(site, who, id)
   return where?.kind === 'aloft' || site.hauled.includes(id)
 }
 
