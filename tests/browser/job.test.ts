@@ -72,7 +72,7 @@ test('something comes alive: each person gets one order and the control room one
   await page.locator('.replies').getByRole('button', { name: 'The line came alive' }).click()
   await page.getByRole('button', { name: 'Open the drawing' }).click()
   await page.locator('.livecols').waitFor()
-  expect(await page.locator('.livehead').innerText()).toContain('falls onto conductor B')
+  expect(await page.locator('.livehead').innerText()).toContain('conductor B')
   // The figures in the drawing say what they are of; the table says the same in words.
   expect(await page.locator('.livecols').innerText()).toContain('What reached each person')
   await page.getByRole('button', { name: 'Back to the job' }).click()
