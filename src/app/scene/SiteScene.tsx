@@ -11,8 +11,7 @@ import type { PickId, SceneInput } from './sceneInput'
 import './scene.css'
 
 export type { ViewName } from './camera/presets'
-export type { AnchorOf, Draft, PickId, SceneInput } from './sceneInput'
-export type { Doing } from './site/pictureOf'
+export type { SceneInput } from './sceneInput'
 
 interface Props extends SceneInput {
   /** `none`: this machine has no WebGL 2; `lost`: it had, and may come back. */

@@ -90,9 +90,9 @@ export const shapes: Readonly<Record<string, Shape>> = {
 const unknown = solid(() => at(box(0.2, 0.1, 0.2), [0, 0.05, 0]), 'plate')
 
 /** Middle of the tarp: on the pole's side of the truck. */
-export const tarpCentre = (truck: Vector3): Vector3 => vector(truck.x - 3.9, 0.012, truck.z - 1)
+const tarpCentre = (truck: Vector3): Vector3 => vector(truck.x - 3.9, 0.012, truck.z - 1)
 
-export const placeOnTarp = (truck: Vector3, index: number): Vector3 =>
+const placeOnTarp = (truck: Vector3, index: number): Vector3 =>
   tarpCentre(truck).add(
     vector(
       (Math.floor(index / columns) - 2.5) * pitch.across,

@@ -8,7 +8,7 @@ import { shared } from '../ink/uniforms'
 import { road } from '../site/layout'
 import { farthest, nearest, points } from './potential'
 
-export const mostElectrodes = 12
+const mostElectrodes = 12
 
 const perLog = ((points - 1) / Math.log(1 + farthest / nearest)).toFixed(6)
 const [roadFrom, roadTo, roadMiddle] = [road.from, road.to, (road.from + road.to) / 2].map((value) => value.toFixed(2))

@@ -1,3 +1,4 @@
+/** Shader text that all materials begin with: the shared uniforms, and the light of the sheet in display-space colour. */
 import { slots } from './palette'
 
 export const common = /* glsl */ `

@@ -1,8 +1,8 @@
+/** A material that reads the shared uniforms by reference: one write reaches all of them. */
 import { type IUniform, ShaderMaterial } from 'three'
 import { common, look } from './glsl'
 import { shared } from './uniforms'
 
-/** Every material reads the same uniform objects: one write reaches all of them. */
 export const makeMaterial = (
   vertexShader: string,
   fragmentShader: string,

@@ -69,8 +69,6 @@ export const wire = (
   sides,
 })
 
-export const nothing: Built = { parts: [], wires: [], hits: [] }
-
 export const join = (...pieces: readonly Built[]): Built => ({
   parts: pieces.flatMap((piece) => piece.parts),
   wires: pieces.flatMap((piece) => piece.wires),

@@ -1,8 +1,8 @@
+/** Shadows: the batch flattened on the ground along the sun, stencilled once so that overlaps do not darken twice. */
 import { DoubleSide, KeepStencilOp, NotEqualStencilFunc, ReplaceStencilOp, type ShaderMaterial } from 'three'
 import { common } from './glsl'
 import { makeMaterial } from './makeMaterial'
 
-/** Shadow: the solids flattened on y = 0 along the sun; stencil keeps overlaps from darkening twice. */
 export const shadowMaterial = (): ShaderMaterial =>
   makeMaterial(
     /* glsl */ `

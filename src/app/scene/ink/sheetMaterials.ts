@@ -1,3 +1,4 @@
+/** Sky, pen strokes of grass, lettering from a coverage atlas. */
 import type { ShaderMaterial, Texture } from 'three'
 import { slotIndex } from './palette'
 import { makeMaterial } from './makeMaterial'

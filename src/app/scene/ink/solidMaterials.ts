@@ -1,3 +1,4 @@
+/** Solids: matte wash, crease lines drawn inside the triangle, and the outline as a hull pushed out by pixels. */
 import { BackSide, FrontSide, type ShaderMaterial } from 'three'
 import { makeMaterial } from './makeMaterial'
 

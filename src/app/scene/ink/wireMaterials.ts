@@ -1,3 +1,4 @@
+/** Wires with a least width on the screen, their outlines, and current as arrow-headed dashes on a paper sleeve. */
 import { BackSide, type ShaderMaterial } from 'three'
 import { slotIndex } from './palette'
 import { makeMaterial } from './makeMaterial'

@@ -56,13 +56,7 @@ export const body = {
 }
 
 /** Middle joint of a two-bone chain, bent toward the hint; the end is pulled in when it is out of reach. */
-export function bend(
-  a: Vector3,
-  b: Vector3,
-  first: number,
-  second: number,
-  hint: Vector3,
-): { middle: Vector3; end: Vector3 } {
+function bend(a: Vector3, b: Vector3, first: number, second: number, hint: Vector3): { middle: Vector3; end: Vector3 } {
   const along = new Vector3().subVectors(b, a)
   const reach = Math.max(0.05, Math.min(along.length(), (first + second) * 0.998))
   along.normalize()

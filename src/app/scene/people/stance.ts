@@ -65,7 +65,7 @@ const facing = (yaw: number) => ({
 })
 
 /** Where a thing is held, seen or aimed at; undefined when it has no place on this site. */
-export function placeOf(layout: Layout, picture: SitePicture, thing: string): Vector3 | undefined {
+function placeOf(layout: Layout, picture: SitePicture, thing: string): Vector3 | undefined {
   const conductor = layout.conductors.find((it) => it.id === thing)
   if (conductor) return vector(conductor.across, hvHeight(conductor, -0.2), -0.2)
   const lv = layout.lv.find((it) => it.id === thing)

@@ -1,5 +1,6 @@
 /** Puts the scene on a canvas. The renderer is made here, so that three is tree-shaken; all objects are primitives. */
 import { createRoot } from '@react-three/fiber'
+import { createElement } from 'react'
 import { PerspectiveCamera, setConsoleFunction, WebGLRenderer } from 'three'
 import type { OrbitControls } from 'three/addons/controls/OrbitControls.js'
 import { type Turn, turnCamera } from './camera/turn'
@@ -68,7 +69,7 @@ export async function mountScene(
   const onHits = (found: readonly Hit[]): void => {
     hits = found
   }
-  const show = (input: SceneInput) => root.render(<SceneRoot input={input} labels={labels} onHits={onHits} />)
+  const show = (input: SceneInput) => root.render(createElement(SceneRoot, { input, labels, onHits }))
   const store = show(first)
   const watcher = new ResizeObserver(() => {
     const { width, height } = sizeOf()

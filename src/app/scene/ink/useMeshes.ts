@@ -1,5 +1,5 @@
 /** Meshes as primitives. Fiber does not dispose primitives: whoever builds a geometry frees it. */
-import { type ReactElement, useEffect, useMemo } from 'react'
+import { createElement, Fragment, type ReactElement, useEffect, useMemo } from 'react'
 import type { LineSegments, Mesh } from 'three'
 
 export interface Owned {
@@ -18,11 +18,9 @@ export function useMeshes(build: () => Owned, causes: readonly unknown[]): React
     },
     [owned],
   )
-  return (
-    <>
-      {owned.meshes.map((mesh) => (
-        <primitive key={mesh.uuid} object={mesh} />
-      ))}
-    </>
+  return createElement(
+    Fragment,
+    null,
+    owned.meshes.map((mesh) => createElement('primitive', { key: mesh.uuid, object: mesh })),
   )
 }
