@@ -1,5 +1,5 @@
 /** What must agree with what in a scenario: geometry that can be built, phases that are all there, roles that are filled. */
-import { jsonPath, type Issue } from '../issue'
+import { foundText, jsonPath, type Issue } from '../issue'
 
 type Json = Readonly<Record<string, unknown>>
 
@@ -20,7 +20,7 @@ export function consistencyIssues(file: Json): readonly Issue[] {
 }
 
 function issue(path: readonly (string | number)[], found: unknown, allowed: string): Issue {
-  return { path: jsonPath(path), found: found === undefined ? 'nothing' : String(found), allowed }
+  return { path: jsonPath(path), found: typeof found === 'string' && found !== '' ? found : foundText(found), allowed }
 }
 
 /** Both numbers there and the first not at most the second. */
@@ -128,7 +128,9 @@ function apartIssues(path: readonly (string | number)[], set: readonly Json[], r
   })
 }
 
+/** What is no number is told where it stands; it is nowhere, so it touches nothing. */
 function isTouching(a: Json, b: Json): boolean {
+  if (![a.xM, b.xM, a.heightM, b.heightM].every((it) => typeof it === 'number')) return false
   const [x, y] = [Number(a.xM) - Number(b.xM), Number(a.heightM) - Number(b.heightM)]
   const radii = Number(a.radiusM ?? 0) + Number(b.radiusM ?? 0)
   return Math.sqrt(x * x + y * y) <= Math.max(radii, 0.01)

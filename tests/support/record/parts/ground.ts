@@ -5,7 +5,7 @@ import type { Recorder } from '../recorder'
 
 export const rodAt = { x: 2.6, y: -2.35 }
 /** Outside the barrier: from there one watches. */
-export const lookout = { x: -6.5, y: 4 }
+const lookout = { x: -6.5, y: 4 }
 /** At the tail of the handline, 3.3 m from the pole and twice that from the rod. */
 const ropeStand = { x: -2.6, y: 2 }
 
