@@ -80,9 +80,10 @@ describe('a clamp going on', () => {
     for (const entry of entries.filter((it) => it.outcome === 'done' && changing.includes(it.order.do))) {
       const during = moments.filter((it) => it.busy.includes(entry.index))
       expect(during.length, entry.order.do).toBeGreaterThan(0)
-      for (const moment of during) {
-        expect(moment.also?.map((it) => it.clamps), entry.order.do).toContainEqual(entry.after.clamps)
-        expect(moment.also?.map((it) => it.rods), entry.order.do).toContainEqual(entry.after.rods)
+      const { clamps, rods } = entry.after
+      for (const { also = [] } of during) {
+        const made = also.map((it) => ({ clamps: it.clamps, rods: it.rods }))
+        expect(made, entry.order.do).toContainEqual({ clamps, rods })
       }
     }
   })
