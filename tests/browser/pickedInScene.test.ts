@@ -1,7 +1,8 @@
 // From the checkpoint below the LV to the declaration, by picking in the three-dimensional picture: the run that comes out
 // is the recorded one, byte for byte. Once with a pointer, once with a finger.
 
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
+import { gzipSync } from 'node:zlib'
 import { afterAll, expect, test } from 'vitest'
 import type { RecordedOrder } from '../support/keyboardTrainee'
 import { closeBrowser, openApp } from '../support/openApp'
@@ -20,11 +21,24 @@ const climbed = recording.actions.findIndex((order) => order.do === 'climb')
 const declared = recording.actions.findIndex((order) => order.do === 'declare-safe')
 const orders = recording.actions.slice(climbed + 1, declared + 1)
 
+test('what is loaded for 3D is at most 260 kB, packed', () => {
+  const chunks = readdirSync('dist/assets').filter((name) => /^(scene3d|SiteStage)-.*\.js$/.test(name))
+  expect(chunks.length).toBe(2)
+  const packed = chunks.reduce(
+    (sum, name) => sum + gzipSync(readFileSync(`dist/assets/${name}`), { level: 9 }).length,
+    0,
+  )
+  expect(packed).toBeLessThanOrEqual(260_000)
+})
+
 for (const pointer of ['mouse', 'touch'] as const)
   test(`below the LV to declared safe, picked in 3D by ${pointer}, gives the recorded run`, {
     timeout: 600_000,
   }, async () => {
-    const app = await openApp('/?probe&aa=0&dpr=1#scenario=marrow-bend&purpose=practise&place=depot', { hasTouch: pointer === 'touch', reducedMotion: 'reduce' })
+    const app = await openApp('/?probe&aa=0&dpr=1#scenario=marrow-bend&purpose=practise&place=depot', {
+      hasTouch: pointer === 'touch',
+      reducedMotion: 'reduce',
+    })
     const { page } = app
     await page.getByRole('button', { name: 'Read and understood' }).click()
     await page.locator('.seed input').fill(String(recording.seed))
