@@ -133,8 +133,7 @@ function isSame(other: Found, each: Found): boolean {
   const isFirst = !other.causes.includes(each.finding.rule) || other.place < each.place
   const isEarlier = other.finding.at < each.finding.at || (other.finding.at === each.finding.at && isFirst)
   return (
-    isEarlier &&
-    (other.subject === each.subject || (other.subject === '' && isSamePerson(other.finding, each.finding)))
+    isEarlier && (other.subject === each.subject || (other.subject === '' && isSamePerson(other.finding, each.finding)))
   )
 }
 

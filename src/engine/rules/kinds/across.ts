@@ -86,7 +86,8 @@ function rowOf(view: RunView, pass: readonly Placed[]): readonly number[] {
 /** The first that comes otherwise than in the model; what the model lacks is passed over. */
 function findOtherwise(pass: readonly Placed[], model: readonly number[]): Entry | undefined {
   const known = pass.filter(({ place }) => model.includes(place))
-  return known.find(({ place }, i) => i > 0 && model.indexOf(place) < model.indexOf(known[i - 1]?.place ?? place))?.entry
+  return known.find(({ place }, i) => i > 0 && model.indexOf(place) < model.indexOf(known[i - 1]?.place ?? place))
+    ?.entry
 }
 
 /** The switch that a blade belongs to; wires belong to the pole. */

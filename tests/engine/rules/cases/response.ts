@@ -11,10 +11,7 @@ const sameGear: Edit = (orders) => {
   const [last] = placesOf(orders, 'pw dress-leads #2')
   return orders.filter((_, i) => i < first! || i > last!)
 }
-const sameRod = all(
-  drop('gw judge R-1'),
-  change('gw drive-rod #2', { with: 'R-1' }),
-)
+const sameRod = all(drop('gw judge R-1'), change('gw drive-rod #2', { with: 'R-1' }))
 
 /** The run ends with this act. */
 const until =
