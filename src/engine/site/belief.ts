@@ -24,6 +24,7 @@ export interface ConductorBelief {
   readonly id: ThingId
   readonly phase: Phase
   readonly state: 'treat-as-live' | 'tested' | 'clamped'
+  /** The last test that still counts: none after the conductor was unearthed or may have been made alive again. */
   readonly lastTest: Evidence | null
   readonly isBrushed: boolean
 }

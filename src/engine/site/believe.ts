@@ -53,8 +53,27 @@ function itemBelief(site: Site, item: Item): ItemBelief {
   }
 }
 
+/** What ends a test whatever was found: the section may be made alive from then on. */
+const makesLiveAgain: readonly string[] = ['did.close-switch', 'control.permit-back']
+const unearths: readonly string[] = ['did.unclamp', 'did.unclamp-by-hand']
+
+/**
+ * The last test of a conductor that still counts. It ends when a clamp comes off that conductor, when a switch is closed,
+ * when the permit is given back, and when something came alive: from then on the conductor counts as live. Common
+ * practice, no source.
+ */
+function standingTest(site: Site, id: ThingId): Evidence | null {
+  const last = site.evidence.findLastIndex((it) => it.of === id && it.by === 'test')
+  const test = site.evidence[last]
+  if (!test || (site.livening && site.livening.at > test.at)) return null
+  const isOver = site.evidence
+    .slice(last + 1)
+    .some((it) => makesLiveAgain.includes(it.says) || (it.of === id && unearths.includes(it.says)))
+  return isOver ? null : test
+}
+
 function conductorBelief(site: Site, id: ThingId, phase: Phase): ConductorBelief {
-  const lastTest = lastOf(site, id, 'test')
+  const lastTest = standingTest(site, id)
   const isClamped = site.clamps.some((clamp) => clamp.on === id)
   return {
     id,

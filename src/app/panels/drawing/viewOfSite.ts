@@ -56,7 +56,10 @@ function stateOf(conductor: ConductorBelief | undefined, belief: Belief): WireSt
   if (!conductor || conductor.state === 'treat-as-live') return 'live'
   if (conductor.state === 'clamped') return isRisen ? 'site-potential' : 'earthed'
   if (isRisen) return 'live'
-  return belief.evidence.some((it) => it.says === 'did.say-dead' && it.of === conductor.id) ? 'proven' : 'live'
+  const tested = conductor.lastTest?.at ?? Infinity
+  return belief.evidence.some((it) => it.says === 'did.say-dead' && it.of === conductor.id && it.at >= tested)
+    ? 'proven'
+    : 'live'
 }
 
 function leadsOf(belief: Belief): readonly LeadView[] {
