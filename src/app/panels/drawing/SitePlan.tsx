@@ -3,7 +3,7 @@ import type { ReactNode } from 'react'
 import { Hatch, Lead, Wire } from './Lines'
 import { Flag, North, ScaleBar } from './Marks'
 import { type Point, type Scale, makeScale, pathOf, tenth } from './pen'
-import { PersonPlan } from './PersonPlan'
+import { PeoplePlan } from './PeoplePlan'
 import type { SiteView } from './siteView'
 
 export interface PlanFrame {
@@ -99,7 +99,7 @@ export function SitePlan({
           </g>
         ))}
         {children?.(scale)}
-        <People site={site} scale={scale} frame={frame} selected={selectedPersons} />
+        <PeoplePlan people={site.people} scale={scale} frame={frame} selected={selectedPersons} />
         <ScaleBar x={width - 5 * perMetre - 30} y={height - 14} perMetre={perMetre} marks={[0, 1, 2, 5]} />
         <North x={width - 20} y={24} />
       </g>
@@ -266,47 +266,3 @@ function Truck({ x, y, scale }: { x: number; y: number; scale: number }) {
     </g>
   )
 }
-
-/** Flags of people who stand close hang one below the other, away from the edge of the sheet. */
-function People({
-  site,
-  scale,
-  frame,
-  selected,
-}: {
-  site: SiteView
-  scale: Scale
-  frame: PlanFrame
-  selected: readonly string[]
-}) {
-  const near = site.people.filter((person) => !person.isFar)
-  const taken: (readonly [number, number])[] = []
-  return near.map((person) => {
-    const isAloft = person.height > 0.5
-    const beside = near.filter(
-      (other) =>
-        other !== person && near.indexOf(other) < near.indexOf(person) && isClose(other, person, 16 / scale.perMetre),
-    ).length
-    const x = scale.x(person.at.x) + (isAloft ? -9 : beside * 13)
-    const y = scale.y(person.at.y) + (isAloft ? 3 : beside * 5)
-    const toLeft = isAloft || x > frame.width * 0.75
-    const left = x + (toLeft ? -22 : 26)
-    let top = y + (isAloft ? 34 : y < 70 ? 14 : -18)
-    while (taken.some(([atX, atY]) => Math.abs(atX - left) < 48 && Math.abs(atY - top) < 22)) top += top < y ? -22 : 22
-    taken.push([left, top])
-    return (
-      <PersonPlan
-        key={person.id}
-        x={x}
-        y={y}
-        facing={(Math.atan2(-person.at.x, -person.at.y) * 180) / Math.PI}
-        letters={person.letters}
-        isSelected={selected.includes(person.id)}
-        flag={[left - x, top - y]}
-      />
-    )
-  })
-}
-
-const isClose = (a: SiteView['people'][number], b: SiteView['people'][number], metres: number): boolean =>
-  (a.at.x - b.at.x) ** 2 + (a.at.y - b.at.y) ** 2 < metres * metres
