@@ -7,12 +7,12 @@ import { giveAct, keptOrders } from '../support/sheets'
 
 afterAll(closeBrowser)
 
-test('set up, try, run, reload, finish, hand back, mark, take the record out', async () => {
+test('set up, try, run, reload, finish, hand back, mark, save the record', async () => {
   const app = await openApp()
   const { page } = app
   await page.locator('dialog[open]').waitFor()
   await page.keyboard.press('Enter')
-  await page.getByRole('radio', { name: /Be assessed/ }).click()
+  await page.getByRole('radio', { name: /Scored run/ }).click()
   const handOver = page.getByRole('button', { name: 'Hand the device to the candidate' })
   expect(await handOver.isDisabled()).toBe(true)
   await page.getByLabel('Assessor').fill('Alder')
@@ -22,7 +22,7 @@ test('set up, try, run, reload, finish, hand back, mark, take the record out', a
   await handOver.click()
 
   // The controls are tried on a job that is not the scored one.
-  await page.getByRole('button', { name: 'Begin the assessment' }).click()
+  await page.getByRole('button', { name: 'Begin the scored run' }).click()
   await page.keyboard.press('Alt+4')
   await page.locator('[role=tree]').waitFor()
   await page.keyboard.press('d')
@@ -41,7 +41,7 @@ test('set up, try, run, reload, finish, hand back, mark, take the record out', a
   await page.keyboard.press('w')
   expect((await keptOrders(page)).map((order) => order.do)).toEqual(['check-crew', 'withdraw'])
   await page.keyboard.press('Alt+1')
-  expect(await page.getByRole('button', { name: 'Take the run out' }).isDisabled()).toBe(true)
+  expect(await page.getByRole('button', { name: 'Save the run' }).isDisabled()).toBe(true)
 
   await page.reload()
   await page.keyboard.press('Alt+5')
@@ -60,7 +60,7 @@ test('set up, try, run, reload, finish, hand back, mark, take the record out', a
   await page.locator('.elements tbody tr').first().getByRole('radio', { name: '4' }).click()
   await page.getByLabel('Notes').fill('Stopped early.')
   const download = page.waitForEvent('download')
-  await page.getByRole('button', { name: 'Take the record out' }).click()
+  await page.getByRole('button', { name: 'Save the record' }).click()
   const record = JSON.parse(readFileSync(await (await download).path(), 'utf8')) as Record<string, unknown>
   expect(record).toMatchObject({
     format: 'earths-on/record',

@@ -28,7 +28,7 @@ test('the clean run by keyboard gives the recorded run, byte for byte, within th
 
   await app.page.keyboard.press('Alt+1')
   const download = app.page.waitForEvent('download')
-  await app.page.getByRole('button', { name: 'Take the run out' }).press('Enter')
+  await app.page.getByRole('button', { name: 'Save the run' }).press('Enter')
   const exported = readFileSync(await (await download).path(), 'utf8')
   // What grading must find stands in the recording only.
   const recorded = JSON.parse(recording) as Record<string, unknown>

@@ -1,5 +1,6 @@
 // The open job: what is kept, taken back, refused, and what happens when something comes alive.
 
+import { readFileSync } from 'node:fs'
 import { afterAll, expect, test } from 'vitest'
 import { closeBrowser, openApp } from '../support/openApp'
 import { choosePerson, clockOf, giveAct, keptOrders, openJob } from '../support/sheets'
@@ -83,7 +84,7 @@ test('something comes alive: each person gets one order and the control room one
   await app.close()
 })
 
-test('a browser that keeps nothing: a banner says so, the job goes on, the run can be taken out', async () => {
+test('a browser that keeps nothing: a banner says so, the job goes on, the run can be saved', async () => {
   const app = await openApp('/', {})
   await app.page.addInitScript(() => {
     Storage.prototype.setItem = () => {
@@ -95,9 +96,36 @@ test('a browser that keeps nothing: a banner says so, the job goes on, the run c
   await app.page.getByRole('alert').filter({ hasText: 'keeps nothing' }).waitFor()
   await giveAct(app.page, 'crew', 'check-crew:')
   const download = app.page.waitForEvent('download')
-  await app.page.getByRole('button', { name: 'Take the run out' }).click()
+  await app.page.getByRole('button', { name: 'Save the run' }).click()
   expect((await download).suggestedFilename()).toMatch(/\.json$/)
   expect(await app.page.locator('.crew .busy').innerText()).toContain('Check the crew')
+  await app.close()
+})
+
+test('a job kept by another version: the Depot says so and gives its text', async () => {
+  const app = await openApp()
+  await openJob(app.page)
+  await giveAct(app.page, 'crew', 'check-crew:')
+  const kept = await app.page.evaluate(() => {
+    const saved = JSON.parse(localStorage.getItem('earths-on/open-job')!) as { orders: { do: string }[] }
+    saved.orders[0]!.do = 'an-act-of-before'
+    const text = JSON.stringify(saved)
+    localStorage.setItem('earths-on/open-job', text)
+    return text
+  })
+  await app.page.reload()
+  const alert = app.page.getByRole('alert').filter({ hasText: 'another version' })
+  await alert.waitFor()
+  expect(await app.page.locator('.tabs button:disabled').count()).toBe(4)
+  const download = app.page.waitForEvent('download')
+  await alert.getByRole('button', { name: 'Save it' }).click()
+  expect(readFileSync(await (await download).path(), 'utf8')).toBe(kept)
+  await app.page.reload()
+  await alert.waitFor()
+  await alert.getByRole('button', { name: 'Throw it away' }).click()
+  await app.page.reload()
+  await app.page.locator('main').waitFor()
+  expect(await alert.count()).toBe(0)
   await app.close()
 })
 

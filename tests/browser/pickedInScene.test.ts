@@ -53,7 +53,7 @@ for (const pointer of ['mouse', 'touch'] as const)
 
     await page.getByRole('button', { name: 'Depot' }).click()
     const download = page.waitForEvent('download')
-    await page.getByRole('button', { name: 'Take the run out' }).click()
+    await page.getByRole('button', { name: 'Save the run' }).click()
     const exported = JSON.parse(readFileSync(await (await download).path(), 'utf8')) as RecordedRun
     expect(exported.startsAt).toBe('below-lv')
     expect(exported.actions).toEqual(orders)

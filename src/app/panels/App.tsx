@@ -4,7 +4,9 @@ import { useStore } from 'zustand'
 import { say } from '../../text'
 import { download } from '../storage/download'
 import { exportRun } from '../stores/exportRun'
+import { assessStore, endAssessment } from '../stores/assessStore'
 import { jobStore } from '../stores/jobStore'
+import { asideStore, forgetAside } from '../stores/saveJob'
 import { type PlaceName, goTo, places, viewStore } from '../stores/viewStore'
 import { AssessPlace } from './assess/AssessPlace'
 import { TryingBanner } from './assess/TryingBanner'
@@ -48,6 +50,7 @@ function Banners() {
     <div>
       <TryingBanner />
       <Banner />
+      <AsideBanner />
     </div>
   )
 }
@@ -62,6 +65,33 @@ function Banner() {
       {say('banner.notKept')}
       <button type='button' className='btn' onClick={() => download('run.json', exportRun())}>
         {say('banner.export')}
+      </button>
+    </div>
+  )
+}
+
+/** A job kept by another version: it cannot be gone on with, and is not lost. */
+function AsideBanner() {
+  const text = useStore(asideStore, (aside) => aside.text)
+  const isAtDepot = useStore(viewStore, (view) => view.place === 'depot')
+  const isOpen = useStore(jobStore, (job) => job.head !== null)
+  if (text === null || (isOpen && !isAtDepot)) return null
+  return (
+    <div className='banner' role='alert'>
+      <p>{say('banner.aside')}</p>
+      <button type='button' className='btn' onClick={() => download('kept-job.json', text)}>
+        {say('banner.asideExport')}
+      </button>
+      <button
+        type='button'
+        className='btn'
+        onClick={() => {
+          // A scored run that cannot be gone on with must not lock the device.
+          if (!isOpen && assessStore.getState().phase === 'running') endAssessment()
+          forgetAside()
+        }}
+      >
+        {say('banner.asideForget')}
       </button>
     </div>
   )

@@ -7,6 +7,8 @@ const prefix = 'earths-on/'
 export interface Keep {
   readonly isKept: () => boolean
   read(name: string): unknown
+  /** As it lies there, whether or not it can be read. */
+  readText(name: string): string | null
   /** False when it could not be written. */
   write(name: string, value: unknown): boolean
   remove(name: string): void
@@ -28,6 +30,7 @@ function makeKeep(storage: Storage | undefined): Keep {
   }
   return {
     isKept: () => isKept,
+    readText: get,
     read(name) {
       const text = get(name)
       if (text === null) return undefined

@@ -1,10 +1,10 @@
 /** Opens a job: from the start, from a prepared site, or where it was left. */
-import { type OpenTimeline, type Order, extendTimeline } from '../../engine'
+import { type OpenTimeline, type Order, engineVersion, extendTimeline } from '../../engine'
 import { beginJob } from '../storage/replayJob'
 import { hold, requireHeld } from './held'
 import { type JobHead, jobStore, noJob, perceived } from './jobStore'
 import { forgetEvents, show } from './orders'
-import { type SavedJob, findSavedJob, forgetJob } from './saveJob'
+import { type SavedJob, findSavedJob, forgetJob, layAside } from './saveJob'
 import { resetView } from './viewStore'
 
 export function openJob(head: JobHead): void {
@@ -40,19 +40,21 @@ function resumeJob(saved: SavedJob): void {
 /** An imported run is opened at its end. */
 export function openRun(head: JobHead, orders: readonly Order[]): void {
   const now = orders.at(-1)?.at ?? 0
-  resumeJob({ head, orders, now, checkpoints: [], event: null, isOver: false, reloads: -1 })
+  resumeJob({ engine: engineVersion, head, orders, now, checkpoints: [], event: null, isOver: false, reloads: -1 })
 }
 
-export function resumeSaved(): boolean {
+/** `aside`: what was kept cannot be gone on with. */
+export function resumeSaved(): 'resumed' | 'aside' | 'nothing' {
   const saved = findSavedJob()
-  if (!saved) return false
-  try {
-    resumeJob(saved)
-    return true
-  } catch {
-    // Kept by another version that knew other acts: it stays with the person as an export, not as a broken page.
-    return false
+  if (saved) {
+    try {
+      resumeJob(saved)
+      return 'resumed'
+    } catch {
+      // Kept by another version of the app: it stays with the person as an export, not as a broken page.
+    }
   }
+  return layAside() ? 'aside' : 'nothing'
 }
 
 export function leaveJob(): void {

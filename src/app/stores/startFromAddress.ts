@@ -17,7 +17,9 @@ export function startFromAddress(address: Address): void {
       saved.head.purpose === (address.purpose ?? 'practise') &&
       (address.seed === undefined || saved.head.seed === address.seed))
   const place = places.find((it) => it === address.place)
-  if (saved && isAskedFor && resumeSaved()) goTo(place ?? 'site')
+  const resumed = !saved || isAskedFor ? resumeSaved() : 'nothing'
+  if (resumed === 'aside') return
+  if (resumed === 'resumed') goTo(place ?? 'site')
   else if (address.scenario && scenarioIds.includes(address.scenario) && address.purpose !== 'assess') {
     openJob(headFor(address.scenario, address.seed ?? 1, 'practise'))
     if (place) goTo(place)
