@@ -24,7 +24,8 @@ import { steepestDirection } from './steepest'
 import { isInReach, touchables, type Touchable } from './touchable'
 import { invariant } from '../units/invariant'
 
-interface Found {
+/** Where feet and hand are at a stretch of the story, and what lies between them. */
+export interface Found {
   readonly phase: LinePhase
   readonly feet: readonly [GroundPoint, GroundPoint]
   readonly voltage: number
@@ -116,7 +117,7 @@ function worstTouch(
 type PortsOf = (scenario: Scenario, found: Found) => BodyPorts | Unsolvable
 
 /** A shot is judged by its highest voltage over the whole shot. */
-function judge(
+export function judge(
   scenario: Scenario,
   line: LineStory,
   found: readonly Found[],
@@ -181,7 +182,7 @@ function exposureOf(
   }
 }
 
-function paceOf(scenario: Scenario, found: Found): BodyPorts | Unsolvable {
+export function paceOf(scenario: Scenario, found: Found): BodyPorts | Unsolvable {
   const { ground } = found.phase.view
   const terminals = found.feet.map((foot) => footTerminal(ground, scenario.contact.footRadius, foot))
   const spreading = footSpreading(scenario)
@@ -191,7 +192,7 @@ function paceOf(scenario: Scenario, found: Found): BodyPorts | Unsolvable {
 }
 
 /** One hand on the thing, both feet beside each other on the spot: 0.75 of the body from hand to hand. */
-function touchOf(scenario: Scenario, found: Found): BodyPorts | Unsolvable {
+export function touchOf(scenario: Scenario, found: Found): BodyPorts | Unsolvable {
   const { view } = found.phase
   const { thing } = found
   invariant(thing, 'a thing that is touched', found.voltage)
