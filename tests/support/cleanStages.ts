@@ -17,10 +17,7 @@ export function recorded(name: string): OpenTimeline {
 }
 
 /** The n-th entry of the run that does this act, on this thing if one is given. */
-function entryOf(
-  act: string,
-  { run = 'clean', on, nth = 0 }: { run?: string; on?: string; nth?: number } = {},
-): Entry {
+function entryOf(act: string, { run = 'clean', on, nth = 0 }: { run?: string; on?: string; nth?: number } = {}): Entry {
   const found = recorded(run).entries.filter((it) => it.order.do === act && (on === undefined || it.order.on === on))[
     nth
   ]

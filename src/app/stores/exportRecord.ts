@@ -1,6 +1,7 @@
 /** The record of an assessment: run, result, digests, names, marks and notes; provisional until a person signs. */
 import { engineDigest } from '../../engine'
 import { assessStore } from './assessStore'
+import { exportResult } from './exportResult'
 import { currentRun, exportRun } from './exportRun'
 import { gradeStore } from './gradeStore'
 import { jobStore } from './jobStore'
@@ -28,7 +29,7 @@ export function exportRecord(caution: string): string {
     notes,
     notJudged: graded?.result.notJudged ?? [],
     run: JSON.parse(exportRun()) as unknown,
-    result: graded?.result ?? null,
+    result: graded ? (JSON.parse(exportResult(graded.result)) as unknown) : null,
   }
   return `${JSON.stringify(record, null, 1)}\n`
 }

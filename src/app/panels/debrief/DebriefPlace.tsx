@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
 import { say } from '../../../text'
 import { download } from '../../storage/download'
+import { exportResult } from '../../stores/exportResult'
 import { exportRun } from '../../stores/exportRun'
 import { gradeJob, gradeStore } from '../../stores/gradeStore'
 import { jobStore } from '../../stores/jobStore'
@@ -82,7 +83,7 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
             <button
               type='button'
               className='btn'
-              onClick={() => download('result.json', JSON.stringify(result, null, 1))}
+              onClick={() => download('result.json', exportResult(result))}
             >
               {say('debrief.result')}
             </button>
