@@ -1,8 +1,15 @@
 /** What the grader has said of the open job, and what it is busy with. Shown in the debrief only. */
 import { createStore } from 'zustand/vanilla'
+import type { Exposure, Feelers } from '../../engine'
 import type { Answer, DrawnLivening, Graded, Question, Supposed, Supposition } from '../workers/grading'
 import { requireHeld } from './held'
 import { jobStore } from './jobStore'
+
+/** What the feelers said last. */
+export interface Felt {
+  readonly kind: Feelers['kind']
+  readonly exposure: Exposure | null
+}
 
 export interface Grade {
   readonly graded: Graded | null
@@ -11,30 +18,48 @@ export interface Grade {
   readonly progress: { readonly done: number; readonly total: number } | null
   readonly drawn: DrawnLivening | null
   readonly supposed: Supposed | null
+  readonly felt: Felt | null
   readonly failure: string | null
 }
 
-const noGrade: Grade = { graded: null, of: -1, progress: null, drawn: null, supposed: null, failure: null }
+const noGrade: Grade = {
+  graded: null,
+  of: -1,
+  progress: null,
+  drawn: null,
+  supposed: null,
+  felt: null,
+  failure: null,
+}
 
 export const gradeStore = createStore<Grade>(() => noGrade)
 
 let worker: Worker | null = null
+let isBusy = false
 
-/** One question at a time: a new one stops what was still being worked on. */
+/** One question at a time: a new one stops what was still being worked on. An idle worker feels on with what it knows. */
 function ask(question: Question): void {
-  worker?.terminate()
-  worker = new Worker(new URL('../workers/grader.ts', import.meta.url), { type: 'module' })
-  worker.onmessage = ({ data }: MessageEvent<Answer>) => take(data)
-  worker.onerror = (event) => gradeStore.setState({ progress: null, failure: event.message })
+  if (isBusy || question.ask !== 'feel' || worker === null) worker = restart()
+  isBusy = true
   worker.postMessage(question)
+}
+
+function restart(): Worker {
+  worker?.terminate()
+  const fresh = new Worker(new URL('../workers/grader.ts', import.meta.url), { type: 'module' })
+  fresh.onmessage = ({ data }: MessageEvent<Answer>) => take(data)
+  fresh.onerror = (event) => gradeStore.setState({ progress: null, failure: event.message })
+  return fresh
 }
 
 function take(answer: Answer): void {
   const set = gradeStore.setState
+  isBusy = answer.tell === 'progress'
   if (answer.tell === 'progress') set({ progress: { done: answer.done, total: answer.total } })
   else if (answer.tell === 'graded') set({ graded: answer.graded, drawn: answer.graded.drawn, progress: null })
   else if (answer.tell === 'drawn') set({ drawn: answer.drawn, progress: null })
   else if (answer.tell === 'supposed') set({ supposed: answer.supposed, progress: null })
+  else if (answer.tell === 'felt') set({ felt: { kind: answer.feelers.kind, exposure: answer.exposure } })
   else set({ progress: null, failure: answer.reason })
 }
 
@@ -62,9 +87,17 @@ export function suppose(supposition: Supposition): void {
   ask({ ask: 'suppose', head, orders: orders(), at: drawn.at, livening: drawn.livening, supposition })
 }
 
+export function feelAt(feelers: Feelers): void {
+  const { head } = jobStore.getState()
+  const { drawn } = gradeStore.getState()
+  if (!head || !drawn) return
+  ask({ ask: 'feel', head, orders: orders(), at: drawn.at, livening: drawn.livening, feelers })
+}
+
 export function stopGrading(): void {
   worker?.terminate()
   worker = null
+  isBusy = false
   gradeStore.setState({ progress: null, of: -1 })
 }
 

@@ -6,6 +6,7 @@ import {
   createSweepCache,
   declaredCorner,
   engineDigest,
+  feel,
   fittedThings,
   groundVoltages,
   isUnsolvable,
@@ -31,7 +32,11 @@ self.onmessage = ({ data }: MessageEvent<Question>) => {
     const timeline = replayJob(data.head, data.orders)
     if (data.ask === 'grade') answer({ tell: 'graded', graded: grade(timeline, data.head.pack) })
     else if (data.ask === 'draw') answer({ tell: 'drawn', drawn: drawVisible(timeline) })
-    else answer({ tell: 'supposed', supposed: suppose(momentAt(timeline, data.at), data.livening, data.supposition) })
+    else if (data.ask === 'feel') {
+      const exposure = feel(momentAt(timeline, data.at), data.livening, declaredCorner, data.feelers, cache)
+      if (isUnsolvable(exposure)) answer({ tell: 'failed', reason: exposure.reason })
+      else answer({ tell: 'felt', feelers: data.feelers, exposure })
+    } else answer({ tell: 'supposed', supposed: suppose(momentAt(timeline, data.at), data.livening, data.supposition) })
   } catch (error) {
     answer({ tell: 'failed', reason: error instanceof Error ? error.message : String(error) })
   }

@@ -1,5 +1,15 @@
 /** What the grader is asked and answers. Plain data only: it crosses a thread. */
-import type { Belief, Exposure, FittedThing, GroundGrid, Instant, Order, Result, WithoutThing } from '../../engine'
+import type {
+  Belief,
+  Exposure,
+  Feelers,
+  FittedThing,
+  GroundGrid,
+  Instant,
+  Order,
+  Result,
+  WithoutThing,
+} from '../../engine'
 import type { JobHead } from '../stores/jobStore'
 
 /** One livening at one moment, ready to be drawn. */
@@ -61,8 +71,18 @@ export type Question =
       readonly livening: string
       readonly supposition: Supposition
     }
+  | {
+      readonly ask: 'feel'
+      readonly head: JobHead
+      readonly orders: readonly Order[]
+      readonly at: number
+      readonly livening: string
+      readonly feelers: Feelers
+    }
 
 export type Answer =
+  /** Null: nothing to lay a hand on, or nothing worth a number. */
+  | { readonly tell: 'felt'; readonly feelers: Feelers; readonly exposure: Exposure | null }
   | { readonly tell: 'progress'; readonly done: number; readonly total: number }
   | { readonly tell: 'graded'; readonly graded: Graded }
   | { readonly tell: 'drawn'; readonly drawn: DrawnLivening | null }

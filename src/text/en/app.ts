@@ -28,8 +28,7 @@ export const app = {
   'settings.theme.contrast': 'High contrast',
   'settings.motion': 'Moving dashes stand still when the system asks for reduced motion.',
 
-  'banner.notKept':
-    'This browser keeps nothing. The job goes on in memory: save the run before you close the page.',
+  'banner.notKept': 'This browser keeps nothing. The job goes on in memory: save the run before you close the page.',
   'banner.export': 'Save the run',
   'banner.aside': 'The job kept here is from another version of Earths On and cannot go on. Nothing of it is lost.',
   'banner.asideExport': 'Save it',
@@ -373,6 +372,19 @@ export const app = {
   'livening.worstPath': 'worst path',
   'livening.nobody': 'Nobody touched anything that was raised.',
   'livening.verdicts': 'Verdicts, mildest first',
+  'feelers.title': 'Feelers',
+  'feelers.how': 'what would reach a bare body there, 50 kg',
+  'feelers.pace': 'A pace',
+  'feelers.touch': 'A hand and feet',
+  'feelers.east': 'm east of the pole',
+  'feelers.north': 'm north',
+  'feelers.nowhere': 'Press a point of the plan, or write one.',
+  'feelers.nothing': 'Nothing within an arm’s length of there leads current.',
+  'feelers.level': 'The ground is level there: not felt.',
+  'feelers.paceReads':
+    'Between the feet about {voltage}, tolerable {limit} for {time}; through the body about {current}:',
+  'feelers.touchReads':
+    'Between hand and feet about {voltage}, tolerable {limit} for {time}; through the body about {current}:',
   'livening.branches': 'Current in each part, as a table',
   'livening.from': 'From',
   'livening.to': 'To',

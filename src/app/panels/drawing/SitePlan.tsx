@@ -53,10 +53,10 @@ export function SitePlan({
       onClick={
         onPoint &&
         ((event) => {
-          const box = event.currentTarget.getBoundingClientRect()
-          const px = ((event.clientX - box.left) / box.width) * width
-          const py = ((event.clientY - box.top) / box.height) * height
-          onPoint({ x: (px - origin[0]) / perMetre, y: (origin[1] - py) / perMetre })
+          const toScreen = event.currentTarget.getScreenCTM()
+          if (!toScreen) return
+          const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(toScreen.inverse())
+          onPoint({ x: (at.x - origin[0]) / perMetre, y: (origin[1] - at.y) / perMetre })
         })
       }
     >

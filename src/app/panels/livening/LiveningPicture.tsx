@@ -5,14 +5,15 @@ import { say } from '../../../text'
 import { showDrawing, viewStore } from '../../stores/viewStore'
 import type { DrawnLivening } from '../../workers/grading'
 import { StageSlot } from '../site/stageSlot'
-import { LiveningPlan } from './LiveningPlan'
+import { type FeelersAim, LiveningPlan } from './LiveningPlan'
 
 interface Props {
   readonly drawn: DrawnLivening
   readonly title: string
+  readonly feelers?: FeelersAim
 }
 
-export function LiveningPicture({ drawn, title }: Props) {
+export function LiveningPicture({ drawn, title, feelers }: Props) {
   const isScene = useStore(viewStore, (view) => view.drawing === 'scene')
   const Stage = useContext(StageSlot)
   const [lost, setLost] = useState<'none' | 'lost' | null>(null)
@@ -25,7 +26,7 @@ export function LiveningPicture({ drawn, title }: Props) {
             {say('scene.open')}
           </button>
         )}
-        <PlanWithScale drawn={drawn} title={title} />
+        <PlanWithScale drawn={drawn} title={title} {...(feelers ? { feelers } : {})} />
       </>
     )
   const bar = (
@@ -51,11 +52,11 @@ export function LiveningPicture({ drawn, title }: Props) {
   )
 }
 
-function PlanWithScale({ drawn, title }: Props) {
+function PlanWithScale({ drawn, title, feelers }: Props) {
   const { step, duration } = drawn.instant.tolerable
   return (
     <>
-      <LiveningPlan drawn={drawn} title={title} />
+      <LiveningPlan drawn={drawn} title={title} {...(feelers ? { feelers } : {})} />
       <p className='caprow'>
         <span>{say('livening.interval')}</span>
         <span>{say('livening.pace', { step, duration })}</span>

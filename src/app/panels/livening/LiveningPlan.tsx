@@ -2,6 +2,7 @@
 import type { DrawnLivening } from '../../workers/grading'
 import { amperes, say, volts } from '../../../text'
 import { GroundContours } from '../drawing/GroundContours'
+import { Aim } from '../drawing/Marks'
 import { SitePlan, spreadOf } from '../drawing/SitePlan'
 import type { Scale } from '../drawing/pen'
 import type { SiteView } from '../drawing/siteView'
@@ -11,7 +12,19 @@ const width = 776
 const height = 478
 const perMetre = 24
 
-export function LiveningPlan({ drawn, title }: { drawn: DrawnLivening; title: string }) {
+export interface LiveningPlanProps {
+  readonly drawn: DrawnLivening
+  readonly title: string
+  readonly feelers?: FeelersAim
+}
+
+/** Where the feelers stand, and setting them by a press on the plan. */
+export interface FeelersAim {
+  readonly at: { readonly x: number; readonly y: number } | undefined
+  readonly onPoint: (at: { x: number; y: number }) => void
+}
+
+export function LiveningPlan({ drawn, title, feelers }: LiveningPlanProps) {
   const site = liveView(drawn)
   const frame = { width, height, perMetre, origin: [360, 236] as const }
   const scale = {
@@ -26,6 +39,7 @@ export function LiveningPlan({ drawn, title }: { drawn: DrawnLivening; title: st
       selectedPersons={[]}
       title={title}
       hasFlow
+      {...(feelers ? { onPoint: feelers.onPoint } : {})}
       ground={
         <GroundContours
           grid={drawn.grid}
@@ -41,6 +55,7 @@ export function LiveningPlan({ drawn, title }: { drawn: DrawnLivening; title: st
         <>
           <Electrodes drawn={drawn} scale={own} />
           <LiveArrow drawn={drawn} site={site} scale={own} />
+          {feelers?.at && <Aim x={own.x(feelers.at.x)} y={own.y(feelers.at.y)} />}
         </>
       )}
     </SitePlan>

@@ -1,12 +1,15 @@
 /** The livening, drawn: one frozen instant in plan, what reached each person beside it, the verdicts from mild to worst. */
+import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
 import type { Exposure } from '../../../engine'
-import { type Speaker, amperes, say, seconds, timeOfDay, volts } from '../../../text'
-import { gradeStore } from '../../stores/gradeStore'
+import { type Speaker, amperes, plain, say, seconds, timeOfDay, volts } from '../../../text'
+import { feelAt, gradeStore } from '../../stores/gradeStore'
+import { jobStore } from '../../stores/jobStore'
 import type { DrawnLivening } from '../../workers/grading'
 import { Tally } from '../drawing/Marks'
 import { useSpeaker } from '../useSpeaker'
 import { ExposureRow } from './ExposureRow'
+import { FeelersBox, type FeelersEntry, findPoint, noFeelers } from './FeelersBox'
 import { LiveningPicture } from './LiveningPicture'
 import { Working } from './Working'
 import { worstByPerson } from './verdicts'
@@ -14,6 +17,9 @@ import { worstByPerson } from './verdicts'
 export function LiveningSheet({ onBack }: { onBack: () => void }) {
   const drawn = useStore(gradeStore, (grade) => grade.drawn)
   const isWorking = useStore(gradeStore, (grade) => grade.progress !== null)
+  const canFeel = useStore(jobStore, (job) => job.head?.purpose === 'practise')
+  const [entry, setEntry] = useState(noFeelers)
+  useFeeling(entry)
   const speaker = useSpeaker()
   return (
     <main className='stack livening'>
@@ -29,7 +35,14 @@ export function LiveningSheet({ onBack }: { onBack: () => void }) {
       {drawn && (
         <div className='cols livecols grow'>
           <section className='stack scroll' tabIndex={0} aria-label={say('livening.plan')}>
-            <LiveningPicture drawn={drawn} title={planText(drawn, speaker)} />
+            <LiveningPicture
+              drawn={drawn}
+              title={planText(drawn, speaker)}
+              {...(canFeel
+                ? { feelers: { at: findPoint(entry), onPoint: (at) => setEntry(pointedAt(entry, at)) } }
+                : {})}
+            />
+            {canFeel && <FeelersBox entry={entry} onChange={setEntry} />}
             <Branches drawn={drawn} />
           </section>
           <section className='stack scroll' tabIndex={0} aria-label={say('livening.reached')}>
@@ -47,6 +60,22 @@ export function LiveningSheet({ onBack }: { onBack: () => void }) {
       )}
     </main>
   )
+}
+
+const pointedAt = (entry: FeelersEntry, at: { x: number; y: number }): FeelersEntry => ({
+  ...entry,
+  east: plain(at.x, 2),
+  north: plain(at.y, 2),
+})
+
+/** Asks once nothing has been changed for a moment. */
+function useFeeling(entry: FeelersEntry): void {
+  useEffect(() => {
+    const at = findPoint(entry)
+    if (!at) return
+    const wait = setTimeout(() => feelAt({ kind: entry.kind, at }), 200)
+    return () => clearTimeout(wait)
+  }, [entry])
 }
 
 /** What came alive, why, for how long, what cleared it. */
