@@ -1,4 +1,5 @@
 /** Plan of the instant: contours under everything, electrodes boxed with their own amperes, the livened wire barbed. */
+import { useMemo } from 'react'
 import type { DrawnLivening } from '../../workers/grading'
 import { amperes, say, volts } from '../../../text'
 import { GroundContours } from '../drawing/GroundContours'
@@ -11,6 +12,12 @@ import { viewOfSite } from '../drawing/viewOfSite'
 const width = 776
 const height = 478
 const perMetre = 24
+const frame = { width, height, perMetre, origin: [360, 236] as const }
+const groundScale: Scale = {
+  perMetre,
+  x: (m) => frame.origin[0] + m * perMetre,
+  y: (m) => frame.origin[1] - m * perMetre,
+}
 
 export interface LiveningPlanProps {
   readonly drawn: DrawnLivening
@@ -26,12 +33,20 @@ export interface FeelersAim {
 
 export function LiveningPlan({ drawn, title, feelers }: LiveningPlanProps) {
   const site = liveView(drawn)
-  const frame = { width, height, perMetre, origin: [360, 236] as const }
-  const scale = {
-    perMetre,
-    x: (m: number) => frame.origin[0] + m * perMetre,
-    y: (m: number) => frame.origin[1] - m * perMetre,
-  }
+  // The contours are long work: drawn once for each livening, not at each move of the feelers.
+  const ground = useMemo(
+    () => (
+      <GroundContours
+        grid={drawn.grid}
+        volts={drawn.volts}
+        tolerable={drawn.instant.tolerable.step}
+        scale={groundScale}
+        width={width}
+        height={height}
+      />
+    ),
+    [drawn],
+  )
   return (
     <SitePlan
       site={site}
@@ -40,16 +55,7 @@ export function LiveningPlan({ drawn, title, feelers }: LiveningPlanProps) {
       title={title}
       hasFlow
       {...(feelers ? { onPoint: feelers.onPoint } : {})}
-      ground={
-        <GroundContours
-          grid={drawn.grid}
-          volts={drawn.volts}
-          tolerable={drawn.instant.tolerable.step}
-          scale={scale}
-          width={width}
-          height={height}
-        />
-      }
+      ground={ground}
     >
       {(own) => (
         <>
