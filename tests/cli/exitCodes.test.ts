@@ -149,6 +149,9 @@ describe('recorded runs', () => {
     const { atS, answers } = JSON.parse(out) as { atS: number; answers: { livening: string; siteRiseV: number }[] }
     expect({ code, atS }).toEqual({ code: 0, atS: 5990 })
     expect(answers.map((it) => it.livening)).toContain('clash-b')
+    const words = await answerOfVerb('expose', 'scenarios/marrow-bend', cleanRun, '--at', '7000s')
+    expect(words.out).toMatch(/Bystander: a pace beside the barrier/)
+    expect(words.out).toMatch(/slips onto lv-[bn] through L-5[12]/)
     expect((await answerOfVerb('expose', 'scenarios/marrow-bend', cleanRun, '--at', '99999')).code).toBe(2)
   }, 60_000)
 

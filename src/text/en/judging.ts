@@ -11,6 +11,7 @@ export const judging = {
   'evidence.label': 'a look at the label',
   'evidence.look': 'a look all over',
   'evidence.test': 'its test',
+  'person.bystander': 'Bystander',
   'limb.left-hand': 'left hand',
   'limb.right-hand': 'right hand',
   'limb.left-foot': 'left foot',

@@ -33,6 +33,7 @@ describe('the shipped pack', () => {
     }
     const used = [
       'pack.caution',
+      'pack.name',
       ...pack.elements.map((it) => `element.${it}`),
       ...pack.rules.flatMap((it) => [it.asks, it.reason]),
     ]
