@@ -57,7 +57,7 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
-          setupFiles: ['tests/support/failOnConsole.ts'],
+          setupFiles: ['tests/support/failOnConsole.ts', 'tests/support/sameDraws.ts'],
           // Files share what they loaded: the engine keeps nothing between two calls, and loading it again costs more than
           // most of its tests.
           isolate: false,
