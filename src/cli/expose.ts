@@ -32,7 +32,10 @@ function linesOf(answer: StoryAnswer, speaker: Speaker): readonly string[] {
   if (isUnsolvable(answer)) return [`${name}: cannot be solved (${answer.node}, ${answer.reason})`]
   const { siteRise, liveCurrent, duration, clearedBy, exposures } = answer
   if (clearedBy === 'not-live')
-    return [`${name}: brings nothing here`, ...exposures.map((it) => `  ${exposureWords(it, speaker)}${layerWords(it)}`)]
+    return [
+      `${name}: brings nothing here`,
+      ...exposures.map((it) => `  ${exposureWords(it, speaker)}${layerWords(it)}`),
+    ]
   const event = `site rise ${volts(siteRise)}, ${amperes(liveCurrent)}, ${seconds(duration)}, cleared by ${clearedBy}`
   return [`${name}: ${event}`, ...exposures.map((it) => `  ${exposureWords(it, speaker)}${layerWords(it)}`)]
 }

@@ -14,6 +14,8 @@ export function slipLines(moment: Moment, livening: string, speaker: Speaker): r
     if (isUnsolvable(worst)) return [`  a slip of ${person}: cannot be solved (${worst.node}, ${worst.reason})`]
     const on = 'id' in worst.on ? worst.on.id : 'item' in worst.on ? worst.on.item : worst.on.kind
     const through = worst.through.length > 0 ? ` through ${worst.through.join(', ')}` : ''
-    return [`  if the ${wordFor(speaker, 'limb', worst.limb)} slips onto ${on}${through}: ${exposureWords(worst.exposure, speaker)}`]
+    return [
+      `  if the ${wordFor(speaker, 'limb', worst.limb)} slips onto ${on}${through}: ${exposureWords(worst.exposure, speaker)}`,
+    ]
   })
 }

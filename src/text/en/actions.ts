@@ -206,7 +206,8 @@ const perceived = {
   'ground.no-services': 'Plans and locator show nothing under {x:m} east, {y:m} north',
   'livening.bang': 'A crack and a hum from the line',
   'livening.flash': 'A flash over the next span',
-  'pole.inspected': 'No cracks, spalling or bare steel down to the ground line, which is firm; arm and stay tight; insulator {insulator:choice}',
+  'pole.inspected':
+    'No cracks, spalling or bare steel down to the ground line, which is firm; arm and stay tight; insulator {insulator:choice}',
   'pole.number': 'On the pole: {number}',
   'see.barrier': 'Barrier closed, {corners:whole} corners',
   'see.blade-closed': 'Blade {blade} is closed',

@@ -80,11 +80,7 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
             <button type='button' className='btn' onClick={() => print()}>
               {say('debrief.print')}
             </button>
-            <button
-              type='button'
-              className='btn'
-              onClick={() => download('result.json', exportResult(result))}
-            >
+            <button type='button' className='btn' onClick={() => download('result.json', exportResult(result))}>
               {say('debrief.result')}
             </button>
             <button type='button' className='btn' onClick={() => download('run.json', exportRun())}>

@@ -4,7 +4,7 @@
  */
 import { type Scale, tenth } from './pen'
 import { PersonFlag, PersonPlan, flagWidth } from './PersonPlan'
-import type { PlanFrame } from './SitePlan'
+import type { PlanFrame } from './planFrame'
 import type { SiteView } from './siteView'
 
 type PersonView = SiteView['people'][number]
@@ -42,12 +42,7 @@ export function PeoplePlan({ people, scale, frame, selected }: PeoplePlanProps) 
         />
       ))}
       {placed.map(({ person, x, y }) => (
-        <PersonPlan
-          key={person.id}
-          x={x}
-          y={y}
-          facing={(Math.atan2(-person.at.x, -person.at.y) * 180) / Math.PI}
-        />
+        <PersonPlan key={person.id} x={x} y={y} facing={(Math.atan2(-person.at.x, -person.at.y) * 180) / Math.PI} />
       ))}
       {flags.map(({ person, left, middle }) => (
         <PersonFlag

@@ -4,15 +4,8 @@ import { Hatch, Lead, Wire } from './Lines'
 import { Flag, North, ScaleBar } from './Marks'
 import { type Point, type Scale, makeScale, pathOf, tenth } from './pen'
 import { PeoplePlan } from './PeoplePlan'
+import type { PlanFrame } from './planFrame'
 import type { SiteView } from './siteView'
-
-export interface PlanFrame {
-  readonly width: number
-  readonly height: number
-  readonly perMetre: number
-  /** Pixels of the pole from the upper left corner. */
-  readonly origin: Point
-}
 
 export interface SitePlanProps {
   readonly site: SiteView

@@ -23,7 +23,9 @@ export const fitCover: Action = {
     const length = numberOf(gearOf(site, itemIn(order)).is, 'length')
     if (to <= from || to - from > length) return refuse(order, 'cover-too-short', { metres: length })
     const arms = findReachOnPole(site, order.who)
-    return arms && from >= arms.low && to <= Math.min(arms.high, site.scenario.pole.height) ? undefined : refuse(order, 'out-of-reach')
+    return arms && from >= arms.low && to <= Math.min(arms.high, site.scenario.pole.height)
+      ? undefined
+      : refuse(order, 'out-of-reach')
   }),
   takes: () => 120,
   contacts: (_site, order) => [

@@ -28,7 +28,9 @@ export const judge: Action = {
     const { where } = requireItem(site, id)
     const aside = verdict === 'quarantine' ? 'quarantine' : 'tarp'
     const sorted =
-      isLoose(site, order) && !(verdict === 'pass' && where.kind === 'truck') ? moveItem(site, id, { kind: aside }) : site
+      isLoose(site, order) && !(verdict === 'pass' && where.kind === 'truck')
+        ? moveItem(site, id, { kind: aside })
+        : site
     return tell(changeItem(sorted, id, { verdict }), order, id, { verdict })
   },
 }

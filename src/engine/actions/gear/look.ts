@@ -97,7 +97,12 @@ function thingSeen(site: Site, thing: ThingId): readonly Perceived[] {
 /** A clash leaves its marks on both lines. */
 function crossingSeen(site: Site): readonly Perceived[] {
   const struck = site.scenario.livenings.find((it) => it.id === site.livening?.id)
-  const marked = struck === undefined || struck.kind === 'switch-closed' ? [] : struck.kind === 'clash' ? [struck.phase] : struck.phases
+  const marked =
+    struck === undefined || struck.kind === 'switch-closed'
+      ? []
+      : struck.kind === 'clash'
+        ? [struck.phase]
+        : struck.phases
   if (marked.length === 0) return [{ of: 'crossing', by: 'look', says: 'see.crossing-clear' }]
   return [{ of: 'crossing', by: 'look', says: 'see.crossing-marked', values: { phases: marked.join(', ') } }]
 }

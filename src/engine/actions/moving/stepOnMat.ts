@@ -9,9 +9,7 @@ import { refuse } from '../refuse'
 
 /** Carried, or lying there since somebody walked off it. */
 function findMat(site: Site, who: PersonId): string | undefined {
-  return (
-    carriedOf(site, who, 'operator-mat') ?? itemsOf(site, 'operator-mat').find((id) => isAtHand(site, who, id))
-  )
+  return carriedOf(site, who, 'operator-mat') ?? itemsOf(site, 'operator-mat').find((id) => isAtHand(site, who, id))
 }
 
 export const stepOnMat: Action = {
