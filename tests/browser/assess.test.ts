@@ -44,6 +44,8 @@ test('set up, try, run, reload, finish, hand back, mark, save the record', async
   expect(await page.getByRole('button', { name: 'Save the run' }).isDisabled()).toBe(true)
 
   await page.reload()
+  // a key pressed before the sheets stand is lost
+  await page.locator('.tabs button:not([disabled])').nth(3).waitFor()
   await page.keyboard.press('Alt+5')
   expect(await page.locator('body').innerText()).not.toContain('Findings')
   await page.getByRole('button', { name: 'Finish', exact: true }).click()

@@ -16,10 +16,18 @@ interface RecordedRun {
   readonly [name: string]: unknown
 }
 
-const recording = JSON.parse(readFileSync('scenarios/marrow-bend/runs/clean.json', 'utf8')) as RecordedRun
+const recordingText = readFileSync('scenarios/marrow-bend/runs/clean.json', 'utf8')
+const recording = JSON.parse(recordingText) as RecordedRun
 const climbed = recording.actions.findIndex((order) => order.do === 'climb')
 const declared = recording.actions.findIndex((order) => order.do === 'declare-safe')
 const orders = recording.actions.slice(climbed + 1, declared + 1)
+
+/** Each order stands on a line of its own; the last one of a run has no comma behind it. */
+const orderLines = (text: string) =>
+  text
+    .split('\n')
+    .filter((line) => /^\s*\{.*"do":/.test(line))
+    .map((line) => line.replace(/,$/, ''))
 
 test('what is loaded for 3D is at most 260 kB, packed', () => {
   const chunks = readdirSync('dist/assets').filter((name) => /^(scene3d|SiteStage)-.*\.js$/.test(name))
@@ -54,9 +62,11 @@ for (const pointer of ['mouse', 'touch'] as const)
     await page.getByRole('button', { name: 'Depot' }).click()
     const download = page.waitForEvent('download')
     await page.getByRole('button', { name: 'Save the run' }).click()
-    const exported = JSON.parse(readFileSync(await (await download).path(), 'utf8')) as RecordedRun
+    const exportedText = readFileSync(await (await download).path(), 'utf8')
+    const exported = JSON.parse(exportedText) as RecordedRun
     expect(exported.startsAt).toBe('below-lv')
     expect(exported.actions).toEqual(orders)
+    expect(orderLines(exportedText)).toEqual(orderLines(recordingText).slice(climbed + 1, declared + 1))
     expect(app.foreignRequests).toEqual([])
     expect(app.complaints).toEqual([])
     await app.close()
