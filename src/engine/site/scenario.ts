@@ -51,19 +51,107 @@ export interface Feeder {
   /** Phase to phase, volts. */
   readonly voltage: number
   readonly sourceImpedance: { readonly re: number; readonly im: number }
-  readonly neutral:
-    | { readonly kind: 'resistor'; readonly resistance: number }
-    | { readonly kind: 'solid' }
-    | { readonly kind: 'unearthed' }
+  readonly neutral: NeutralEarthing
+  /** Capacitance to earth of the other lines on the same busbar, farad a phase. */
+  readonly networkCapacitance?: number
+  /** A neutral wire of its own, earthed again and again along the line. */
+  readonly neutralWire?: NeutralWire
   readonly stationEarth: number
   /** From the station to where the feeder meets the section: metres. */
   readonly length: number
   readonly conductors: readonly Conductor[]
   readonly earthFault: Relay
   readonly overcurrent: Relay
+  readonly sensitiveEarthFault?: Relay
+  /** Fuses where the line begins: each opens its own phase and stays open. */
+  readonly fuses?: ExpulsionFuses
+  /** Whether a relay's travel is lost when the current is gone, or kept into the next shot. */
+  readonly relayReset?: 'at-once' | 'kept'
   readonly breakerTime: number
   /** Dead times before each reclose shot, seconds; empty when there is no automatic reclose. */
   readonly recloseDeadTimes: readonly number[]
+}
+
+/** Between the star point of the source and the station's earth. Ohm. */
+export type NeutralEarthing =
+  | { readonly kind: 'resistor'; readonly resistance: number }
+  | { readonly kind: 'solid' }
+  | { readonly kind: 'unearthed' }
+  | { readonly kind: 'reactor'; readonly impedance: { readonly re: number; readonly im: number } }
+  /** Tuned to the capacitance of the network: `tuning` 1 is exact; the losses stand beside the coil as a resistance. */
+  | { readonly kind: 'arc-suppression-coil'; readonly tuning: number; readonly lossResistance: number }
+
+/** Multi-earthed neutral, from the station to the far end of the section: a ladder. */
+export interface NeutralWire {
+  readonly id: ThingId
+  readonly x: number
+  readonly height: number
+  readonly radius: number
+  readonly gmr: number
+  readonly resistance: number
+  /** Metres from one earth to the next, and ohm of each. */
+  readonly earthEvery: number
+  readonly earthResistance: number
+}
+
+export interface ExpulsionFuses {
+  readonly link: 'K' | 'T'
+  /** Ampere. */
+  readonly rating: number
+}
+
+/** A distribution transformer between the section and a low-voltage network, seen from both sides. */
+export interface Transformer {
+  readonly id: ThingId
+  /** `Dyn` and `Yyn` three-phase; `single-phase` between two conductors; `single-wire` between one conductor and earth. */
+  readonly connection: 'Dyn' | 'Yyn' | 'single-phase' | 'single-wire'
+  /** Which conductors the high-voltage side is on: three, two or one. */
+  readonly phases: readonly Phase[]
+  /** Phase to phase (phase to earth on a single wire) and, low, phase to neutral. */
+  readonly highVoltage: number
+  readonly lowVoltage: number
+  readonly rating: number
+  /** Per unit on the rating. */
+  readonly impedance: { readonly re: number; readonly im: number }
+  /** Along the section from the worked pole, metres. */
+  readonly along: number
+  /** Carriers stand in their cut-outs. */
+  readonly fuses?: ExpulsionFuses
+  /** Ohm; the low-voltage neutral's earth, and where it is when it is near enough to matter. */
+  readonly neutralEarth: { readonly resistance: number; readonly at?: GroundPoint }
+  /** The service at the low-voltage side is open unless somebody left it closed. */
+  readonly lowVoltageClosed: boolean
+}
+
+/** A source that somebody else owns, on the low-voltage side of a transformer. */
+export interface EmbeddedSource {
+  readonly id: ThingId
+  readonly kind: 'generator' | 'inverter'
+  readonly transformer: ThingId
+  readonly phases: readonly Phase[]
+  /** Volt-ampere. */
+  readonly rating: number
+  /** A generator: per unit on its rating. */
+  readonly impedance?: { readonly re: number; readonly im: number }
+  /** A generator stalls when it must give this share of its rating for so long. */
+  readonly stall?: { readonly share: number; readonly after: number }
+  /** An inverter gives at most this share of its rated current; it stops after `trips` seconds, or never. */
+  readonly limit?: number
+  readonly trips?: number | 'never'
+}
+
+/** A circuit beside the section that stays alive. */
+export interface ParallelCircuit {
+  readonly id: ThingId
+  readonly voltage: number
+  readonly conductors: readonly Conductor[]
+  /** Metres along the section where it runs beside it. */
+  readonly from: number
+  readonly to: number
+  /** Balanced load, ampere; power factor 1 (own choice). */
+  readonly loadCurrent: number
+  /** Ampere to earth in one phase while it has a fault elsewhere. */
+  readonly faultCurrent?: number
 }
 
 export interface Relay {
@@ -217,6 +305,9 @@ export interface Scenario {
   readonly triggers: readonly TriggerChoice[]
   /** Drawn by the seed; null: no visible livening in this run. */
   readonly visible: (TriggerChoice & { readonly fallback: number }) | null
+  readonly transformers?: readonly Transformer[]
+  readonly embedded?: readonly EmbeddedSource[]
+  readonly parallels?: readonly ParallelCircuit[]
   readonly horizon: number
   readonly body: { readonly percentile: Percentile; readonly skin: Skin }
   readonly ranges: readonly Range[]

@@ -11,7 +11,7 @@ import { REMOTE_EARTH } from '../../physics/network'
 import { phases, type Conductor, type Feeder, type Phase, type Scenario } from '../../site/scenario'
 import { capacitanceAdmittance, seriesOf } from './overhead'
 import { feederLineId, feederNode } from './nodes'
-import { resistor } from './parts'
+import { angularFrequency, reactive, resistor } from './parts'
 
 const phaseAngle: Readonly<Record<Phase, number>> = { A: 0, B: (-2 * PI) / 3, C: (2 * PI) / 3 }
 
@@ -44,12 +44,12 @@ export function supply(scenario: Scenario, feeder: Feeder): readonly Element[] {
         impedance: feeder.sourceImpedance,
       },
     ]),
-    ...neutral(feeder),
+    ...neutral(scenario, feeder),
     ...line(scenario, feeder),
   ]
 }
 
-function neutral(feeder: Feeder): readonly Element[] {
+function neutral(scenario: Scenario, feeder: Feeder): readonly Element[] {
   const { id, neutral: earthing, stationEarth } = feeder
   const star = feederNode(id, 'star')
   switch (earthing.kind) {
@@ -62,7 +62,31 @@ function neutral(feeder: Feeder): readonly Element[] {
         resistor(`${id}/neutral`, star, feederNode(id, 'station'), earthing.resistance),
         resistor(`${id}/station-earth`, feederNode(id, 'station'), REMOTE_EARTH, stationEarth),
       ]
+    case 'reactor':
+      return [
+        reactive(`${id}/neutral`, star, feederNode(id, 'station'), earthing.impedance.re, earthing.impedance.im),
+        resistor(`${id}/station-earth`, feederNode(id, 'station'), REMOTE_EARTH, stationEarth),
+      ]
+    case 'arc-suppression-coil':
+      return [
+        reactive(`${id}/neutral`, star, feederNode(id, 'station'), 0, coilReactance(scenario, feeder, earthing.tuning)),
+        resistor(`${id}/coil-losses`, star, feederNode(id, 'station'), earthing.lossResistance),
+        resistor(`${id}/station-earth`, feederNode(id, 'station'), REMOTE_EARTH, stationEarth),
+      ]
   }
+}
+
+/** At tuning 1 the coil takes what the whole network's capacitance takes with one phase at earth: X = 1/(ω ΣC). */
+function coilReactance(scenario: Scenario, feeder: Feeder, tuning: number): number {
+  const ofLine = capacitanceAdmittance(scenario.frequency, feeder.conductors).flat()
+  const siemens = ofLine.reduce((sum, y) => sum + y.im, 0) * feeder.length + 3 * networkSusceptance(scenario, feeder)
+  invariant(siemens > 0, 'a network with capacitance to tune a coil to', feeder.id)
+  return 1 / (siemens * tuning)
+}
+
+/** Of one phase. */
+function networkSusceptance(scenario: Scenario, feeder: Feeder): number {
+  return angularFrequency(scenario.frequency) * (feeder.networkCapacitance ?? 0)
 }
 
 function line(scenario: Scenario, feeder: Feeder): readonly Element[] {
