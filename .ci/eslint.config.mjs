@@ -33,7 +33,7 @@ const outerWorld = ['window', 'document', 'navigator', 'localStorage', 'sessionS
 const size = (max) => ['error', { max, skipBlankLines: true }]
 
 export default ts.config(
-  { ignores: ['dist', 'node_modules', 'tests/gallery/out', 'src/engine/version/engineDigest.ts'] },
+  { ignores: ['dist', 'node_modules', '.mutation', 'tests/gallery/out', 'src/engine/version/engineDigest.ts'] },
   {
     files: ['**/*.{ts,tsx,mjs}'],
     extends: [ts.configs.recommended, ts.configs.stylistic],
