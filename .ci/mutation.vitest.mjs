@@ -1,0 +1,10 @@
+// Only what tries the physics by itself, so that each change is answered within a second.
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  test: {
+    environment: 'node',
+    include: ['tests/engine/physics/**/*.test.ts', 'tests/engine/math/**/*.test.ts', 'tests/qualification/**/*.test.ts'],
+    setupFiles: ['tests/support/failOnConsole.ts', 'tests/support/sameDraws.ts'],
+  },
+})
