@@ -1,7 +1,6 @@
-/** The program's words. `say` is typed: a key without words, or a placeholder without a value, does not compile. */
+/** The program's words, all of them. */
 import { english } from './en'
-import { makeSpeaker } from './makeSpeaker'
-import type { PlaceholdersOf, WordValue } from './words'
+import { makeSay } from './makeSay'
 
 export { english } from './en'
 export { makeSpeaker, type Speaker } from './makeSpeaker'
@@ -10,13 +9,4 @@ export type { WordValue, Words } from './words'
 
 export type WordKey = keyof typeof english
 
-type Needed<Key extends WordKey> = PlaceholdersOf<(typeof english)[Key]>
-
-const own = makeSpeaker(english)
-
-export function say<Key extends WordKey>(
-  key: Key,
-  ...values: [Needed<Key>] extends [never] ? [] : [Readonly<Record<Needed<Key>, WordValue>>]
-): string {
-  return own.say(key, values[0])
-}
+export const say = makeSay(english)

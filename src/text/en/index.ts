@@ -1,6 +1,7 @@
 /** English, gathered from its areas. */
 import { actions } from './actions'
 import { app } from './app'
+import { front } from './front'
 import { gear } from './gear'
 import { judging } from './judging'
 import { label } from './label'
@@ -8,4 +9,14 @@ import { netlist } from './netlist'
 import { refusals } from './refusals'
 import { scene } from './scene'
 
-export const english = { ...actions, ...app, ...gear, ...judging, ...label, ...netlist, ...refusals, ...scene } as const
+export const english = {
+  ...actions,
+  ...app,
+  ...front,
+  ...gear,
+  ...judging,
+  ...label,
+  ...netlist,
+  ...refusals,
+  ...scene,
+} as const
