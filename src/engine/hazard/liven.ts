@@ -4,7 +4,7 @@
  */
 import { isUnsolvable, type Unsolvable } from '../physics/network'
 import type { Body } from '../site/contact'
-import { findRemovedCause } from '../site/cause'
+import { findRemovedCause } from '../site/liveningTraits'
 import type { Livening, Scenario } from '../site/scenario'
 import type { Site } from '../site/site'
 import { invariant } from '../units/invariant'
@@ -65,23 +65,25 @@ export function answersOf(
   corner: Corner,
   cache: SweepCache,
 ): readonly PersonAnswer[] {
-  const { site } = moment
+  return [...crewAnswers(moment, line, corner, cache), ...publicAnswers(moment.site, line, corner, cache)]
+}
+
+/** One for each way of being exposed. */
+export function publicAnswers(site: Site, line: LineStory, corner: Corner, cache: SweepCache): readonly PersonAnswer[] {
   const scenario = scenarioInCorner(site.scenario, corner)
-  const publicKey = `${line.key} public ${cache.shortName(JSON.stringify(site.barrier))}`
-  const bystander = remembered(cache, publicKey, () => answerBystander(scenario, line, site.barrier, fittedOnce(site)))
-  return [
-    ...crewAnswers(moment, scenario, line, cache),
-    ...bystander.map((answer) => ({ person: 'bystander', answer })),
-  ]
+  const key = `${line.key} public ${cache.shortName(JSON.stringify(site.barrier))}`
+  const answers = remembered(cache, key, () => answerBystander(scenario, line, site.barrier, fittedOnce(site)))
+  return answers.map((answer) => ({ person: 'bystander', answer }))
 }
 
 /** Each alone; where one of them draws enough to be felt by others, or two hold one lead, all of them together. */
-function crewAnswers(
+export function crewAnswers(
   moment: LiveMoment,
-  scenario: Scenario,
   line: LineStory,
+  corner: Corner,
   cache: SweepCache,
 ): readonly PersonAnswer[] {
+  const scenario = scenarioInCorner(moment.site.scenario, corner)
   const bodies = [...moment.bodies].sort((a, b) => (a.person < b.person ? -1 : 1))
   const named = bodies.map((body) => cache.touching(moment.site, scenario, body))
   const alone = named.flatMap(({ touching, name }) => {

@@ -5,10 +5,9 @@
  */
 import { isUnsolvable, type Unsolvable } from '../physics/network'
 import type { Body } from '../site/contact'
-import { findRemovedCause } from '../site/cause'
+import { feedersOf, findRemovedCause } from '../site/liveningTraits'
 import type { Scenario } from '../site/scenario'
 import type { Site } from '../site/site'
-import { liveningFeeder } from './circuit/livening'
 import { cornersOf, type Corner } from './corner'
 import type { LimitVerdict, WorstExposure } from './exposure'
 import { joinCorners, type CornerAnswer } from './joinCorners'
@@ -107,7 +106,10 @@ function stateKey(moment: SweptMoment, cache: SweepCache): string {
 function livenings(site: Site): readonly string[] {
   const { feedersOut } = fittedOnce(site)
   const standing = site.scenario.livenings.filter((it) => {
-    return findRemovedCause(site, it) === undefined && !feedersOut.includes(liveningFeeder(site.scenario, it))
+    return (
+      findRemovedCause(site, it) === undefined &&
+      feedersOf(site.scenario, it).every((feeder) => !feedersOut.includes(feeder))
+    )
   })
   return ['none', ...standing.map((it) => it.id)]
 }

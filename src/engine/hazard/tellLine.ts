@@ -11,6 +11,8 @@ import { advance, freshBreaker, nextOf, relayCurrents, type Breaker, type RelayC
 import { buildCircuit } from './circuit/buildCircuit'
 import type { Ground } from './circuit/electrodes'
 import type { Fitted } from './circuit/fitted'
+import { liveningSource } from './circuit/livening'
+import type { OwnSource } from './circuit/livening/mechanism'
 import { cageNode, clampId, rodNode } from './circuit/nodes'
 import { viewPhase, type PhaseView } from './circuit/phaseView'
 import { feedersReaching } from './circuit/sources'
@@ -51,6 +53,7 @@ function tell(situation: Situation, cache: SweepCache): LineStory | Unsolvable {
   const { scenario, fitted, key } = situation
   const ground = cachedGround(cache, scenario, fitted)
   const feeders = feedersReaching(scenario, fitted, situation.livening)
+  const own = liveningSource(scenario, situation.livening)
   let breakers = feeders.map((id) => freshBreaker(requireFeeder(scenario, id), fitted.recloseBlocked.includes(id)))
   let wear = unworn
   let now = 0
@@ -59,18 +62,28 @@ function tell(situation: Situation, cache: SweepCache): LineStory | Unsolvable {
   const phases: Stretch[] = []
   for (let count = 0; now < scenario.horizon; count++) {
     invariant(count < mostEvents, 'a livening that comes to an end', key)
-    const live = breakers.filter((it) => it.isClosed).map((it) => it.feeder.id)
-    if (feeders.length > 0 && live.length === 0 && breakers.every((it) => it.recloseAt === null)) break
+    const live = [
+      ...breakers.filter((it) => it.isClosed).map((it) => it.feeder.id),
+      ...(own !== undefined && now < stopOf(own) ? [own.id] : []),
+    ]
+    const hasSource = feeders.length > 0 || own !== undefined
+    if (hasSource && live.length === 0 && breakers.every((it) => it.recloseAt === null)) break
     const view = solvePhase(situation, ground, live, wear, cache, phases)
     if (isUnsolvable(view)) return view
     const isLive = live.length > 0
     if (isLive && !wasLive) shot += 1
     wasLive = isLive
-    const step = stepOn(scenario, fitted, breakers, wear, view, now)
+    const step = stepOn(scenario, fitted, breakers, wear, view, now, stopOf(own))
     phases.push({ from: now, to: step.now, isLive, shot, view, state: stateOf(live, wear) })
     ;({ now, breakers, wear } = step)
   }
-  return summary(situation, feeders, joined(phases), breakers, wear)
+  return summary(situation, feeders, own, joined(phases), breakers, wear)
+}
+
+/** Second at which the livening's own source stops by itself; without one it never ran. */
+function stopOf(own: OwnSource | undefined): number {
+  if (own === undefined) return -Infinity
+  return own.stopsAfter === 'never' ? Infinity : own.stopsAfter
 }
 
 function solvePhase(
@@ -97,6 +110,7 @@ function stepOn(
   wear: Wear,
   view: PhaseView,
   now: number,
+  ownStop: number,
 ): { now: number; breakers: Breaker[]; wear: Wear } {
   const solution = view.solution()
   const currents = breakers.map((it): RelayCurrents | undefined => {
@@ -104,7 +118,7 @@ function stepOn(
   })
   const next = breakers.reduce(
     (soonest, it, i) => Math.min(soonest, nextOf(it, now, currents[i])),
-    Math.min(scenario.horizon, nextWear(fitted, wear, solution, now)),
+    Math.min(scenario.horizon, ownStop > now ? ownStop : Infinity, nextWear(fitted, wear, solution, now)),
   )
   return {
     now: next,
@@ -128,14 +142,16 @@ function joined(phases: readonly LinePhase[]): readonly LinePhase[] {
 function summary(
   { scenario, fitted, key }: Situation,
   feeders: readonly ThingId[],
+  own: OwnSource | undefined,
   phases: readonly LinePhase[],
   breakers: readonly Breaker[],
   wear: Wear,
 ): LineStory {
   const first = phases[0]
   invariant(first, 'a horizon above 0 s', scenario.horizon)
-  const isLive = feeders.length > 0
-  const cleared = isLive && breakers.every((it) => !it.isClosed && it.recloseAt === null)
+  const isLive = feeders.length > 0 || own !== undefined
+  const isStopped = own === undefined || stopOf(own) <= phases[phases.length - 1]!.to
+  const cleared = isLive && isStopped && breakers.every((it) => !it.isClosed && it.recloseAt === null)
   const operated = breakers.map((it) => it.operated).find((it) => it !== null)
   const solution = first.view.solution()
   return {

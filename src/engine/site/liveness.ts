@@ -2,6 +2,7 @@
  * Whether a thing is alive by the way the network stands: a closed path of blades to a circuit in service. Structural:
  * no circuit is solved. What an earthed but fed conductor carries is the hazard engine's answer.
  */
+import { traitsOf } from './liveningTraits'
 import type { Phase, ThingId } from './scenario'
 import type { Site } from './site'
 
@@ -27,7 +28,9 @@ function livenedVoltage(site: Site, phase: Phase): number {
   const { livening, scenario } = site
   if (!livening || livening.provedOff || livening.cleared) return 0
   const what = scenario.livenings.find((it) => it.id === livening.id)
-  if (!what || what.kind === 'switch-closed') return 0
-  const isOn = what.kind === 'clash' ? what.phase === phase : what.phases.includes(phase)
-  return isOn ? (scenario.feeders.find((it) => it.id === what.feeder)?.voltage ?? 0) : 0
+  if (!what) return 0
+  const { by, phases, feeders } = traitsOf(what)
+  if (by === 'switch' || !phases(scenario, what).includes(phase)) return 0
+  const sources = feeders(scenario, what)
+  return Math.max(0, ...scenario.feeders.filter((it) => sources.includes(it.id)).map((it) => it.voltage))
 }

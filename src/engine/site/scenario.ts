@@ -5,6 +5,7 @@
 import type { CurveName } from '../physics/protection'
 import type { Percentile, Skin } from '../physics/body'
 import type { Soil } from '../physics/soil'
+import type { Livening } from './livening'
 import type { GroundPoint } from './place'
 
 export type PersonId = string
@@ -216,25 +217,7 @@ export interface ScenarioSwitch {
   readonly hungBlades: readonly Phase[]
 }
 
-export type Livening =
-  /** A live conductor of the crossing circuit falls onto one conductor of the section. */
-  | {
-      readonly id: string
-      readonly kind: 'clash'
-      readonly feeder: ThingId
-      readonly phase: Phase
-      readonly impedance: number
-    }
-  /** Two conductors of the crossing circuit fall onto two of the section. */
-  | {
-      readonly id: string
-      readonly kind: 'clash-two'
-      readonly feeder: ThingId
-      readonly phases: readonly [Phase, Phase]
-      readonly impedance: number
-    }
-  /** A switch of the section is closed, all three blades. */
-  | { readonly id: string; readonly kind: 'switch-closed'; readonly switch: ThingId }
+export type { Livening }
 
 /** A contact condition of the chain at which the visible livening strikes; engine/timeline/triggers names them. */
 export interface TriggerChoice {

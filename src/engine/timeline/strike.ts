@@ -2,7 +2,7 @@
 import { perceive } from '../actions/changes'
 import { declaredCorner } from '../hazard/corner'
 import { liven } from '../hazard/liven'
-import { findRemovedCause } from '../site/cause'
+import { findRemovedCause, traitsOf } from '../site/liveningTraits'
 import type { ItemId, Livening, ThingId } from '../site/scenario'
 import type { Site } from '../site/site'
 import { invariant } from '../units/invariant'
@@ -97,10 +97,8 @@ function leftBehind(moment: Moment, livening: Livening): LeftBehind {
 
 /** Conductors of the section that it puts voltage on. */
 function livenedThings(site: Site, livening: Livening): readonly ThingId[] {
-  const { conductors } = site.scenario
-  if (livening.kind === 'switch-closed') return conductors.map((it) => it.id)
-  const phases = livening.kind === 'clash' ? [livening.phase] : livening.phases
-  return conductors.filter((it) => phases.includes(it.phase)).map((it) => it.id)
+  const phases = traitsOf(livening).phases(site.scenario, livening)
+  return site.scenario.conductors.filter((it) => phases.includes(it.phase)).map((it) => it.id)
 }
 
 function requireLivening(site: Site, id: string): Livening {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { buildCircuit } from '../../../src/engine/hazard/circuit/buildCircuit'
 import { fittedOf, nodeOfThing } from '../../../src/engine/hazard/circuit/fitted'
 import { freshLeads, leads } from '../../../src/engine/hazard/circuit/leads'
-import { liveningFeeder } from '../../../src/engine/hazard/circuit/livening'
+import { feedersOf } from '../../../src/engine/site/liveningTraits'
 import { spreadingResistance } from '../../../src/engine/hazard/circuit/pole'
 import { phaseEmf } from '../../../src/engine/hazard/circuit/supply'
 import { declaredCorner } from '../../../src/engine/hazard/corner'
@@ -76,7 +76,8 @@ describe('an absent part is not in the circuit', () => {
   it('every livening of the scenario names a feeder of the scenario', () => {
     const { scenario } = isolatedSite()
     for (const livening of scenario.livenings) {
-      expect(scenario.feeders.map((it) => it.id)).toContain(liveningFeeder(scenario, livening))
+      expect(scenario.feeders.map((it) => it.id)).toEqual(expect.arrayContaining([...feedersOf(scenario, livening)]))
+      expect(feedersOf(scenario, livening)).toHaveLength(1)
     }
   })
 })

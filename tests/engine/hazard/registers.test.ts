@@ -4,12 +4,13 @@ import type { Touch } from '../../../src/engine/hazard/bodies/touch'
 import { buildCircuit } from '../../../src/engine/hazard/circuit/buildCircuit'
 import { fittedOf } from '../../../src/engine/hazard/circuit/fitted'
 import { freshLeads } from '../../../src/engine/hazard/circuit/leads'
-import { liveningFeeder, liveningLinks, mechanisms } from '../../../src/engine/hazard/circuit/livening'
+import { liveningLinks, mechanisms } from '../../../src/engine/hazard/circuit/livening'
 import { exposurePaths, pathBetween } from '../../../src/engine/hazard/paths'
 import { shockPathOf } from '../../../src/engine/hazard/paths/shockPathOf'
 import { cachedGround } from '../../../src/engine/hazard/sweepCache'
 import { factor } from '../../../src/engine/physics/network'
 import type { Limb } from '../../../src/engine/site/contact'
+import { feedersOf, liveningTraits } from '../../../src/engine/site/liveningTraits'
 import { english } from '../../../src/text'
 import { earthedSite, sharedCache } from './sites'
 
@@ -17,9 +18,12 @@ describe('mechanisms of livening', () => {
   const site = earthedSite()
   const { scenario } = site
 
-  it('each is under its own kind, and the scenario uses each', () => {
-    for (const [kind, mechanism] of Object.entries(mechanisms)) expect(mechanism.kind).toBe(kind)
-    expect([...new Set(scenario.livenings.map((it) => it.kind))].sort()).toEqual(Object.keys(mechanisms).sort())
+  it('each is under its own kind, with rows of the procedure; the place knows the same kinds', () => {
+    for (const [kind, mechanism] of Object.entries(mechanisms)) {
+      expect(mechanism.kind).toBe(kind)
+      expect(mechanism.rows.length, kind).toBeGreaterThan(0)
+    }
+    expect(Object.keys(liveningTraits).sort()).toEqual(Object.keys(mechanisms).sort())
   })
 
   it('each livening links its own feeder to the section by elements that the circuit can solve', () => {
@@ -28,8 +32,8 @@ describe('mechanisms of livening', () => {
     for (const livening of scenario.livenings) {
       const links = liveningLinks(scenario, livening)
       expect(links.length, livening.id).toBe(livening.kind === 'clash' ? 1 : livening.kind === 'clash-two' ? 2 : 3)
-      const feeder = liveningFeeder(scenario, livening)
-      const circuit = buildCircuit(scenario, fitted, livening, ground, [feeder], freshLeads)
+      const feeders = feedersOf(scenario, livening)
+      const circuit = buildCircuit(scenario, fitted, livening, ground, feeders, freshLeads)
       expect(circuit.links, livening.id).toEqual(links.map((it) => it.id))
       expect(factor(circuit).kind, livening.id).toBe('factored')
     }

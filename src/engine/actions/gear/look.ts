@@ -1,4 +1,5 @@
 /** Looks at a thing or turns an item over: what is seen, never what to think of it. */
+import { traitsOf } from '../../site/liveningTraits'
 import { distance } from '../../site/place'
 import {
   evidenceOf,
@@ -97,12 +98,8 @@ function thingSeen(site: Site, thing: ThingId): readonly Perceived[] {
 /** A clash leaves its marks on both lines. */
 function crossingSeen(site: Site): readonly Perceived[] {
   const struck = site.scenario.livenings.find((it) => it.id === site.livening?.id)
-  const marked =
-    struck === undefined || struck.kind === 'switch-closed'
-      ? []
-      : struck.kind === 'clash'
-        ? [struck.phase]
-        : struck.phases
+  const traits = struck && traitsOf(struck)
+  const marked = traits?.by === 'crossing' ? traits.phases(site.scenario, struck!) : []
   if (marked.length === 0) return [{ of: 'crossing', by: 'look', says: 'see.crossing-clear' }]
   return [{ of: 'crossing', by: 'look', says: 'see.crossing-marked', values: { phases: marked.join(', ') } }]
 }

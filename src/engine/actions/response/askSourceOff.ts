@@ -1,4 +1,5 @@
 /** Asks the control room to switch a circuit off and prove it off; it stays off until the permit is back. */
+import { feedersOf } from '../../site/liveningTraits'
 import type { Action } from '../action'
 import { mark, perceive } from '../changes'
 import { thingIn } from '../orderValues'
@@ -15,19 +16,11 @@ export const askSourceOff: Action = {
   apply: (site, order) => {
     const feeder = thingIn(order)
     const source = site.scenario.livenings.find((it) => it.id === site.livening?.id)
-    const isSource = source !== undefined && sourceOf(source, site.scenario.switches) === feeder
+    const isSource = source !== undefined && feedersOf(site.scenario, source).includes(feeder)
     const hear = (says: string) => ({ of: feeder, by: 'hear', says, values: { feeder } }) as const
     if (!isSource || !site.livening) return perceive(site, order.who, hear('control.no-reason'))
     const feedersOut = [...new Set([...site.feedersOut, feeder])].sort()
     const off = { ...mark(site, 'source-off'), feedersOut, livening: { ...site.livening, provedOff: true } }
     return perceive(off, order.who, hear('control.proved-off'))
   },
-}
-
-type Livenings = Parameters<Action['apply']>[0]['scenario']['livenings']
-type Switches = Parameters<Action['apply']>[0]['scenario']['switches']
-
-function sourceOf(livening: Livenings[number], switches: Switches): string | undefined {
-  if (livening.kind !== 'switch-closed') return livening.feeder
-  return switches.find((it) => it.id === livening.switch)?.feeder
 }

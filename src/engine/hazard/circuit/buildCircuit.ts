@@ -3,11 +3,12 @@
  * in it while something joins it to the section and its breaker is closed.
  */
 import type { Circuit, Element } from '../../physics/network'
+import { feedersOf } from '../../site/liveningTraits'
 import type { Livening, Scenario, ThingId } from '../../site/scenario'
 import { electrodesElement, type Ground } from './electrodes'
 import type { Fitted } from './fitted'
 import { leads, type LeadWear } from './leads'
-import { liveningFeeder, liveningLinks } from './livening'
+import { liveningChange, liveningLinks, liveningSource } from './livening'
 import { lowVoltage } from './lowVoltage'
 import { pole } from './pole'
 import { section } from './section'
@@ -29,22 +30,34 @@ export function buildCircuit(
   wear: LeadWear,
 ): SiteCircuit {
   const links = linksOf(scenario, fitted, livening, live)
+  const own = liveningSource(scenario, livening)
+  const elements = [
+    ...live
+      .filter((id) => id !== own?.id)
+      .flatMap((feeder) => standing(scenario, feeder, () => supply(scenario, requireFeeder(scenario, feeder)))),
+    ...(own !== undefined && live.includes(own.id) ? own.elements : []),
+    ...links,
+    ...isolationEarths(scenario, fitted),
+    ...leads(scenario.frequency, fitted, wear),
+    ...standing(scenario, '', () => [
+      ...section(scenario),
+      ...pole(scenario.pole),
+      ...stay(scenario.stay),
+      ...lowVoltage(scenario.lv),
+    ]),
+    electrodesElement(ground),
+  ]
+  const changed = livening !== 'none' && isAlive(scenario, livening, live)
   return {
     links: links.map((link) => link.id),
-    elements: [
-      ...live.flatMap((feeder) => standing(scenario, feeder, () => supply(scenario, requireFeeder(scenario, feeder)))),
-      ...links,
-      ...isolationEarths(scenario, fitted),
-      ...leads(scenario.frequency, fitted, wear),
-      ...standing(scenario, '', () => [
-        ...section(scenario),
-        ...pole(scenario.pole),
-        ...stay(scenario.stay),
-        ...lowVoltage(scenario.lv),
-      ]),
-      electrodesElement(ground),
-    ],
+    elements: changed ? liveningChange(elements, scenario, livening) : elements,
   }
+}
+
+/** Every source behind the livening is on. */
+function isAlive(scenario: Scenario, livening: Livening, live: readonly ThingId[]): boolean {
+  const own = liveningSource(scenario, livening)
+  return [...feedersOf(scenario, livening), ...(own ? [own.id] : [])].every((id) => live.includes(id))
 }
 
 const standingByScenario = new WeakMap<Scenario, Map<string, readonly Element[]>>()
@@ -65,9 +78,8 @@ function linksOf(
   livening: Livening | 'none',
   live: readonly ThingId[],
 ): readonly Element[] {
-  const isLive = (feeder: ThingId): boolean => live.includes(feeder)
-  const set = closedBlades(scenario, fitted, isLive)
-  if (livening === 'none') return set
+  const set = closedBlades(scenario, fitted, (feeder) => live.includes(feeder))
+  if (livening === 'none' || !isAlive(scenario, livening, live)) return set
   const added = liveningLinks(scenario, livening).filter((link) => !set.some((it) => it.id === link.id))
-  return isLive(liveningFeeder(scenario, livening)) ? [...set, ...added] : set
+  return [...set, ...added]
 }

@@ -2,9 +2,10 @@
  * Everything of a site that conducts and can change, as plain facts in a fixed order: two sites with equal facts are
  * the same circuit. Covers, guards, boots and people are not here; they stand between a body and this.
  */
+import { feedersOf } from '../../site/liveningTraits'
 import { gearTypeOf, effectiveParameters, numberOf, requireItem } from '../../site/questions'
 import type { GroundPoint } from '../../site/place'
-import { phases, type ItemId, type Phase, type Scenario, type ThingId } from '../../site/scenario'
+import { phases, type ItemId, type Phase, type ThingId } from '../../site/scenario'
 import type { Clamp, Site } from '../../site/site'
 import type { ConductorMaterial } from '../../physics/conductor'
 import { invariant } from '../../units/invariant'
@@ -69,15 +70,10 @@ export function fittedOf(site: Site): Fitted {
 
 /** Taken out by the control room, or proved off after it had come alive. */
 function feedersOut(site: Site): readonly ThingId[] {
-  const proved = site.livening?.provedOff ? feederOfLivening(site.scenario, site.livening.id) : undefined
-  return [...new Set([...site.feedersOut, ...(proved === undefined ? [] : [proved])])].sort()
-}
-
-function feederOfLivening(scenario: Scenario, id: string): ThingId | undefined {
-  const livening = scenario.livenings.find((it) => it.id === id)
-  if (livening === undefined) return undefined
-  if (livening.kind !== 'switch-closed') return livening.feeder
-  return scenario.switches.find((it) => it.id === livening.switch)?.feeder
+  const { scenario, livening } = site
+  const struck = livening?.provedOff ? scenario.livenings.find((it) => it.id === livening.id) : undefined
+  const proved = struck === undefined ? [] : feedersOf(scenario, struck)
+  return [...new Set([...site.feedersOut, ...proved])].sort()
 }
 
 function isolationEarth(site: Site, earth: { readonly item: ItemId; readonly resistance: number }) {

@@ -8,7 +8,7 @@ import type { Mechanism } from './mechanism'
 
 export const clash: Mechanism<'clash'> = {
   kind: 'clash',
-  feeder: (_, livening) => livening.feeder,
+  rows: [5],
   links: (scenario, livening) => [clashLink(scenario, livening.feeder, livening.phase, livening.impedance)],
 }
 

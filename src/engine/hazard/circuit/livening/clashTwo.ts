@@ -4,7 +4,7 @@ import type { Mechanism } from './mechanism'
 
 export const clashTwo: Mechanism<'clash-two'> = {
   kind: 'clash-two',
-  feeder: (_, livening) => livening.feeder,
+  rows: [5],
   links: (scenario, livening) =>
     livening.phases.map((phase) => clashLink(scenario, livening.feeder, phase, livening.impedance)),
 }

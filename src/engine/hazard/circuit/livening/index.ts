@@ -1,30 +1,35 @@
-/** The register of mechanisms: one line each. */
+/** The register of mechanisms: one line each. A kind without one does not compile. */
 import type { Element } from '../../../physics/network'
-import type { Livening, Scenario, ThingId } from '../../../site/scenario'
+import type { Livening, LiveningKind } from '../../../site/livening'
+import type { Scenario } from '../../../site/scenario'
 import { clash } from './clash'
 import { clashTwo } from './clashTwo'
+import type { Mechanism, OwnSource } from './mechanism'
 import { switchClosed } from './switchClosed'
 
-export const mechanisms = { clash, 'clash-two': clashTwo, 'switch-closed': switchClosed } as const
+export const mechanisms: { readonly [Kind in LiveningKind]: Mechanism<Kind> } = {
+  clash,
+  'clash-two': clashTwo,
+  'switch-closed': switchClosed,
+}
 
-export function liveningFeeder(scenario: Scenario, livening: Livening): ThingId {
-  switch (livening.kind) {
-    case 'clash':
-      return clash.feeder(scenario, livening)
-    case 'clash-two':
-      return clashTwo.feeder(scenario, livening)
-    case 'switch-closed':
-      return switchClosed.feeder(scenario, livening)
-  }
+function mechanismOf(livening: Livening): Mechanism<LiveningKind> {
+  return mechanisms[livening.kind] as Mechanism<LiveningKind>
 }
 
 export function liveningLinks(scenario: Scenario, livening: Livening): readonly Element[] {
-  switch (livening.kind) {
-    case 'clash':
-      return clash.links(scenario, livening)
-    case 'clash-two':
-      return clashTwo.links(scenario, livening)
-    case 'switch-closed':
-      return switchClosed.links(scenario, livening)
-  }
+  return mechanismOf(livening).links(scenario, livening)
+}
+
+/** Undefined where the section's feeders alone are behind it. */
+export function liveningSource(scenario: Scenario, livening: Livening | 'none'): OwnSource | undefined {
+  return livening === 'none' ? undefined : mechanismOf(livening).ownSource?.(scenario, livening)
+}
+
+export function liveningChange(
+  elements: readonly Element[],
+  scenario: Scenario,
+  livening: Livening,
+): readonly Element[] {
+  return mechanismOf(livening).change?.(elements, scenario, livening) ?? elements
 }

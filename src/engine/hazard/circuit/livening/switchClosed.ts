@@ -1,5 +1,5 @@
 /**
- * A switch of the section is closed by mistake, by hand or from afar (procedure D1, D17). Blades that are closed already
+ * A switch of the section is closed by mistake, by hand or from afar (procedure D1). Blades that are closed already
  * stay as they are.
  */
 import { invariant } from '../../../units/invariant'
@@ -9,7 +9,7 @@ import type { Mechanism } from './mechanism'
 
 export const switchClosed: Mechanism<'switch-closed'> = {
   kind: 'switch-closed',
-  feeder: (scenario, livening) => requireSwitchOf(scenario, livening.switch).feeder,
+  rows: [1],
   links: (scenario, livening) => {
     const at = requireSwitchOf(scenario, livening.switch)
     return phases.map((phase) => blade(scenario, at, phase))

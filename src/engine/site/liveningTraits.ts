@@ -1,0 +1,75 @@
+/**
+ * What a livening is to the place, by its kind: whose source it needs, on which phases it comes, how it gets there and
+ * what takes its cause away. One entry a kind; a kind without one does not compile. What it does to the circuit is the
+ * register of hazard/circuit/livening.
+ */
+import { invariant } from '../units/invariant'
+import type { Livening, LiveningKind, LiveningOf } from './livening'
+import { requireSwitch } from './questions'
+import { phases, type Phase, type Scenario, type ScenarioSwitch, type ThingId } from './scenario'
+import type { Site } from './site'
+
+export interface LiveningTraits<Kind extends LiveningKind> {
+  /** Feeders that have to be in service for it to happen; none where it brings a source of its own. */
+  feeders(scenario: Scenario, livening: LiveningOf<Kind>): readonly ThingId[]
+  /** Phases of the section's conductors that it puts voltage on. */
+  phases(scenario: Scenario, livening: LiveningOf<Kind>): readonly Phase[]
+  /**
+   * `switch`: by a blade, which the site's switches show. `crossing`: by a conductor that comes down at the crossing and
+   * leaves its marks there. `elsewhere`: by anything that cannot be seen from the pole.
+   */
+  readonly by: 'switch' | 'crossing' | 'elsewhere'
+  /** Why it cannot happen any more, as a kebab fact; undefined while its cause stands. */
+  removedBy(site: Site, livening: LiveningOf<Kind>): string | undefined
+}
+
+export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<Kind> } = {
+  clash: {
+    feeders: (_, it) => [it.feeder],
+    phases: (_, it) => [it.phase],
+    by: 'crossing',
+    removedBy: (site, it) => whenOut(site, it.feeder, 'crossing-taken-out'),
+  },
+  'clash-two': {
+    feeders: (_, it) => [it.feeder],
+    phases: (_, it) => it.phases,
+    by: 'crossing',
+    removedBy: (site, it) => whenOut(site, it.feeder, 'crossing-taken-out'),
+  },
+  'switch-closed': {
+    feeders: (scenario, it) => [switchIn(scenario, it.switch).feeder],
+    phases: () => phases,
+    by: 'switch',
+    removedBy: (site, it) => {
+      const { lock, control } = requireSwitch(site, it.switch)
+      const { remote, feeder } = switchIn(site.scenario, it.switch)
+      const isHeld = lock !== null && (control === 'local' || !remote)
+      return isHeld ? 'switch-locked' : whenOut(site, feeder, 'feeder-taken-out')
+    },
+  },
+}
+
+/** The entry of a livening's own kind. */
+export function traitsOf(livening: Livening): LiveningTraits<LiveningKind> {
+  return liveningTraits[livening.kind] as LiveningTraits<LiveningKind>
+}
+
+/** Feeders that have to be in service for it to happen. */
+export function feedersOf(scenario: Scenario, livening: Livening): readonly ThingId[] {
+  return traitsOf(livening).feeders(scenario, livening)
+}
+
+/** Why it cannot happen any more, as a kebab fact; undefined while its cause stands. */
+export function findRemovedCause(site: Site, livening: Livening): string | undefined {
+  return traitsOf(livening).removedBy(site, livening)
+}
+
+function whenOut(site: Site, feeder: ThingId, fact: string): string | undefined {
+  return site.feedersOut.includes(feeder) ? fact : undefined
+}
+
+function switchIn(scenario: Scenario, id: ThingId): ScenarioSwitch {
+  const at = scenario.switches.find((it) => it.id === id)
+  invariant(at, 'a switch of the section', id)
+  return at
+}
