@@ -1,12 +1,14 @@
 /**
- * Dense complex LU with partial pivoting on split row-major arrays: factor once, solve many right-hand sides.
- * Rows are pivoted by |re| + |im|; ties take the first row, so equal input gives equal bits.
+ * Complex LU with partial pivoting: factor once, solve many right-hand sides. Rows are pivoted by |re| + |im|; ties take
+ * the first row, so equal input gives equal bits. The elimination runs on a full square, in which a zero costs a look
+ * and no more; the factors keep their entries only.
  */
 import { invariant } from '../units/invariant'
-import type { Factors } from './luSolve'
+import type { Factors, Triangle } from './luSolve'
 import { solveFactored } from './luSolve'
 import { estimateReciprocalCondition } from './reciprocalCondition'
 import type { SplitMatrix, SplitVector } from './splitMatrix'
+import { splitVector } from './splitMatrix'
 
 export interface Lu {
   readonly size: number
@@ -21,104 +23,189 @@ export interface Lu {
 
 export function factorLu(matrix: SplitMatrix): Lu {
   const { size } = matrix
-  const re = matrix.re.slice()
-  const im = matrix.im.slice()
-  const order = Int32Array.from({ length: size }, (_, row) => row)
-  const singularColumn = eliminate(size, re, im, order)
-  const factors = { size, re, im, order }
-  const reciprocalCondition = singularColumn >= 0 ? 0 : estimateReciprocalCondition(matrix, factors)
+  const square = spreadOut(matrix)
+  const pattern: Pattern = { upperStart: new Int32Array(size + 1), upperColumn: [], lowerRow: [], lowerColumn: [] }
+  const singularColumn = eliminate(square, pattern)
+  const factors = singularColumn >= 0 ? undefined : gathered(square, pattern)
   return {
     size,
     singularColumn,
-    weakestColumn: smallestPivot(factors),
-    reciprocalCondition,
+    weakestColumn: factors === undefined ? singularColumn : smallestPivot(factors),
+    reciprocalCondition: factors === undefined ? 0 : estimateReciprocalCondition(matrix, factors),
     solve: (right) => {
-      invariant(singularColumn < 0, 'a matrix that was factored', `singular column ${singularColumn}`)
+      invariant(factors !== undefined, 'a matrix that was factored', `singular column ${singularColumn}`)
       invariant(right.re.length === size, `a right-hand side of ${size}`, right.re.length)
       return solveFactored(factors, right)
     },
   }
 }
 
-function smallestPivot({ size, re, im }: Factors): number {
+/** All places of a matrix, the rows where they were and `order` telling in which order they are taken. */
+interface Square {
+  readonly size: number
+  readonly re: Float64Array
+  readonly im: Float64Array
+  readonly order: Int32Array
+}
+
+/** Where the factors have anything, noted in the order in which it is met. */
+interface Pattern {
+  /** Of U by row, its diagonal left out. */
+  readonly upperStart: Int32Array
+  readonly upperColumn: number[]
+  /** Of L by column: the row of A, and the column. */
+  readonly lowerRow: number[]
+  readonly lowerColumn: number[]
+}
+
+function spreadOut({ size, rowStart, column, re, im }: SplitMatrix): Square {
+  const square = {
+    size,
+    re: new Float64Array(size * size),
+    im: new Float64Array(size * size),
+    order: Int32Array.from({ length: size }, (_, row) => row),
+  }
+  for (let row = 0; row < size; row++) {
+    for (let at = rowStart[row]!; at < rowStart[row + 1]!; at++) {
+      square.re[row * size + column[at]!] = re[at]!
+      square.im[row * size + column[at]!] = im[at]!
+    }
+  }
+  return square
+}
+
+function smallestPivot({ size, pivot }: Factors): number {
   let best = 0
   let least = Infinity
   for (let k = 0; k < size; k++) {
-    const pivot = Math.abs(re[k * size + k]!) + Math.abs(im[k * size + k]!)
-    if (pivot < least) {
+    const entry = Math.abs(pivot.re[k]!) + Math.abs(pivot.im[k]!)
+    if (entry < least) {
       best = k
-      least = pivot
+      least = entry
     }
   }
   return best
 }
 
-function eliminate(size: number, re: Float64Array, im: Float64Array, order: Int32Array): number {
+/** @returns the first column without a usable pivot, or -1 */
+function eliminate(square: Square, pattern: Pattern): number {
+  const { size, re, im, order } = square
   for (let k = 0; k < size; k++) {
-    const pivotRow = largestInColumn(size, re, im, k)
+    const best = largestInColumn(square, k)
+    const pivotRow = order[best]!
     const pivotAt = pivotRow * size + k
     if (!(Math.abs(re[pivotAt]!) + Math.abs(im[pivotAt]!) > 0)) return k
-    if (pivotRow !== k) swapRows(size, re, im, order, k, pivotRow)
-    eliminateBelow(size, re, im, k)
+    order[best] = order[k]!
+    order[k] = pivotRow
+    noteUpper(square, k, pattern)
+    eliminateBelow(square, k, pattern)
   }
   return -1
 }
 
-function largestInColumn(size: number, re: Float64Array, im: Float64Array, k: number): number {
+function largestInColumn({ size, re, im, order }: Square, k: number): number {
   let best = k
   let bestSize = -1
-  for (let row = k; row < size; row++) {
-    const at = row * size + k
+  for (let i = k; i < size; i++) {
+    const at = order[i]! * size + k
     const entry = Math.abs(re[at]!) + Math.abs(im[at]!)
     if (entry > bestSize) {
-      best = row
+      best = i
       bestSize = entry
     }
   }
   return best
 }
 
-function swapRows(size: number, re: Float64Array, im: Float64Array, order: Int32Array, a: number, b: number): void {
-  for (let column = 0; column < size; column++) {
-    const atA = a * size + column
-    const atB = b * size + column
-    const keptRe = re[atA]!
-    const keptIm = im[atA]!
-    re[atA] = re[atB]!
-    im[atA] = im[atB]!
-    re[atB] = keptRe
-    im[atB] = keptIm
+/** The columns right of `k` in which the pivot row has anything. */
+function noteUpper({ size, re, im, order }: Square, k: number, { upperStart, upperColumn }: Pattern): void {
+  const start = order[k]! * size
+  for (let column = k + 1; column < size; column++) {
+    if (re[start + column] !== 0 || im[start + column] !== 0) upperColumn.push(column)
   }
-  const kept = order[a]!
-  order[a] = order[b]!
-  order[b] = kept
+  upperStart[k + 1] = upperColumn.length
 }
 
-function eliminateBelow(size: number, re: Float64Array, im: Float64Array, k: number): void {
-  const pivotRe = re[k * size + k]!
-  const pivotIm = im[k * size + k]!
-  const largest = Math.max(Math.abs(pivotRe), Math.abs(pivotIm))
-  const scaledRe = pivotRe / largest
-  const scaledIm = pivotIm / largest
-  const square = (scaledRe * scaledRe + scaledIm * scaledIm) * largest
-  const inverseRe = scaledRe / square
-  const inverseIm = -scaledIm / square
-  const pivotStart = k * size
-  for (let row = k + 1; row < size; row++) {
-    const start = row * size
+function eliminateBelow({ size, re, im, order }: Square, k: number, pattern: Pattern): void {
+  const { upperStart, upperColumn, lowerRow, lowerColumn } = pattern
+  const pivotStart = order[k]! * size
+  const inverse = inverseOf(re[pivotStart + k]!, im[pivotStart + k]!)
+  for (let i = k + 1; i < size; i++) {
+    const start = order[i]! * size
     const entryRe = re[start + k]!
     const entryIm = im[start + k]!
     if (entryRe === 0 && entryIm === 0) continue
-    const factorRe = entryRe * inverseRe - entryIm * inverseIm
-    const factorIm = entryRe * inverseIm + entryIm * inverseRe
+    const factorRe = entryRe * inverse.re - entryIm * inverse.im
+    const factorIm = entryRe * inverse.im + entryIm * inverse.re
     re[start + k] = factorRe
     im[start + k] = factorIm
-    for (let column = k + 1; column < size; column++) {
+    lowerRow.push(order[i]!)
+    lowerColumn.push(k)
+    for (let at = upperStart[k]!; at < upperStart[k + 1]!; at++) {
+      const column = upperColumn[at]!
       const aboveRe = re[pivotStart + column]!
       const aboveIm = im[pivotStart + column]!
-      if (aboveRe === 0 && aboveIm === 0) continue
       re[start + column] = re[start + column]! - (factorRe * aboveRe - factorIm * aboveIm)
       im[start + column] = im[start + column]! - (factorRe * aboveIm + factorIm * aboveRe)
     }
   }
+}
+
+function inverseOf(re: number, im: number): { readonly re: number; readonly im: number } {
+  const largest = Math.max(Math.abs(re), Math.abs(im))
+  const scaledRe = re / largest
+  const scaledIm = im / largest
+  const square = (scaledRe * scaledRe + scaledIm * scaledIm) * largest
+  return { re: scaledRe / square, im: -scaledIm / square }
+}
+
+function gathered(square: Square, pattern: Pattern): Factors {
+  const { size, re, im, order } = square
+  const pivot = splitVector(size)
+  for (let k = 0; k < size; k++) {
+    pivot.re[k] = re[order[k]! * size + k]!
+    pivot.im[k] = im[order[k]! * size + k]!
+  }
+  return { size, order, pivot, lower: gatherLower(square, pattern), upper: gatherUpper(square, pattern) }
+}
+
+function gatherUpper({ size, re, im, order }: Square, { upperStart, upperColumn }: Pattern): Triangle {
+  const upper = emptyTriangle(upperStart, upperColumn.length)
+  for (let row = 0; row < size; row++) {
+    for (let at = upperStart[row]!; at < upperStart[row + 1]!; at++) {
+      const column = upperColumn[at]!
+      upper.column[at] = column
+      upper.re[at] = re[order[row]! * size + column]!
+      upper.im[at] = im[order[row]! * size + column]!
+    }
+  }
+  return upper
+}
+
+/** From columns to rows: those of one row stay in the order of their columns. */
+function gatherLower({ size, re, im, order }: Square, { lowerRow, lowerColumn }: Pattern): Triangle {
+  const placeOfRow = new Int32Array(size)
+  for (let place = 0; place < size; place++) placeOfRow[order[place]!] = place
+  const rowStart = new Int32Array(size + 1)
+  for (let i = 0; i < lowerRow.length; i++) {
+    const place = placeOfRow[lowerRow[i]!]!
+    rowStart[place + 1] = rowStart[place + 1]! + 1
+  }
+  for (let place = 0; place < size; place++) rowStart[place + 1] = rowStart[place + 1]! + rowStart[place]!
+  const lower = emptyTriangle(rowStart, lowerRow.length)
+  const next = rowStart.slice()
+  for (let i = 0; i < lowerRow.length; i++) {
+    const row = lowerRow[i]!
+    const column = lowerColumn[i]!
+    const at = next[placeOfRow[row]!]!
+    next[placeOfRow[row]!] = at + 1
+    lower.column[at] = column
+    lower.re[at] = re[row * size + column]!
+    lower.im[at] = im[row * size + column]!
+  }
+  return lower
+}
+
+function emptyTriangle(rowStart: Int32Array, count: number): Triangle {
+  return { rowStart, column: new Int32Array(count), re: new Float64Array(count), im: new Float64Array(count) }
 }

@@ -2,79 +2,83 @@
 import type { SplitVector } from './splitMatrix'
 import { splitVector } from './splitMatrix'
 
-/** L below the diagonal (ones on it), U on and above, rows of A in `order`. */
-export interface Factors {
-  readonly size: number
+/** Part of a factor, row after row. */
+export interface Triangle {
+  readonly rowStart: Int32Array
+  readonly column: Int32Array
   readonly re: Float64Array
   readonly im: Float64Array
+}
+
+/** P A = L U: rows of A in `order`, the ones on the diagonal of L left out. */
+export interface Factors {
+  readonly size: number
+  readonly lower: Triangle
+  /** Above the diagonal. */
+  readonly upper: Triangle
+  /** Diagonal of U. */
+  readonly pivot: SplitVector
   readonly order: Int32Array
 }
 
 /** Solves A x = right. */
-export function solveFactored(factors: Factors, right: SplitVector): SplitVector {
-  const { size, re, im, order } = factors
+export function solveFactored({ size, lower, upper, pivot, order }: Factors, right: SplitVector): SplitVector {
   const x = splitVector(size)
   for (let row = 0; row < size; row++) {
-    let sumRe = right.re[order[row]!]!
-    let sumIm = right.im[order[row]!]!
-    const start = row * size
-    for (let column = 0; column < row; column++) {
-      const aRe = re[start + column]!
-      const aIm = im[start + column]!
-      if (aRe === 0 && aIm === 0) continue
-      sumRe -= aRe * x.re[column]! - aIm * x.im[column]!
-      sumIm -= aRe * x.im[column]! + aIm * x.re[column]!
-    }
-    x.re[row] = sumRe
-    x.im[row] = sumIm
+    x.re[row] = right.re[order[row]!]!
+    x.im[row] = right.im[order[row]!]!
+    takeRow(lower, row, x)
   }
   for (let row = size - 1; row >= 0; row--) {
-    let sumRe = x.re[row]!
-    let sumIm = x.im[row]!
-    const start = row * size
-    for (let column = row + 1; column < size; column++) {
-      const aRe = re[start + column]!
-      const aIm = im[start + column]!
-      if (aRe === 0 && aIm === 0) continue
-      sumRe -= aRe * x.re[column]! - aIm * x.im[column]!
-      sumIm -= aRe * x.im[column]! + aIm * x.re[column]!
-    }
-    divideInto(x, row, sumRe, sumIm, re[start + row]!, im[start + row]!)
+    takeRow(upper, row, x)
+    divideInto(x, row, x.re[row]!, x.im[row]!, pivot.re[row]!, pivot.im[row]!)
   }
   return x
 }
 
+/** Takes what the row's entries bring from one element of x. */
+function takeRow({ rowStart, column, re, im }: Triangle, row: number, x: SplitVector): void {
+  let sumRe = x.re[row]!
+  let sumIm = x.im[row]!
+  for (let at = rowStart[row]!; at < rowStart[row + 1]!; at++) {
+    const aRe = re[at]!
+    const aIm = im[at]!
+    const xRe = x.re[column[at]!]!
+    const xIm = x.im[column[at]!]!
+    sumRe -= aRe * xRe - aIm * xIm
+    sumIm -= aRe * xIm + aIm * xRe
+  }
+  x.re[row] = sumRe
+  x.im[row] = sumIm
+}
+
 /** Solves Aᴴ x = right. */
-export function solveAdjoint(factors: Factors, right: SplitVector): SplitVector {
-  const { size, re, im, order } = factors
-  const y = splitVector(size)
+export function solveAdjoint({ size, lower, upper, pivot, order }: Factors, right: SplitVector): SplitVector {
+  const y = { re: right.re.slice(), im: right.im.slice() }
   for (let row = 0; row < size; row++) {
-    let sumRe = right.re[row]!
-    let sumIm = right.im[row]!
-    for (let above = 0; above < row; above++) {
-      const aRe = re[above * size + row]!
-      const aIm = -im[above * size + row]!
-      sumRe -= aRe * y.re[above]! - aIm * y.im[above]!
-      sumIm -= aRe * y.im[above]! + aIm * y.re[above]!
-    }
-    divideInto(y, row, sumRe, sumIm, re[row * size + row]!, -im[row * size + row]!)
+    divideInto(y, row, y.re[row]!, y.im[row]!, pivot.re[row]!, -pivot.im[row]!)
+    spreadRow(upper, row, y)
   }
   const x = splitVector(size)
   for (let row = size - 1; row >= 0; row--) {
-    let sumRe = y.re[row]!
-    let sumIm = y.im[row]!
-    for (let below = row + 1; below < size; below++) {
-      const aRe = re[below * size + row]!
-      const aIm = -im[below * size + row]!
-      sumRe -= aRe * y.re[below]! - aIm * y.im[below]!
-      sumIm -= aRe * y.im[below]! + aIm * y.re[below]!
-    }
-    y.re[row] = sumRe
-    y.im[row] = sumIm
-    x.re[order[row]!] = sumRe
-    x.im[order[row]!] = sumIm
+    spreadRow(lower, row, y)
+    x.re[order[row]!] = y.re[row]!
+    x.im[order[row]!] = y.im[row]!
   }
   return x
+}
+
+/** Takes one element of y, by the conjugates of its row's entries, from those that they stand under. */
+function spreadRow({ rowStart, column, re, im }: Triangle, row: number, y: SplitVector): void {
+  const yRe = y.re[row]!
+  const yIm = y.im[row]!
+  for (let at = rowStart[row]!; at < rowStart[row + 1]!; at++) {
+    const aRe = re[at]!
+    const aIm = -im[at]!
+    const to = column[at]!
+    y.re[to] = y.re[to]! - (aRe * yRe - aIm * yIm)
+    y.im[to] = y.im[to]! - (aRe * yIm + aIm * yRe)
+  }
 }
 
 function divideInto(x: SplitVector, at: number, aRe: number, aIm: number, bRe: number, bIm: number): void {

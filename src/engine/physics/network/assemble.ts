@@ -6,8 +6,8 @@
  */
 import type { Complex } from '../../math/complex'
 import { divide, ONE } from '../../math/complex'
-import type { SplitMatrix, SplitVector } from '../../math/splitMatrix'
-import { splitMatrix, splitVector } from '../../math/splitMatrix'
+import type { Entries, SplitMatrix, SplitVector } from '../../math/splitMatrix'
+import { addEntry, noEntries, splitMatrix, splitVector } from '../../math/splitMatrix'
 import type { Element } from './circuit'
 import { compareIds, nodesOf } from './circuit'
 import type { NodeName } from './unsolvable'
@@ -44,16 +44,14 @@ export function assemble(elements: readonly Element[]): Assembly {
     nodeOfRow.push(...branchNodes(element))
   }
   const size = nodeOfRow.length
-  const assembly = {
-    nodes,
-    rowByNode,
-    rowByElement,
-    nodeOfRow,
-    matrix: splitMatrix(size),
-    sources: splitVector(size),
-  }
-  for (const element of elements) stamp(assembly, element)
-  return assembly
+  const stamped = { rowByNode, rowByElement, entries: noEntries(), sources: splitVector(size) }
+  for (const element of elements) stamp(stamped, element)
+  const { entries, sources } = stamped
+  return { nodes, rowByNode, rowByElement, nodeOfRow, matrix: splitMatrix(size, entries), sources }
+}
+
+interface Stamped extends Pick<Assembly, 'rowByNode' | 'rowByElement' | 'sources'> {
+  readonly entries: Entries
 }
 
 function branchNodes(element: Element): readonly NodeName[] {
@@ -67,14 +65,14 @@ function namedEnd(from: NodeName, to: NodeName): NodeName {
   return from === REMOTE_EARTH ? to : from
 }
 
-function stamp(assembly: Assembly, element: Element): void {
+function stamp(assembly: Stamped, element: Element): void {
   const row = assembly.rowByElement.get(element.id)
   switch (element.kind) {
     case 'impedance':
       if (row === undefined) stampAdmittance(assembly, element.from, element.to, divide(ONE, element.impedance))
       else {
         stampBranch(assembly, row, element.from, element.to)
-        addEntry(assembly.matrix, row, row, -element.impedance.re, -element.impedance.im)
+        addEntry(assembly.entries, row, row, -element.impedance.re, -element.impedance.im)
       }
       return
     case 'admittance':
@@ -92,7 +90,7 @@ function stamp(assembly: Assembly, element: Element): void {
     case 'coupled':
       element.branches.forEach((branch, i) => {
         stampBranch(assembly, row! + i, branch.from, branch.to)
-        element.impedance[i]!.forEach((z, j) => addEntry(assembly.matrix, row! + i, row! + j, -z.re, -z.im))
+        element.impedance[i]!.forEach((z, j) => addEntry(assembly.entries, row! + i, row! + j, -z.re, -z.im))
       })
       return
     case 'shunt':
@@ -101,51 +99,45 @@ function stamp(assembly: Assembly, element: Element): void {
           const a = assembly.rowByNode.get(node)
           const b = assembly.rowByNode.get(other)
           const y = element.admittance[i]![j]!
-          if (a !== undefined && b !== undefined) addEntry(assembly.matrix, a, b, y.re, y.im)
+          if (a !== undefined && b !== undefined) addEntry(assembly.entries, a, b, y.re, y.im)
         }),
       )
       return
     case 'electrodes':
       element.nodes.forEach((node, i) => {
         stampBranch(assembly, row! + i, node, REMOTE_EARTH)
-        element.resistance[i]!.forEach((r, j) => addEntry(assembly.matrix, row! + i, row! + j, -r, 0))
+        element.resistance[i]!.forEach((r, j) => addEntry(assembly.entries, row! + i, row! + j, -r, 0))
       })
   }
 }
 
-function stampAdmittance(assembly: Assembly, from: NodeName, to: NodeName, y: Complex): void {
+function stampAdmittance(assembly: Stamped, from: NodeName, to: NodeName, y: Complex): void {
   const a = assembly.rowByNode.get(from)
   const b = assembly.rowByNode.get(to)
-  if (a !== undefined) addEntry(assembly.matrix, a, a, y.re, y.im)
-  if (b !== undefined) addEntry(assembly.matrix, b, b, y.re, y.im)
+  if (a !== undefined) addEntry(assembly.entries, a, a, y.re, y.im)
+  if (b !== undefined) addEntry(assembly.entries, b, b, y.re, y.im)
   if (a === undefined || b === undefined) return
-  addEntry(assembly.matrix, a, b, -y.re, -y.im)
-  addEntry(assembly.matrix, b, a, -y.re, -y.im)
+  addEntry(assembly.entries, a, b, -y.re, -y.im)
+  addEntry(assembly.entries, b, a, -y.re, -y.im)
 }
 
 /** The branch current leaves `from` and enters `to`; its own row begins V(from) - V(to). */
-function stampBranch(assembly: Assembly, row: number, from: NodeName, to: NodeName): void {
+function stampBranch(assembly: Stamped, row: number, from: NodeName, to: NodeName): void {
   const a = assembly.rowByNode.get(from)
   const b = assembly.rowByNode.get(to)
   if (a !== undefined) {
-    addEntry(assembly.matrix, a, row, 1, 0)
-    addEntry(assembly.matrix, row, a, 1, 0)
+    addEntry(assembly.entries, a, row, 1, 0)
+    addEntry(assembly.entries, row, a, 1, 0)
   }
   if (b !== undefined) {
-    addEntry(assembly.matrix, b, row, -1, 0)
-    addEntry(assembly.matrix, row, b, -1, 0)
+    addEntry(assembly.entries, b, row, -1, 0)
+    addEntry(assembly.entries, row, b, -1, 0)
   }
 }
 
-function inject(assembly: Assembly, node: NodeName, re: number, im: number): void {
+function inject(assembly: Stamped, node: NodeName, re: number, im: number): void {
   const row = assembly.rowByNode.get(node)
   if (row === undefined) return
   assembly.sources.re[row] = assembly.sources.re[row]! + re
   assembly.sources.im[row] = assembly.sources.im[row]! + im
-}
-
-function addEntry(matrix: SplitMatrix, row: number, column: number, re: number, im: number): void {
-  const at = row * matrix.size + column
-  matrix.re[at] = matrix.re[at]! + re
-  matrix.im[at] = matrix.im[at]! + im
 }

@@ -11,31 +11,47 @@ export interface Equilibrated {
 }
 
 export function equilibrate(matrix: SplitMatrix): Equilibrated {
-  const { size } = matrix
-  const scaled = { size, re: matrix.re.slice(), im: matrix.im.slice() }
+  const { size, rowStart, column } = matrix
+  const re = matrix.re.slice()
+  const im = matrix.im.slice()
   const rowFactor = new Float64Array(size).fill(1)
   const columnFactor = new Float64Array(size).fill(1)
+  const rowOf = rowsOf(matrix)
   for (let pass = 0; pass < 2; pass++) {
-    for (let row = 0; row < size; row++) scaleLine(scaled, row * size, 1, rowFactor, row)
-    for (let column = 0; column < size; column++) scaleLine(scaled, column, size, columnFactor, column)
+    scaleLines(rowStart[size]!, rowOf, re, im, rowFactor)
+    scaleLines(rowStart[size]!, column, re, im, columnFactor)
   }
-  return { matrix: scaled, rowFactor, columnFactor }
+  return { matrix: { size, rowStart, column, re, im }, rowFactor, columnFactor }
 }
 
-function scaleLine(matrix: SplitMatrix, start: number, stride: number, factors: Float64Array, line: number): void {
-  const { size, re, im } = matrix
-  let largest = 0
-  for (let i = 0, at = start; i < size; i++, at += stride) {
-    largest = Math.max(largest, Math.abs(re[at]!), Math.abs(im[at]!))
+function rowsOf({ size, rowStart, column }: SplitMatrix): Int32Array {
+  const rowOf = new Int32Array(column.length)
+  for (let row = 0; row < size; row++) rowOf.fill(row, rowStart[row]!, rowStart[row + 1]!)
+  return rowOf
+}
+
+/** @param lineOf the row, or the column, of each entry */
+function scaleLines(
+  count: number,
+  lineOf: Int32Array,
+  re: Float64Array,
+  im: Float64Array,
+  factors: Float64Array,
+): void {
+  const scale = new Float64Array(factors.length)
+  for (let at = 0; at < count; at++) {
+    const line = lineOf[at]!
+    scale[line] = Math.max(scale[line]!, Math.abs(re[at]!), Math.abs(im[at]!))
   }
-  if (largest === 0) return
-  const factor = 1 / powerOfTwoBelow(largest)
-  if (factor === 1) return
-  for (let i = 0, at = start; i < size; i++, at += stride) {
+  for (let line = 0; line < scale.length; line++) {
+    scale[line] = scale[line] === 0 ? 1 : 1 / powerOfTwoBelow(scale[line]!)
+    factors[line] = factors[line]! * scale[line]!
+  }
+  for (let at = 0; at < count; at++) {
+    const factor = scale[lineOf[at]!]!
     re[at] = re[at]! * factor
     im[at] = im[at]! * factor
   }
-  factors[line] = factors[line]! * factor
 }
 
 /** Largest power of two not above a positive finite value. */

@@ -38,10 +38,12 @@ export function solveChecked(equilibrated: Equilibrated, lu: Lu, right: SplitVec
 }
 
 function product(vector: SplitVector, factors: Float64Array): SplitVector {
-  return {
-    re: vector.re.map((value, i) => value * factors[i]!),
-    im: vector.im.map((value, i) => value * factors[i]!),
+  const scaled = splitVector(factors.length)
+  for (let i = 0; i < factors.length; i++) {
+    scaled.re[i] = vector.re[i]! * factors[i]!
+    scaled.im[i] = vector.im[i]! * factors[i]!
   }
+  return scaled
 }
 
 interface Residual {
@@ -51,7 +53,7 @@ interface Residual {
 }
 
 function residualOf(matrix: SplitMatrix, x: SplitVector, right: SplitVector): Residual {
-  const { size, re, im } = matrix
+  const { size, rowStart, column, re, im } = matrix
   const difference = splitVector(size)
   const largest = largestEntry(x)
   let residual = 0
@@ -61,12 +63,11 @@ function residualOf(matrix: SplitMatrix, x: SplitVector, right: SplitVector): Re
     let leftIm = right.im[row]!
     let reach = Math.abs(leftRe) + Math.abs(leftIm)
     let rowSize = 0
-    for (let column = 0, at = row * size; column < size; column++, at++) {
+    for (let at = rowStart[row]!; at < rowStart[row + 1]!; at++) {
       const aRe = re[at]!
       const aIm = im[at]!
-      if (aRe === 0 && aIm === 0) continue
-      const xRe = x.re[column]!
-      const xIm = x.im[column]!
+      const xRe = x.re[column[at]!]!
+      const xIm = x.im[column[at]!]!
       leftRe -= aRe * xRe - aIm * xIm
       leftIm -= aRe * xIm + aIm * xRe
       const entry = Math.abs(aRe) + Math.abs(aIm)
