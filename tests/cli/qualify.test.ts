@@ -40,7 +40,8 @@ function write(name: string, cases: readonly unknown[]): string {
 it('exits 0 when all pass, in files and in folders', () => {
   const file = write('a.json', [item])
   expect(qualify([file, folder])).toBe(0)
-  expect(said).toEqual(['passed  class-1  insulation', 'passed  class-1  insulation', '2 passed, 0 failed'])
+  const line = 'passed  class-1  insulation  IEC 60903: class 1 is proved at 10 kV'
+  expect(said).toEqual([line, line, '2 passed, 0 failed'])
 })
 
 it('exits 1 when one fails', () => {
@@ -65,6 +66,15 @@ it('exits 2 for an empty folder and for an option', () => {
 it('gives the results as JSON when asked', () => {
   expect(qualify(['--json', write('a.json', [item])])).toBe(0)
   expect(said.map((line) => JSON.parse(line) as unknown)).toEqual([
-    [{ id: 'class-1', model: 'insulation', passed: true, reasons: [] }],
+    [
+      {
+        id: 'class-1',
+        model: 'insulation',
+        source: item.source,
+        passed: true,
+        reasons: [],
+        values: [{ path: 'proofTestV', expected: 10_000, tolerance: { relative: 0.001 }, got: 10_000, isMet: true }],
+      },
+    ],
   ])
 })

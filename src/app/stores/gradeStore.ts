@@ -1,6 +1,7 @@
 /** What the grader has said of the open job, and what it is busy with. Shown in the debrief only. */
 import { createStore } from 'zustand/vanilla'
 import type { Exposure, Feelers } from '../../engine'
+import type { CircuitAnswer, CircuitChoice } from '../workers/circuitOf'
 import type { Answer, DrawnLivening, Graded, Question, Supposed, Supposition } from '../workers/grading'
 import { requireHeld } from './held'
 import { jobStore } from './jobStore'
@@ -19,6 +20,7 @@ export interface Grade {
   readonly drawn: DrawnLivening | null
   readonly supposed: Supposed | null
   readonly felt: Felt | null
+  readonly circuit: CircuitAnswer | null
   readonly failure: string | null
 }
 
@@ -29,6 +31,7 @@ const noGrade: Grade = {
   drawn: null,
   supposed: null,
   felt: null,
+  circuit: null,
   failure: null,
 }
 
@@ -37,9 +40,12 @@ export const gradeStore = createStore<Grade>(() => noGrade)
 let worker: Worker | null = null
 let isBusy = false
 
-/** One question at a time: a new one stops what was still being worked on. An idle worker feels on with what it knows. */
+/** Answered at once by a worker that has worked on the job before. */
+const quick: readonly Question['ask'][] = ['feel', 'circuit']
+
+/** One question at a time: a new one stops what was still being worked on. An idle worker goes on with what it knows. */
 function ask(question: Question): void {
-  if (isBusy || question.ask !== 'feel' || worker === null) worker = restart()
+  if (isBusy || !quick.includes(question.ask) || worker === null) worker = restart()
   isBusy = true
   worker.postMessage(question)
 }
@@ -59,6 +65,7 @@ function take(answer: Answer): void {
   else if (answer.tell === 'graded') set({ graded: answer.graded, drawn: answer.graded.drawn, progress: null })
   else if (answer.tell === 'drawn') set({ drawn: answer.drawn, progress: null })
   else if (answer.tell === 'supposed') set({ supposed: answer.supposed, progress: null })
+  else if (answer.tell === 'circuit') set({ circuit: answer.circuit, progress: null })
   else if (answer.tell === 'felt') set({ felt: { kind: answer.feelers.kind, exposure: answer.exposure } })
   else set({ progress: null, failure: answer.reason })
 }
@@ -92,6 +99,11 @@ export function feelAt(feelers: Feelers): void {
   const { drawn } = gradeStore.getState()
   if (!head || !drawn) return
   ask({ ask: 'feel', head, orders: orders(), at: drawn.at, livening: drawn.livening, feelers })
+}
+
+export function askCircuit(choice: CircuitChoice): void {
+  const { head } = jobStore.getState()
+  if (head) ask({ ask: 'circuit', head, orders: orders(), choice })
 }
 
 export function stopGrading(): void {

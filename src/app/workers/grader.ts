@@ -18,6 +18,7 @@ import {
 } from '../../engine'
 import { requirePack } from '../storage/library'
 import { replayJob } from '../storage/replayJob'
+import { circuitOf } from './circuitOf'
 import type { Answer, DrawnLivening, Graded, Question, Supposed, Supposition } from './grading'
 
 const cache = createSweepCache()
@@ -32,6 +33,7 @@ self.onmessage = ({ data }: MessageEvent<Question>) => {
     const timeline = replayJob(data.head, data.orders)
     if (data.ask === 'grade') answer({ tell: 'graded', graded: grade(timeline, data.head.pack) })
     else if (data.ask === 'draw') answer({ tell: 'drawn', drawn: drawVisible(timeline) })
+    else if (data.ask === 'circuit') answer({ tell: 'circuit', circuit: circuitOf(timeline, data.choice, cache) })
     else if (data.ask === 'feel') {
       const exposure = feel(momentAt(timeline, data.at), data.livening, declaredCorner, data.feelers, cache)
       if (isUnsolvable(exposure)) answer({ tell: 'failed', reason: exposure.reason })

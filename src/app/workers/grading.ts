@@ -10,6 +10,7 @@ import type {
   Result,
   WithoutThing,
 } from '../../engine'
+import type { CircuitAnswer, CircuitChoice } from './circuitOf'
 import type { JobHead } from '../stores/jobStore'
 
 /** One livening at one moment, ready to be drawn. */
@@ -72,6 +73,12 @@ export type Question =
       readonly supposition: Supposition
     }
   | {
+      readonly ask: 'circuit'
+      readonly head: JobHead
+      readonly orders: readonly Order[]
+      readonly choice: CircuitChoice
+    }
+  | {
       readonly ask: 'feel'
       readonly head: JobHead
       readonly orders: readonly Order[]
@@ -81,6 +88,7 @@ export type Question =
     }
 
 export type Answer =
+  | { readonly tell: 'circuit'; readonly circuit: CircuitAnswer }
   /** Null: nothing to lay a hand on, or nothing worth a number. */
   | { readonly tell: 'felt'; readonly feelers: Feelers; readonly exposure: Exposure | null }
   | { readonly tell: 'progress'; readonly done: number; readonly total: number }

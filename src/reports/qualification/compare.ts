@@ -5,6 +5,25 @@
 import type { Values } from './model'
 import type { QualificationCase, Tolerance } from './qualificationCase'
 
+/** One value of a case: what was expected, within what, and what the model gave. */
+export interface ComparedValue {
+  readonly path: string
+  readonly expected: number | string
+  readonly tolerance: Tolerance
+  /** Undefined when the model gives no single value there. */
+  readonly got: number | string | undefined
+  readonly isMet: boolean
+}
+
+export function compared(output: Values, { expected, tolerance }: QualificationCase): readonly ComparedValue[] {
+  return Object.entries(expected).map(([path, value]) => {
+    const within = toleranceFor(path, tolerance)
+    const got = findValue(output, path)
+    const isMet = difference(path, value, got, within) === undefined
+    return { path, expected: value, tolerance: within, got: typeof got === 'object' ? undefined : got, isMet }
+  })
+}
+
 /** Why the output does not meet the case; empty when it does. */
 export function differences(output: Values, { expected, tolerance }: QualificationCase): readonly string[] {
   const paths = Object.keys(expected)

@@ -1,2 +1,3 @@
-export { qualificationLines, qualifyCase } from './qualify'
+export { qualificationLines, qualifyCase, type CaseResult } from './qualify'
 export type { QualificationCase } from './qualificationCase'
+export type { ComparedValue } from './compare'

@@ -1,5 +1,5 @@
 /** Runs qualification cases and says for each whether the program meets it, and if not, why. */
-import { differences } from './compare'
+import { compared, differences, type ComparedValue } from './compare'
 import { Inputs } from './inputs'
 import { isNoAnswer, type Model } from './model'
 import { models } from './models'
@@ -8,44 +8,53 @@ import type { QualificationCase } from './qualificationCase'
 export interface CaseResult {
   readonly id: string
   readonly model: string
+  readonly source: string
   readonly passed: boolean
   /** Why it failed; empty when it passed. */
   readonly reasons: readonly string[]
+  /** Expected beside got; empty when the model gave nothing. */
+  readonly values: readonly ComparedValue[]
 }
+
+type Answered = Pick<CaseResult, 'reasons' | 'values'>
+
+const withoutAnswer = (reasons: readonly string[]): Answered => ({ reasons, values: [] })
 
 export function qualifyCase(qualificationCase: QualificationCase): CaseResult {
-  const reasons = reasonsAgainst(qualificationCase)
-  return { id: qualificationCase.id, model: qualificationCase.model, passed: reasons.length === 0, reasons }
+  const { id, model, source } = qualificationCase
+  const answered = answerTo(qualificationCase)
+  return { id, model, source, passed: answered.reasons.length === 0, ...answered }
 }
 
-function reasonsAgainst(qualificationCase: QualificationCase): readonly string[] {
+function answerTo(qualificationCase: QualificationCase): Answered {
   const model = models.find(({ name }) => name === qualificationCase.model)
   if (model === undefined) {
     const known = models.map(({ name }) => name).join(', ')
-    return [`no model is called ${qualificationCase.model}; the models are ${known}`]
+    return withoutAnswer([`no model is called ${qualificationCase.model}; the models are ${known}`])
   }
   try {
     return answerAgainst(model, qualificationCase)
   } catch (error) {
     // An invariant of the engine: the inputs passed the reader but make no sense together.
-    return [`the model stopped: ${error instanceof Error ? error.message : String(error)}`]
+    return withoutAnswer([`the model stopped: ${error instanceof Error ? error.message : String(error)}`])
   }
 }
 
-function answerAgainst(model: Model, qualificationCase: QualificationCase): readonly string[] {
+function answerAgainst(model: Model, qualificationCase: QualificationCase): Answered {
   const inputs = new Inputs(qualificationCase.inputs)
   const answer = model.prepare(inputs)
   const problems = inputs.problems()
-  if (problems.length > 0) return problems
+  if (problems.length > 0) return withoutAnswer(problems)
   const output = answer()
-  return isNoAnswer(output) ? [output.noAnswer] : differences(output, qualificationCase)
+  if (isNoAnswer(output)) return withoutAnswer([output.noAnswer])
+  return { reasons: differences(output, qualificationCase), values: compared(output, qualificationCase) }
 }
 
-/** One line per case, then the totals. */
+/** One line per case with its source, then the totals. */
 export function qualificationLines(results: readonly CaseResult[]): readonly string[] {
   const passed = results.filter((result) => result.passed).length
-  const lines = results.map(({ id, model, passed, reasons }) =>
-    passed ? `passed  ${id}  ${model}` : `failed  ${id}  ${model}  ${reasons.join('; ')}`,
+  const lines = results.map(({ id, model, source, passed, reasons }) =>
+    passed ? `passed  ${id}  ${model}  ${source}` : `failed  ${id}  ${model}  ${reasons.join('; ')}  ${source}`,
   )
   return [...lines, `${passed} passed, ${results.length - passed} failed`]
 }

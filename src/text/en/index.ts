@@ -1,6 +1,7 @@
 /** English, gathered from its areas. */
 import { actions } from './actions'
 import { app } from './app'
+import { figures } from './figures'
 import { front } from './front'
 import { gear } from './gear'
 import { judging } from './judging'
@@ -12,6 +13,7 @@ import { scene } from './scene'
 export const english = {
   ...actions,
   ...app,
+  ...figures,
   ...front,
   ...gear,
   ...judging,

@@ -29,7 +29,16 @@ const relay: QualificationCase = {
 
 describe('a case', () => {
   it('passes when every value is met, a node with a dot and an angle modulo 360 included', () => {
-    expect(qualifyCase(sound)).toEqual({ id: 'ohm', model: 'network', passed: true, reasons: [] })
+    expect(qualifyCase(sound)).toMatchObject({ id: 'ohm', model: 'network', passed: true, reasons: [] })
+  })
+
+  it('shows what was expected beside what was got', () => {
+    const { values } = qualifyCase({ ...sound, expected: { 'currentA.1': 11, 'currentA.7': 10 } })
+    const tolerance = { absolute: 0.001 }
+    expect(values).toEqual([
+      { path: 'currentA.1', expected: 11, tolerance, got: expect.closeTo(10, 9), isMet: false },
+      { path: 'currentA.7', expected: 10, tolerance, got: undefined, isMet: false },
+    ])
   })
 
   it('fails on a wrong expectation and says what was got', () => {
@@ -121,8 +130,8 @@ describe('the report', () => {
   it('gives a line per case and ends with the totals', () => {
     const results = [qualifyCase(sound), qualifyCase({ ...relay, expected: { timeS: 'soon' } })]
     expect(qualificationLines(results)).toEqual([
-      'passed  ohm  network',
-      'failed  relay  protection  timeS: expected soon, got never',
+      "passed  ohm  network  Ohm's law",
+      'failed  relay  protection  timeS: expected soon, got never  pole of the curve equation',
       '1 passed, 1 failed',
     ])
   })

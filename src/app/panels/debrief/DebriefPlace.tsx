@@ -29,7 +29,7 @@ export function DebriefPlace({ onMarks }: { onMarks?: () => void }) {
   const graded = useStore(gradeStore, (grade) => grade.graded)
   const ordered = useStore(jobStore, (job) => job.ordered)
   useEffect(gradeJob, [ordered])
-  if (sheet === 'drawing') return <LiveningSheet onBack={() => setSheet('debrief')} />
+  if (sheet === 'drawing') return <LiveningSheet hasCircuit onBack={() => setSheet('debrief')} />
   if (sheet === 'suppose' && graded?.drawn) return <Suppose graded={graded} onBack={() => setSheet('debrief')} />
   return (
     <main className='stack debrief'>

@@ -9,24 +9,38 @@ import type { DrawnLivening } from '../../workers/grading'
 import { Tally } from '../drawing/Marks'
 import { useSpeaker } from '../useSpeaker'
 import { ExposureRow } from './ExposureRow'
+import { CircuitSheet } from './CircuitSheet'
 import { FeelersBox, type FeelersEntry, findPoint, noFeelers } from './FeelersBox'
 import { LiveningPicture } from './LiveningPicture'
 import { Working } from './Working'
 import { worstByPerson } from './verdicts'
 
-export function LiveningSheet({ onBack }: { onBack: () => void }) {
+export interface LiveningSheetProps {
+  readonly onBack: () => void
+  /** After the job: every moment and everything that could have come alive can be looked into. */
+  readonly hasCircuit?: boolean
+}
+
+export function LiveningSheet({ onBack, hasCircuit = false }: LiveningSheetProps) {
   const drawn = useStore(gradeStore, (grade) => grade.drawn)
   const isWorking = useStore(gradeStore, (grade) => grade.progress !== null)
   const canFeel = useStore(jobStore, (job) => job.head?.purpose === 'practise')
   const [entry, setEntry] = useState(noFeelers)
   useFeeling(entry)
+  const [isCircuit, setIsCircuit] = useState(false)
   const speaker = useSpeaker()
+  if (isCircuit && drawn) return <CircuitSheet drawn={drawn} onBack={() => setIsCircuit(false)} />
   return (
     <main className='stack livening'>
       <div className='livehead'>
         <h1 className='head'>
           {drawn ? oneSentence(drawn, speaker) : say(isWorking ? 'livening.working' : 'livening.none')}
         </h1>
+        {drawn && hasCircuit && (
+          <button type='button' className='btn' onClick={() => setIsCircuit(true)}>
+            {say('circuit.open')}
+          </button>
+        )}
         <button type='button' className='btn go' onClick={onBack} autoFocus>
           {say('livening.back')}
         </button>

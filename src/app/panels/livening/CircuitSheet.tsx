@@ -1,0 +1,192 @@
+/** The circuit of an instant, whole: the voltage of every point and the current of every way. */
+import { useEffect, useState } from 'react'
+import { useStore } from 'zustand'
+import { type Speaker, amperes, plain, say, seconds, timeOfDay, volts } from '../../../text'
+import { askCircuit, gradeStore } from '../../stores/gradeStore'
+import type { CircuitChoice, ShownCircuit } from '../../workers/circuitOf'
+import type { DrawnLivening } from '../../workers/grading'
+import { useSpeaker } from '../useSpeaker'
+import { Working } from './Working'
+import { type CircuitPart, circuitParts, partOf } from './circuitParts'
+
+export function CircuitSheet({ drawn, onBack }: { drawn: DrawnLivening; onBack: () => void }) {
+  const speaker = useSpeaker()
+  const answer = useStore(gradeStore, (grade) => grade.circuit)
+  const [choice, setChoice] = useState<CircuitChoice>({
+    at: drawn.at,
+    livening: drawn.livening,
+    corner: 'declared',
+    second: 0,
+  })
+  useEffect(() => askCircuit(choice), [choice])
+  const [shown, setShown] = useState<ShownCircuit | null>(null)
+  if (answer && 'nodes' in answer && answer !== shown) setShown(answer)
+  return (
+    <main className='stack livening'>
+      <div className='livehead'>
+        <h1 className='head'>
+          {shown ? say('circuit.title', { from: seconds(shown.from), to: seconds(shown.to) }) : say('livening.working')}
+        </h1>
+        <button type='button' className='btn go' onClick={onBack} autoFocus>
+          {say('circuit.back')}
+        </button>
+      </div>
+      <Working />
+      {shown && <Choices drawn={drawn} shown={shown} choice={choice} onChoice={setChoice} speaker={speaker} />}
+      {answer && !('nodes' in answer) ? (
+        <p role='alert'>{say('circuit.unsolvable', { reason: answer.reason, node: answer.node })}</p>
+      ) : (
+        shown && <Tables shown={shown} />
+      )}
+    </main>
+  )
+}
+
+interface ChoicesProps {
+  readonly drawn: DrawnLivening
+  readonly shown: ShownCircuit
+  readonly choice: CircuitChoice
+  readonly onChoice: (choice: CircuitChoice) => void
+  readonly speaker: Speaker
+}
+
+function Choices({ drawn, shown, choice, onChoice, speaker }: ChoicesProps) {
+  const change = (part: Partial<CircuitChoice>) => onChoice({ ...choice, second: 0, ...part })
+  const isLast = shown.to >= shown.end
+  return (
+    <div className='feelersrow circuitrow'>
+      <Choice
+        label={say('circuit.moment')}
+        value={String(shown.moments.findLast((it) => it <= choice.at) ?? 0)}
+        options={shown.moments.map((at) => [String(at), timeOfDay(drawn.belief.sheet.startsAt + at)])}
+        onChange={(at) => change({ at: Number(at) })}
+      />
+      <Choice
+        label={say('circuit.livening')}
+        value={choice.livening}
+        options={shown.livenings.map((id) => [id, id === 'none' ? say('circuit.none') : speaker.say(`livening.${id}`)])}
+        onChange={(livening) => change({ livening })}
+      />
+      <Choice
+        label={say('circuit.corner')}
+        value={choice.corner}
+        options={shown.corners.map((id) => [id, cornerWords(id, speaker)])}
+        onChange={(corner) => change({ corner })}
+      />
+      <button type='button' className='btn' disabled={isLast} onClick={() => change({ second: shown.to })}>
+        {say('circuit.later')}
+      </button>
+      <button type='button' className='btn' disabled={choice.second === 0} onClick={() => change({})}>
+        {say('circuit.start')}
+      </button>
+    </div>
+  )
+}
+
+/** `soil-low fixing-high` in words. */
+const cornerWords = (id: string, speaker: Speaker): string =>
+  id
+    .split(' ')
+    .map((part) => speaker.say(`corner.${part}`))
+    .join(', ')
+
+interface ChoiceProps {
+  readonly label: string
+  readonly value: string
+  readonly options: readonly (readonly [string, string])[]
+  readonly onChange: (value: string) => void
+}
+
+function Choice({ label, value, options, onChange }: ChoiceProps) {
+  return (
+    <label className='circuitchoice'>
+      <span className='q'>{label}</span>
+      <select className='entry' value={value} onChange={(event) => onChange(event.target.value)}>
+        {options.map(([id, words], i) => (
+          <option key={`${id} ${i}`} value={id}>
+            {words}
+          </option>
+        ))}
+      </select>
+    </label>
+  )
+}
+
+function Tables({ shown }: { shown: ShownCircuit }) {
+  return (
+    <div className='cols circuitcols grow'>
+      <section className='stack scroll' tabIndex={0} aria-label={say('circuit.nodes')}>
+        <h2 className='sec'>
+          {say('circuit.nodes')}
+          <span className='q'>
+            {say('circuit.counts', { nodes: shown.nodes.length, branches: shown.branches.length })}
+          </span>
+        </h2>
+        <table>
+          <thead>
+            <tr>
+              <th>{say('circuit.node')}</th>
+              <th className='num'>{say('circuit.voltage')}</th>
+              <th className='num'>{say('circuit.angle')}</th>
+            </tr>
+          </thead>
+          {byPart(shown.nodes, (it) => it.node).map(([part, nodes]) => (
+            <tbody key={part}>
+              <PartRow part={part} columns={3} />
+              {nodes.map(({ node, voltage, degrees }) => (
+                <tr key={node}>
+                  <td className='n'>{node}</td>
+                  <td className='num n'>{volts(voltage)}</td>
+                  <td className='num n'>{plain(degrees, 1)}°</td>
+                </tr>
+              ))}
+            </tbody>
+          ))}
+        </table>
+      </section>
+      <section className='stack scroll' tabIndex={0} aria-label={say('circuit.branches')}>
+        <h2 className='sec'>{say('circuit.branches')}</h2>
+        <table>
+          <thead>
+            <tr>
+              <th>{say('circuit.from')}</th>
+              <th>{say('circuit.to')}</th>
+              <th className='num'>{say('circuit.current')}</th>
+              <th className='num'>{say('circuit.angle')}</th>
+            </tr>
+          </thead>
+          {byPart(shown.branches, (it) => it.id).map(([part, branches]) => (
+            <tbody key={part}>
+              <PartRow part={part} columns={4} />
+              {branches.map(({ id, from, to, current, degrees }) => (
+                <tr key={id} title={id}>
+                  <td className='n'>{from === '0' ? say('circuit.earth') : from}</td>
+                  <td className='n'>{to === '0' ? say('circuit.earth') : to}</td>
+                  <td className='num n'>{amperes(current)}</td>
+                  <td className='num n'>{plain(degrees, 1)}°</td>
+                </tr>
+              ))}
+            </tbody>
+          ))}
+        </table>
+      </section>
+    </div>
+  )
+}
+
+function PartRow({ part, columns }: { part: CircuitPart; columns: number }) {
+  return (
+    <tr>
+      <th colSpan={columns} scope='colgroup' className='part'>
+        {say(`circuit.part.${part}`)}
+      </th>
+    </tr>
+  )
+}
+
+/** Parts in the order of the sheet, those without any left out. */
+function byPart<T>(all: readonly T[], idOf: (it: T) => string): readonly (readonly [CircuitPart, readonly T[]])[] {
+  return circuitParts
+    .map((part) => [part, all.filter((it) => partOf(idOf(it)) === part)] as const)
+    .filter(([, found]) => found.length > 0)
+}
