@@ -14,6 +14,7 @@ const exposure: Exposure = {
   heartEquivalent: 2,
   duration: 2.5,
   cleared: true,
+  shots: { count: 1, longest: 2.5, total: 2.5 },
   zone: 'AC-4.3',
   limit: 0.005,
   judged: 2,

@@ -14,7 +14,7 @@ import { footSpreading, footTerminal, stanceWidth } from './bodies/feet'
 import { solveBody, type BodyPorts } from './bodies/solveBody'
 import type { Fitted } from './circuit/fitted'
 import type { PhaseView, Terminal } from './circuit/phaseView'
-import type { Exposure } from './exposure'
+import { exposureShots, type Exposure, type ExposureShots } from './exposure'
 import { limitOf } from './limits'
 import type { LinePhase, LineStory } from './lineStory'
 import { bystanderPace } from './paths/bystanderPace'
@@ -133,7 +133,8 @@ export function judge(
     if (worst === undefined || ratio > worst.ratio) worst = { it, duration, ratio }
   }
   if (worst === undefined || worst.it.voltage < leastVoltage) return { kind: 'body', exposure: null, ...untouched }
-  const exposure = exposureOf(scenario, line, worst.it, worst.duration, path, portsOf)
+  const shots = exposureShots(found.filter((it) => it.voltage >= leastVoltage).map((it) => it.phase))
+  const exposure = exposureOf(scenario, line, worst.it, worst.duration, shots, path, portsOf)
   return isUnsolvable(exposure) ? exposure : { kind: 'body', exposure, ...untouched }
 }
 
@@ -148,6 +149,7 @@ function exposureOf(
   line: LineStory,
   found: Found,
   duration: number,
+  shots: ExposureShots,
   path: typeof bystanderPace,
   portsOf: PortsOf,
 ): Exposure | Unsolvable {
@@ -174,6 +176,7 @@ function exposureOf(
     heartEquivalent: heart,
     duration,
     cleared: line.cleared,
+    shots,
     zone: shockZone(bodyCurrent, heart, duration),
     limit,
     judged: found.voltage,

@@ -2,10 +2,18 @@
 import type { ShockPath, Zone } from '../physics/body'
 import type { Unsolvable } from '../physics/network'
 import type { ItemId, PersonId } from '../site/scenario'
+import type { ClearedBy, LinePhase, Shot } from './lineStory'
 
 export type PathId = string
 /** `below`: under the limit in every corner; `above`: over it in every corner; `marginal`: it depends. */
 export type LimitVerdict = 'below' | 'marginal' | 'above'
+
+/** Each shot is a shock of its own: how many, the longest of them, all together. Seconds. */
+export interface ExposureShots {
+  readonly count: number
+  readonly longest: number
+  readonly total: number
+}
 
 export interface Exposure {
   readonly person: PersonId | 'bystander'
@@ -17,9 +25,11 @@ export interface Exposure {
   readonly bodyVoltage: number
   readonly bodyCurrent: number
   readonly heartEquivalent: number
-  /** Seconds, or the horizon when nothing cleared it. */
+  /** Seconds that at least this current flowed in one shot; to the horizon when nothing cleared it. */
   readonly duration: number
   readonly cleared: boolean
+  /** All shots in which anything of it reached the person. */
+  readonly shots: ExposureShots
   readonly zone: Zone
   /** The limit that this path is judged by, and the value judged (A for crew, V for a bystander). */
   readonly limit: number
@@ -58,7 +68,9 @@ export interface Story {
   readonly siteRise: number
   readonly liveCurrent: number
   readonly duration: number
-  readonly clearedBy: 'earth-fault' | 'overcurrent' | 'nothing' | 'not-live'
+  readonly clearedBy: ClearedBy
+  /** In order; one where the section was live all the time, or not at all. */
+  readonly shots: readonly Shot[]
   /** Second at which the last source was off for good, or the horizon. */
   readonly end: number
   readonly exposures: readonly Exposure[]
@@ -70,3 +82,13 @@ export interface Story {
 }
 
 export type StoryAnswer = Story | (Unsolvable & { readonly livening: string; readonly corner: string })
+
+/** @param phases those in which something of it reached the person */
+export function exposureShots(phases: readonly LinePhase[]): ExposureShots {
+  const byShot = new Map<number, number>()
+  for (const phase of new Set(phases)) {
+    byShot.set(phase.shot, (byShot.get(phase.shot) ?? 0) + phase.to - phase.from)
+  }
+  const each = [...byShot.values()]
+  return { count: each.length, longest: Math.max(0, ...each), total: each.reduce((sum, it) => sum + it, 0) }
+}

@@ -13,7 +13,7 @@ import {
   temperatureAfter,
 } from '../physics/conductor'
 import type { Solution } from '../physics/network'
-import { microsecond } from './breaker'
+import { microsecond } from './protection/device'
 import type { Fitted, FittedLead } from './circuit/fitted'
 import { coldLead, heldEnds, type LeadWear } from './circuit/leads'
 import { clampId, leadPieceId } from './circuit/nodes'

@@ -147,7 +147,7 @@ function storyOf(
   exposures: readonly Exposure[],
   failedItems: ReadonlySet<string>,
 ): Story {
-  const { siteRise, liveCurrent, duration, end, clearedBy } = line
+  const { siteRise, liveCurrent, duration, end, clearedBy, shots } = line
   return {
     kind: 'story',
     livening,
@@ -157,6 +157,7 @@ function storyOf(
     duration,
     end,
     clearedBy,
+    shots,
     exposures,
     failedItems: [...failedItems].sort(),
     meltedItems: fitted.leads

@@ -2,11 +2,13 @@
  * A scenario as the engine reads it: the world before anybody acts, its hidden truth included. SI units.
  * Made from a file by src/files; nothing here is a default.
  */
-import type { CurveName } from '../physics/protection'
+import type { CurveName, FuseLinkType, RelayReset } from '../physics/protection'
 import type { Percentile, Skin } from '../physics/body'
 import type { Soil } from '../physics/soil'
+import type { GroundThing, Metalwork, Truck } from './groundThings'
 import type { Livening } from './livening'
 import type { GroundPoint } from './place'
+import type { Pole } from './pole'
 
 export type PersonId = string
 export type ItemId = string
@@ -49,7 +51,7 @@ export interface Conductor {
 
 export interface Feeder {
   readonly id: ThingId
-  /** Phase to phase, volts. */
+  /** Phase to phase, volts; of a single wire with earth return, behind its isolating transformer, to earth. */
   readonly voltage: number
   readonly sourceImpedance: { readonly re: number; readonly im: number }
   readonly neutral: NeutralEarthing
@@ -66,8 +68,8 @@ export interface Feeder {
   readonly sensitiveEarthFault?: Relay
   /** Fuses where the line begins: each opens its own phase and stays open. */
   readonly fuses?: ExpulsionFuses
-  /** Whether a relay's travel is lost when the current is gone, or kept into the next shot. */
-  readonly relayReset?: 'at-once' | 'kept'
+  /** What a relay's travel does when the current is gone: lost at once (unsaid), kept, or falling back by its curve. */
+  readonly relayReset?: RelayReset
   readonly breakerTime: number
   /** Dead times before each reclose shot, seconds; empty when there is no automatic reclose. */
   readonly recloseDeadTimes: readonly number[]
@@ -82,7 +84,10 @@ export type NeutralEarthing =
   /** Tuned to the capacitance of the network: `tuning` 1 is exact; the losses stand beside the coil as a resistance. */
   | { readonly kind: 'arc-suppression-coil'; readonly tuning: number; readonly lossResistance: number }
 
-/** Multi-earthed neutral, from the station to the far end of the section: a ladder. */
+/**
+ * Multi-earthed neutral, from the station to the far end of the section: a ladder. Feeders at both ends of a section name
+ * the same wire by the same id. Of a feeder that only crosses it ends at the crossing.
+ */
 export interface NeutralWire {
   readonly id: ThingId
   readonly x: number
@@ -93,11 +98,13 @@ export interface NeutralWire {
   /** Metres from one earth to the next, and ohm of each. */
   readonly earthEvery: number
   readonly earthResistance: number
+  /** The earth at the worked pole, by its place and make: a rod in the site's own soil. */
+  readonly poleEarth: { readonly at: GroundPoint; readonly length: number; readonly radius: number }
 }
 
 export interface ExpulsionFuses {
-  readonly link: 'K' | 'T'
-  /** Ampere. */
+  readonly link: FuseLinkType
+  /** Ampere, one of the standard's. */
   readonly rating: number
 }
 
@@ -106,6 +113,8 @@ export interface Transformer {
   readonly id: ThingId
   /** `Dyn` and `Yyn` three-phase; `single-phase` between two conductors; `single-wire` between one conductor and earth. */
   readonly connection: 'Dyn' | 'Yyn' | 'single-phase' | 'single-wire'
+  /** Hour of the vector group: 1, 5, 7, 11 of a Dyn (11 when not said), 0, 6 of a Yyn (0). */
+  readonly clock?: 0 | 1 | 5 | 6 | 7 | 11
   /** Which conductors the high-voltage side is on: three, two or one. */
   readonly phases: readonly Phase[]
   /** Phase to phase (phase to earth on a single wire) and, low, phase to neutral. */
@@ -120,19 +129,24 @@ export interface Transformer {
   readonly fuses?: ExpulsionFuses
   /** Ohm; the low-voltage neutral's earth, and where it is when it is near enough to matter. */
   readonly neutralEarth: { readonly resistance: number; readonly at?: GroundPoint }
-  /** The service at the low-voltage side is open unless somebody left it closed. */
+  /** Of a single wire: the earth through which its current returns, ohm. */
+  readonly highEarth?: { readonly resistance: number }
+  /** The main switch of the low-voltage side is open unless somebody left it closed. */
   readonly lowVoltageClosed: boolean
 }
 
 /** A source that somebody else owns, on the low-voltage side of a transformer. */
 export interface EmbeddedSource {
   readonly id: ThingId
-  readonly kind: 'generator' | 'inverter'
+  /** `tie`: the next transformer's low-voltage network, over a link that is normally open. */
+  readonly kind: 'generator' | 'inverter' | 'tie'
   readonly transformer: ThingId
+  /** Where its owner's main switch is. */
+  readonly at: GroundPoint
   readonly phases: readonly Phase[]
   /** Volt-ampere. */
   readonly rating: number
-  /** A generator: per unit on its rating. */
+  /** A generator and a tie: per unit on its rating. */
   readonly impedance?: { readonly re: number; readonly im: number }
   /** A generator stalls when it must give this share of its rating for so long. */
   readonly stall?: { readonly share: number; readonly after: number }
@@ -144,38 +158,24 @@ export interface EmbeddedSource {
 /** A circuit beside the section that stays alive. */
 export interface ParallelCircuit {
   readonly id: ThingId
+  /** Phase to phase, volts; of a single wire, to earth. */
   readonly voltage: number
   readonly conductors: readonly Conductor[]
-  /** Metres along the section where it runs beside it. */
+  /** Metres along the section from the worked pole, where it runs beside it. */
   readonly from: number
   readonly to: number
   /** Balanced load, ampere; power factor 1 (own choice). */
   readonly loadCurrent: number
   /** Ampere to earth in one phase while it has a fault elsewhere. */
   readonly faultCurrent?: number
+  /** Seconds until its own protection takes that fault off; without one it lasts. */
+  readonly faultTime?: number
 }
 
 export interface Relay {
   readonly curve: CurveName
   readonly pickup: number
   readonly multiplier: number
-}
-
-export interface ConcretePole {
-  readonly kind: 'concrete'
-  readonly number: string
-  readonly height: number
-  readonly armHeight: number
-  readonly lvHeight: number
-  readonly buttLength: number
-  readonly diameter: number
-  readonly cageRadius: number
-  readonly concreteCover: number
-  readonly concreteResistivity: number
-  /** Arm bolt to reinforcement cage, ohm. */
-  readonly armFixing: number
-  readonly stepBoltFixing: number
-  readonly stepBoltsTo: number
 }
 
 export interface LowVoltage {
@@ -187,8 +187,23 @@ export interface LowVoltage {
     readonly phase: Phase | 'N'
     readonly x: number
     readonly height: number
+    /** A switch wire of street lamps: ohm of all its lamps to the neutral. It is switched on when it gets dark. */
+    readonly lamps?: number
   }[]
+  /** Of the star point. */
   readonly neutralEarth: { readonly resistance: number; readonly at: GroundPoint }
+  /** A transformer of the section that feeds it; another circuit's when not said. */
+  readonly fedBy?: ThingId
+  /**
+   * Where the neutral is earthed again: metres of wire from the worked pole, ohm, ohm per metre of neutral up to there,
+   * and where it is when it is near enough to share the soil.
+   */
+  readonly houseEarths?: readonly {
+    readonly distance: number
+    readonly resistance: number
+    readonly wire: { readonly re: number; readonly im: number }
+    readonly at?: GroundPoint
+  }[]
   readonly insulatorLeakage: number
 }
 
@@ -215,6 +230,10 @@ export interface ScenarioSwitch {
   readonly along: number
   /** Hidden: blades that stay closed when the handle opens. */
   readonly hungBlades: readonly Phase[]
+  /** Its blades are fuse carriers in cut-outs. */
+  readonly fuses?: ExpulsionFuses
+  /** Handle and down-lead are earthed there by a rod of their own, ohm; at remote earth when not said. */
+  readonly handleEarth?: number
 }
 
 export type { Livening }
@@ -271,7 +290,7 @@ export interface Scenario {
   readonly date: string
   readonly weather: { readonly wind: number; readonly rain: boolean; readonly thunder: boolean }
   readonly soil: Soil
-  readonly pole: ConcretePole
+  readonly pole: Pole
   readonly conductors: readonly Conductor[]
   readonly section: { readonly length: number; readonly crossingAlong: number }
   readonly feeders: readonly Feeder[]
@@ -291,6 +310,14 @@ export interface Scenario {
   readonly transformers?: readonly Transformer[]
   readonly embedded?: readonly EmbeddedSource[]
   readonly parallels?: readonly ParallelCircuit[]
+  /** Metal on the pole beside arm and stay. */
+  readonly metalwork?: readonly Metalwork[]
+  /** Fences, pipes and other people's earths within reach of the site's currents. */
+  readonly grounds?: readonly GroundThing[]
+  /** What current does with the truck; without it nothing. */
+  readonly truck?: Truck
+  /** Livestock outside the barrier: the distance between its feet, and the volts that the scenario allows it. */
+  readonly livestock?: { readonly pace: number; readonly limit: number }
   readonly horizon: number
   readonly body: { readonly percentile: Percentile; readonly skin: Skin }
   readonly ranges: readonly Range[]
@@ -314,4 +341,6 @@ export interface ContactValues {
   /** Layer without insulation (leather, wet), ohm. */
   readonly leather: number
   readonly clampGood: number
+  /** Ohm a metre of the handline, dry and wet; a perfect insulator when not said. */
+  readonly rope?: { readonly dry: number; readonly wet: number }
 }

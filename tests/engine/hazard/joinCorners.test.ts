@@ -14,7 +14,7 @@ function exposed(person: string, judged: number): Exposure {
   return {
     ...{ person, path: 'pace', shockPath: 'foot-foot', prospectiveVoltage: 1, bodyVoltage: 1, bodyCurrent: judged },
     ...{ heartEquivalent: 0, duration: 1, cleared: true, zone: 'AC-1', limit: 1, judged, layer: null },
-    beyondRange: false,
+    ...{ beyondRange: false, shots: { count: 1, longest: 1, total: 1 } },
   }
 }
 

@@ -1,6 +1,6 @@
 /** The story of a livening: relays integrated over re-solves, shots, melting leads, the horizon. */
 import { describe, expect, it } from 'vitest'
-import { advance, freshBreaker, nextOf, type Breaker } from '../../../src/engine/hazard/breaker'
+import { advance, freshBreaker, nextOf, type Breaker } from '../../../src/engine/hazard/protection/breaker'
 import { declaredCorner } from '../../../src/engine/hazard/corner'
 import { lineOf } from '../../../src/engine/hazard/liven'
 import type { LineStory } from '../../../src/engine/hazard/lineStory'
@@ -65,10 +65,15 @@ describe('a breaker with its relays', () => {
     expect(nextOf(half, first, currents(300))).toBeCloseTo(first + left, 5)
   })
 
-  it('at or below pickup it never operates, and keeps the travel it has', () => {
-    const half = advance(freshBreaker(feeder, true), 0, 1, currents(70))
-    expect(nextOf(half, 1, currents(40))).toBe(Infinity)
-    expect(advance(half, 1, 9, currents(40)).travel).toEqual(half.travel)
+  it('at or below pickup it never operates, and loses the travel it has unless its data says otherwise', () => {
+    const travelAfter = (reset: 'at-once' | 'kept'): readonly number[] => {
+      const half = advance(freshBreaker({ ...feeder, relayReset: reset }, true), 0, 1, currents(70))
+      expect(half.relays[0]!.travel).toBeCloseTo(1 / inverse(40, 0.2, 70), 9)
+      expect(nextOf(half, 1, currents(40))).toBe(Infinity)
+      return advance(half, 1, 9, currents(40)).relays.map((it) => it.travel)
+    }
+    expect(travelAfter('at-once')).toEqual([0, 0])
+    expect(travelAfter('kept')[0]).toBeCloseTo(1 / inverse(40, 0.2, 70), 9)
   })
 
   it('the faster of the two relays trips: overcurrent 400 A × 0.1 at 1500 A', () => {
@@ -87,8 +92,9 @@ describe('a breaker with its relays', () => {
     }
     const once = shot(freshBreaker(feeder, false), 0)
     expect(once.breaker.recloseAt).toBeCloseTo(once.now + feeder.recloseDeadTimes[0]!, 6)
-    const again = advance(once.breaker, once.now, once.breaker.recloseAt!, undefined)
-    expect(again).toMatchObject({ isClosed: true, travel: { earthFault: 0, overcurrent: 0 } })
+    const again = advance(once.breaker, once.now, once.breaker.recloseAt!, currents(0))
+    expect(again).toMatchObject({ isClosed: true, operated: null })
+    expect(again.relays.map((it) => it.travel)).toEqual([0, 0])
     expect(shot(again, once.breaker.recloseAt!).breaker).toMatchObject({ isClosed: false, recloseAt: null })
   })
 })

@@ -5,7 +5,7 @@
 import { lineB, shockZone } from '../../physics/body'
 import { isUnsolvable, type Unsolvable } from '../../physics/network'
 import type { Scenario } from '../../site/scenario'
-import type { Exposure } from '../exposure'
+import { exposureShots, type Exposure, type ExposureShots } from '../exposure'
 import { limitOf } from '../limits'
 import type { LineStory } from '../lineStory'
 import type { BodyAnswer } from './bodyAnswer'
@@ -89,7 +89,8 @@ function worstOf(
     const ratio = level.shared.bodyCurrent / lineB(duration)
     if (worst === undefined || ratio > worst.ratio) worst = { level, duration, ratio }
   }
-  return worst && exposureAt(scenario, line, body, worst.level, worst.duration)
+  const shots = exposureShots(levels.map((it) => it.state.phase))
+  return worst && exposureAt(scenario, line, body, worst.level, worst.duration, shots)
 }
 
 function exposureAt(
@@ -98,6 +99,7 @@ function exposureAt(
   body: TouchingBody,
   { state, shared }: Level,
   duration: number,
+  shots: ExposureShots,
 ): Omit<Exposure, 'layer' | 'ifItFails'> {
   const { bodyCurrent, heartEquivalent, path, shockPath } = shared
   const { limit, beyondRange } = limitOf(path.limit, scenario, duration)
@@ -111,6 +113,7 @@ function exposureAt(
     heartEquivalent,
     duration,
     cleared: line.cleared,
+    shots,
     zone: shockZone(bodyCurrent, heartEquivalent, duration),
     limit,
     judged: bodyCurrent,

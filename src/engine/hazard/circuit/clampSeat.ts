@@ -12,6 +12,12 @@ export function clampResistance(site: Site, clamp: Clamp): number {
   return state === 'good' ? site.scenario.contact.clampGood : contactResistance[state].declared
 }
 
+/** Seated by hand only: a pull takes it off. */
+export function isClampTight(site: Site, clamp: Clamp): boolean {
+  const state = seatState(site, clamp)
+  return state !== 'hand-tight' && state !== 'unbrushed-hand-tight'
+}
+
 function seatState(site: Site, clamp: Clamp): ContactState {
   const lead = effectiveParameters(requireItem(site, clamp.lead))
   const conductor = site.scenario.conductors.find((it) => it.id === clamp.on)

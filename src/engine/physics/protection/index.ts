@@ -1,2 +1,4 @@
+export * from './fuseLinks'
+export * from './fuseTime'
 export * from './operatingTime'
 export * from './relayProgress'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { curveNames, operatingTime, relayProgress, timeToOperate } from '../../../../src/engine/physics/protection'
+import { curveNames, operatingTime } from '../../../../src/engine/physics/protection'
 
 describe('operating time', () => {
   // IEC 60255-151 and IEEE C37.112 by hand at ten times pickup, multiplier 1.
@@ -38,29 +38,5 @@ describe('operating time', () => {
 
   it('refuses a pickup of 0', () => {
     expect(() => operatingTime('definite-time', 0, 1, 1)).toThrow(/pickup/)
-  })
-})
-
-describe('relay progress', () => {
-  const setting = { curve: 'iec-very-inverse', pickup: 100, multiplier: 1 } as const
-
-  it('adds up over steps: half the time at 500 A, then half the time at 1000 A operates (Σ dt/t = 1)', () => {
-    const half = relayProgress(setting, 0, 500, 3.375 / 2)
-    expect(half).toBeCloseTo(0.5, 12)
-    expect(timeToOperate(setting, half, 1000)).toBeCloseTo(0.75, 12)
-    expect(relayProgress(setting, half, 1000, 0.76)).toBe(1)
-  })
-
-  it('stays where it is at or below pickup and never operates there', () => {
-    expect(relayProgress(setting, 0.3, 100, 1000)).toBe(0.3)
-    expect(timeToOperate(setting, 0.3, 100)).toBe('never')
-  })
-
-  it('needs no more time once it has operated', () => {
-    expect(timeToOperate(setting, 1, 0)).toBe(0)
-  })
-
-  it('operates at once with a definite time of 0', () => {
-    expect(relayProgress({ curve: 'definite-time', pickup: 1, multiplier: 0 }, 0, 2, 0)).toBe(1)
   })
 })
