@@ -27,12 +27,13 @@ export interface InstantBranch {
   readonly size: number
 }
 
+/** One axis of an electrode: several that metal joins, or a wire, have more than one, all with the whole current. */
 export interface InstantElectrode {
   readonly node: string
   readonly at: GroundPoint
   readonly current: Complex
   readonly size: number
-  /** Ohm over distance around it alone: volts per ampere at the surface. */
+  /** Ohm over distance from the axis, the electrode alone: volts per ampere of its whole current, added up over its axes. */
   readonly radii: readonly number[]
   readonly ohm: readonly number[]
 }
@@ -99,9 +100,9 @@ function drawn({ view }: LinePhase): Pick<Instant, 'nodes' | 'branches' | 'elect
       const current = solution.current(id)
       return { id, from, to, current, size: sized(current) }
     }),
-    electrodes: view.ground.electrodes.map(({ node, at }, i) => {
+    electrodes: view.ground.electrodes.flatMap(({ node }, i) => {
       const current = view.electrodeCurrents[i]!
-      return { node, at, current, size: sized(current), ...view.ground.system.radialTable(i) }
+      return view.ground.system.radialTables(i).map((table) => ({ node, current, size: sized(current), ...table }))
     }),
   }
 }

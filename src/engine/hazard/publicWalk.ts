@@ -4,8 +4,8 @@
  * only weighs it.
  */
 import { ONE, ZERO, type Complex } from '../math/complex'
-import { cos, PI, sin } from '../math/portable'
-import { distance, isInside, type GroundPoint } from '../site/place'
+import { distanceToElectrode, wayRound } from '../physics/soil'
+import { isInside, type GroundPoint } from '../site/place'
 import type { Scenario } from '../site/scenario'
 import type { Ground } from './circuit/electrodes'
 import { outlinePoints } from './outline'
@@ -39,18 +39,10 @@ export function publicWalk(
 function makeWalk(scenario: Scenario, ground: Ground, outline: readonly GroundPoint[] | null): readonly WalkPoint[] {
   const around = ground.electrodes
     .filter((it) => it.isOnSite)
-    .flatMap((it) => ring(it.at, scenario.publicApproach + it.radius))
+    .flatMap((it) => wayRound(it.shape, scenario.publicApproach, sampleStep))
     .filter((at) => isPublic(scenario, ground, outline, at))
   const along = outline === null ? [] : outlinePoints(outline, sampleStep)
   return [...along, ...around].map((at) => walkPoint(ground, at))
-}
-
-function ring(centre: GroundPoint, radius: number): readonly GroundPoint[] {
-  const count = Math.ceil((2 * PI * radius) / sampleStep)
-  return Array.from({ length: count }, (_, i) => {
-    const turn = (2 * PI * i) / count
-    return { x: centre.x + radius * cos(turn), y: centre.y + radius * sin(turn) }
-  })
 }
 
 /** Outside the barrier and no nearer to an electrode of the site than the public comes. */
@@ -62,7 +54,7 @@ export function isPublic(
 ): boolean {
   if (outline !== null && isInside(outline, at)) return false
   return ground.electrodes.every((it) => {
-    return !it.isOnSite || distance(it.at, at) >= scenario.publicApproach + it.radius - 1e-6
+    return !it.isOnSite || distanceToElectrode(it.shape, at) >= scenario.publicApproach - 1e-6
   })
 }
 

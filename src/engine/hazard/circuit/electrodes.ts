@@ -4,17 +4,22 @@
  * soil solution as one rod of unknown make, so that its distance counts, and its own resistance is then set as stated.
  */
 import type { Element } from '../../physics/network'
-import { solveElectrodes, type Electrode, type ElectrodeSystem, type GroundPoint } from '../../physics/soil'
+import { isAtSurface, middleOf, solveElectrodes } from '../../physics/soil'
+import type { Electrode, ElectrodeSystem, GroundPoint } from '../../physics/soil'
 import type { Scenario } from '../../site/scenario'
+import { sectionNeutral } from '../../site/sectionNeutral'
 import { invariant } from '../../units/invariant'
 import type { Fitted } from './fitted'
-import { cageNode, electrodesId, lowVoltageStarNode, rodNode, stayLowerNode } from './nodes'
+import { nearEarthRods } from './nearEarths'
+import { cageNode, conductorAtPole, electrodesId, lowVoltageStarNode, rodNode, stayLowerNode } from './nodes'
 
 export interface SiteElectrode {
   readonly node: string
+  /** Its middle. */
   readonly at: GroundPoint
-  /** Metres at the surface; what a foot stands on when it is closer. */
+  /** Metres, of one shape by itself; 0 where several are joined: ask `distanceToElectrode(shape, …)`. */
   readonly radius: number
+  readonly shape: Electrode
   /** Top at the surface: can be stood on. */
   readonly isAtSurface: boolean
   /** Belongs to the place of work: the public can come near it. */
@@ -36,9 +41,10 @@ export function groundOf(scenario: Scenario, fitted: Fitted): Ground {
   const electrodes = shapes.map(
     (shape): SiteElectrode => ({
       node: shape.id,
-      at: shape.at,
-      radius: shape.radius,
-      isAtSurface: shape.kind === 'disc' || shape.top === 0,
+      at: middleOf(shape),
+      radius: 'radius' in shape ? shape.radius : 0,
+      shape,
+      isAtSurface: isAtSurface(shape),
       isOnSite: shape.id !== lowVoltageStarNode,
     }),
   )
@@ -63,6 +69,12 @@ export function groundKey(scenario: Scenario, fitted: Fitted): string {
   return JSON.stringify([scenario.soil, electrodeShapes(scenario, fitted)])
 }
 
+/** The earth of a neutral wire at the worked pole: one node with the wire, whose lead runs down the pole to it. */
+function poleEarthOf(scenario: Scenario): readonly Electrode[] {
+  const wire = sectionNeutral(scenario)
+  return wire === undefined ? [] : [{ id: conductorAtPole(wire.id), kind: 'rod', top: 0, ...wire.poleEarth }]
+}
+
 function electrodeShapes(scenario: Scenario, fitted: Fitted): readonly Electrode[] {
   const { pole, stay, lv } = scenario
   const shapes: Electrode[] = [
@@ -85,6 +97,8 @@ function electrodeShapes(scenario: Scenario, fitted: Fitted): readonly Electrode
       radius: stay.anchorRadius,
     },
     { id: lowVoltageStarNode, kind: 'rod', at: lv.neutralEarth.at, top: 0, ...distantRod },
+    ...nearEarthRods(scenario),
+    ...poleEarthOf(scenario),
     ...fitted.rods.map(
       (rod): Electrode => ({
         id: rodNode(rod.item),

@@ -1,9 +1,14 @@
-/** What carries current into the soil: vertical rods, concrete butts, discs on the surface. Metre, ohm metre. */
-import { invariant } from '../../units/invariant'
+/**
+ * What carries current into the soil. Metre, ohm metre, depth down from the surface. An electrode is at one potential all
+ * over; several shapes that metal joins (the pads of one vehicle, the posts of one fence) are one `joined` electrode.
+ *
+ * Stay anchors: the rod is a slanted `wire`; a plate at its end is a `disc` of the same area at the plate's depth (Dwight
+ * 1936 gives square and round plates of one area the same resistance within 1 %; a tilt changes only the term of the
+ * image, which is small where the plate is deeper than it is wide). A rod half driven is a `rod` of the length that is in.
+ */
 import type { GroundPoint } from './soil'
-import { distanceBetween } from './soil'
 
-export type Electrode = Rod | Disc | Encased
+export type Electrode = Rod | Disc | Encased | Wire | Joined
 
 export interface Rod {
   readonly id: string
@@ -11,16 +16,19 @@ export interface Rod {
   readonly at: GroundPoint
   /** Depth of its upper end. */
   readonly top: number
+  /** In the soil: of a rod that stands out, what has been driven. */
   readonly length: number
   readonly radius: number
 }
 
-/** Flat on the surface, one potential over its whole area. */
+/** Horizontal, one potential over its whole area: a foot, a wheel, an outrigger pad; with a depth, a buried plate. */
 export interface Disc {
   readonly id: string
   readonly kind: 'disc'
   readonly at: GroundPoint
   readonly radius: number
+  /** On the surface when not given. */
+  readonly depth?: number
 }
 
 /** Reinforcement in concrete: a rod of `radius` in the soil, and the shell of concrete around the core in series. */
@@ -35,47 +43,41 @@ export interface Encased {
   readonly encasementResistivity: number
 }
 
-export type Vertical = Rod | Encased
-
-export function isVertical(electrode: Electrode): electrode is Vertical {
-  return electrode.kind !== 'disc'
+export interface DeepPoint extends GroundPoint {
+  readonly depth: number
 }
 
-/** Throws on sizes that are not positive, on depths above the ground and on electrodes inside each other. */
-export function checkElectrodes(electrodes: readonly Electrode[]): void {
-  const ids = new Set<string>()
-  electrodes.forEach((electrode, i) => {
-    invariant(!ids.has(electrode.id), 'each electrode id once', electrode.id)
-    ids.add(electrode.id)
-    checkOne(electrode)
-    for (const other of electrodes.slice(0, i)) {
-      const gap = distanceBetween(electrode.at, other.at) - electrode.radius - other.radius
-      invariant(gap > 0, `a gap between ${other.id} and ${electrode.id}`, gap)
-    }
-  })
+/** A bare conductor laid straight from point to point: counterpoise, slanted anchor rod; a ring is a closed polygon. */
+export interface Wire {
+  readonly id: string
+  readonly kind: 'wire'
+  readonly points: readonly DeepPoint[]
+  /** From the last point back to the first as well. */
+  readonly isClosed?: boolean
+  readonly radius: number
 }
 
-function checkOne(electrode: Electrode): void {
-  const { id, at, radius } = electrode
-  invariant(Number.isFinite(at.x) && Number.isFinite(at.y), `a place for ${id}`, at.x, at.y)
-  invariant(radius > 0 && Number.isFinite(radius), `a radius above 0 for ${id}`, radius)
-  if (!isVertical(electrode)) return
-  invariant(
-    electrode.top >= 0 && Number.isFinite(electrode.top),
-    `a top at or below the surface for ${id}`,
-    electrode.top,
-  )
-  invariant(
-    electrode.length >= 2 * radius && Number.isFinite(electrode.length),
-    `a length of two radii or more for ${id}`,
-    electrode.length,
-  )
-  if (electrode.kind !== 'encased') return
-  const isInside = electrode.coreRadius > 0 && electrode.coreRadius < radius
-  invariant(isInside, `a core inside the concrete of ${id}`, electrode.coreRadius)
-  invariant(
-    electrode.encasementResistivity > 0,
-    `a concrete resistivity above 0 for ${id}`,
-    electrode.encasementResistivity,
-  )
+export type Part = Omit<Rod, 'id'> | Omit<Disc, 'id'> | Omit<Wire, 'id'>
+
+export interface Joined {
+  readonly id: string
+  readonly kind: 'joined'
+  readonly parts: readonly Part[]
+}
+
+/** A shape of one kind by itself: what an electrode is made of. */
+export type Shape = Part | Omit<Encased, 'id'>
+
+export type Upright = Rod | Encased
+
+export function shapesOf(electrode: Electrode): readonly Shape[] {
+  return electrode.kind === 'joined' ? electrode.parts : [electrode]
+}
+
+/** Straight pieces of a wire, from and to. */
+export function sidesOf(wire: Omit<Wire, 'id'>): readonly (readonly [DeepPoint, DeepPoint])[] {
+  const { points, isClosed = false } = wire
+  return points
+    .map((from, i) => [from, points[(i + 1) % points.length]!] as const)
+    .slice(0, isClosed ? points.length : points.length - 1)
 }

@@ -1,5 +1,7 @@
 export { discMutual, discSelf } from './discs'
+export type { DrivenSurface, SurfaceGrid } from './drivenSurface'
 export type { Electrode, Rod } from './electrode'
+export { distanceToElectrode, isAtSurface, middleOf, wayRound } from './plan'
 export type { GroundPoint, Soil } from './soil'
 export type { ElectrodeSystem } from './solveElectrodes'
 export { solveElectrodes } from './solveElectrodes'

@@ -6,75 +6,42 @@
  * Distances stand for means over both segments, so the matrix is symmetric (Galerkin).
  */
 import { PI } from '../../math/portable'
-import { GAUSS } from './gauss'
-import { meanBetweenLines, meanToDisc } from './meanInverse'
+import { meanBetween, type Mean } from './meanBetween'
 import type { Segment } from './segments'
 import type { LayeredSoil } from './soil'
 
-/** Mean of 1/distance between two sources for a difference in depth. */
-type Mean = (offset: number) => number
-
 export function mutualOhm(soil: LayeredSoil, a: Segment, b: Segment): number {
-  const mean = meanBetween(a, b)
-  if (!a.isLower && !b.isLower) return bothUpper(soil, mean, a.depth, b.depth)
-  if (a.isLower && b.isLower) return bothLower(soil, mean, a.depth, b.depth)
-  return a.isLower ? oneEach(soil, mean, b.depth, a.depth) : oneEach(soil, mean, a.depth, b.depth)
+  if (a.isLower && b.isLower) return bothLower(soil, meanBetween(a, b))
+  if (!a.isLower && !b.isLower) return bothUpper(soil, meanBetween(a, b))
+  return a.isLower ? oneEach(soil, meanBetween(b, a)) : oneEach(soil, meanBetween(a, b))
 }
 
-function bothUpper(soil: LayeredSoil, mean: Mean, z1: number, z2: number): number {
+function bothUpper(soil: LayeredSoil, mean: Mean): number {
   const { shift, strength } = soil.images
-  let sum = mean(z1 - z2) + mean(z1 + z2)
+  let sum = mean(false, 0) + mean(true, 0)
   for (let k = 0; k < shift.length; k++) {
     const far = shift[k]!
-    sum += strength[k]! * (mean(far + z1 - z2) + mean(far - z1 + z2) + mean(far + z1 + z2) + mean(far - z1 - z2))
+    sum += strength[k]! * (mean(false, far) + mean(false, -far) + mean(true, far) + mean(true, -far))
   }
   return (soil.upper / (4 * PI)) * sum
 }
 
-function oneEach(soil: LayeredSoil, mean: Mean, high: number, low: number): number {
+/** @param mean of the upper one and the lower one, in this order */
+function oneEach(soil: LayeredSoil, mean: Mean): number {
   const { shift, strength } = soil.images
-  let sum = mean(low - high) + mean(low + high)
+  let sum = mean(false, 0) + mean(true, 0)
   for (let k = 0; k < shift.length; k++) {
-    sum += strength[k]! * (mean(low - high + shift[k]!) + mean(low + high + shift[k]!))
+    const far = shift[k]!
+    sum += strength[k]! * (mean(false, far) + mean(true, -far))
   }
   return ((soil.upper * (1 + soil.reflection)) / (4 * PI)) * sum
 }
 
-function bothLower(soil: LayeredSoil, mean: Mean, z1: number, z2: number): number {
+function bothLower(soil: LayeredSoil, mean: Mean): number {
   const { lower, boundary, reflection } = soil
   const { shift, strength } = soil.images
-  let series = mean(z1 + z2)
-  for (let k = 0; k < shift.length; k++) series += strength[k]! * mean(z1 + z2 + shift[k]!)
-  const direct = mean(z1 - z2) - reflection * mean(z1 + z2 - 2 * boundary)
+  let series = mean(true, 0)
+  for (let k = 0; k < shift.length; k++) series += strength[k]! * mean(true, -shift[k]!)
+  const direct = mean(false, 0) - reflection * mean(true, 2 * boundary)
   return (lower / (4 * PI)) * (direct + (1 - reflection * reflection) * series)
-}
-
-function meanBetween(a: Segment, b: Segment): Mean {
-  const dx = a.x - b.x
-  const dy = a.y - b.y
-  const apart = a.electrode === b.electrode ? a.radius : Math.sqrt(dx * dx + dy * dy)
-  if (a.isDisc && b.isDisc) return a.electrode === b.electrode ? discToItself(a.radius) : discToDisc(a, b, apart)
-  if (a.isDisc) return lineToDisc(a.radius, apart, b.length)
-  if (b.isDisc) return lineToDisc(b.radius, apart, a.length)
-  return (offset) => meanBetweenLines(apart, offset, a.length, b.length)
-}
-
-function lineToDisc(radius: number, apart: number, length: number): Mean {
-  return (offset) =>
-    GAUSS.reduce((sum, [at, weight]) => sum + weight * meanToDisc(radius, apart, offset + (at - 0.5) * length), 0)
-}
-
-/**
- * The field of one disc averaged over the current of another, right to second order in size over distance: the field of
- * a single disc of radius √(a² + b²).
- */
-function discToDisc(a: Segment, b: Segment, apart: number): Mean {
-  const radius = Math.sqrt(a.radius * a.radius + b.radius * b.radius)
-  return (offset) => meanToDisc(radius, apart, offset)
-}
-
-/** A disc against its own image: with r = b√(1-t²) the disc's current is even in t. */
-function discToItself(radius: number): Mean {
-  return (offset) =>
-    GAUSS.reduce((sum, [t, weight]) => sum + weight * meanToDisc(radius, radius * Math.sqrt(1 - t * t), offset), 0)
 }

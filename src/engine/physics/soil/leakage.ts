@@ -6,7 +6,7 @@
 import { factorCholesky, invertSymmetric } from '../../math/cholesky'
 import { ln, PI } from '../../math/portable'
 import type { Electrode } from './electrode'
-import { mutualOhm } from './layeredKernel'
+import { potentialMatrix } from './potentialMatrix'
 import type { Segment } from './segments'
 import type { LayeredSoil } from './soil'
 
@@ -50,19 +50,6 @@ function encasementOhm(electrode: Electrode): number {
   if (electrode.kind !== 'encased') return 0
   const { encasementResistivity, radius, coreRadius, length } = electrode
   return (encasementResistivity * ln(radius / coreRadius)) / (2 * PI * length)
-}
-
-function potentialMatrix(soil: LayeredSoil, segments: readonly Segment[]): Float64Array {
-  const size = segments.length
-  const matrix = new Float64Array(size * size)
-  for (let i = 0; i < size; i++) {
-    for (let j = 0; j <= i; j++) {
-      const ohm = mutualOhm(soil, segments[i]!, segments[j]!)
-      matrix[i * size + j] = ohm
-      matrix[j * size + i] = ohm
-    }
-  }
-  return matrix
 }
 
 function totalOf(segments: readonly Segment[], currents: Float64Array, electrode: number): number {

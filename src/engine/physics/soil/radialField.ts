@@ -6,7 +6,7 @@
 import { exp, ln } from '../../math/portable'
 import type { Segment } from './segments'
 import type { LayeredSoil } from './soil'
-import { discOhm, discSlope, surfaceOfSegment } from './surfaceField'
+import { discOhm, discSlope, surfaceOfSegment, type DiscPlace } from './surfaceField'
 
 export interface RadialField {
   /** Distances of the table's points, metre. */
@@ -23,7 +23,7 @@ export interface RadialField {
 const STEP = 0.4
 const FARTHEST = 2000
 
-/** @param segments of one vertical electrode; @param share[j][s] ampere of segments[s] per ampere of electrode j */
+/** @param segments of one upright electrode; @param share[j][s] ampere of segments[s] per ampere of electrode j */
 export function radialField(
   soil: LayeredSoil,
   segments: readonly Segment[],
@@ -97,18 +97,44 @@ function addFar(apart: number, ohm: readonly Float64Array[], count: number, firs
 
 /**
  * A disc's own field is a closed form with a steep rim, so only its images are summed here, point by point.
- * Inside the rim the surface has the disc's potential and no slope.
+ * Inside the rim of one on the surface that has the disc's potential and no slope.
  */
-export function discField(soil: LayeredSoil, radius: number, share: readonly Float64Array[]): RadialField {
+export function discField(soil: LayeredSoil, disc: DiscPlace, share: readonly Float64Array[]): RadialField {
   const add = (into: Float64Array, value: number): void => {
     for (let j = 0; j < into.length; j++) into[j] = into[j]! + share[j]![0]! * value
   }
+  const rim = disc.depth > 0 ? 0 : disc.radius
+  const first = ln(disc.radius)
+  const count = Math.ceil((ln(FARTHEST) - first) / STEP) + 1
+  const radii = Float64Array.from({ length: count }, (_, k) => (k === 0 ? disc.radius : exp(first + k * STEP)))
   return {
-    radii: new Float64Array(0),
-    ohm: [],
-    addPotential: (apart, into) => add(into, discOhm(soil, radius, apart)),
+    radii,
+    ohm: share.map((currents) => radii.map((apart) => currents[0]! * discOhm(soil, disc, apart))),
+    addPotential: (apart, into) => add(into, discOhm(soil, disc, apart)),
     addSlope: (apart, into) => {
-      if (apart > radius) add(into, discSlope(soil, radius, apart))
+      if (apart > rim) add(into, discSlope(soil, disc, apart))
+    },
+  }
+}
+
+/** One of many alike: `unit` is the field of one ampere, `share[j]` what leaves here per ampere of electrode j. */
+export function scaledField(unit: RadialField, share: Float64Array): RadialField {
+  const one = new Float64Array(1)
+  const add = (into: Float64Array): void => {
+    for (let j = 0; j < into.length; j++) into[j] = into[j]! + share[j]! * one[0]!
+  }
+  return {
+    radii: unit.radii,
+    ohm: [...share].map((ampere) => unit.ohm[0]!.map((ohm) => ampere * ohm)),
+    addPotential: (apart, into) => {
+      one[0] = 0
+      unit.addPotential(apart, one)
+      add(into)
+    },
+    addSlope: (apart, into) => {
+      one[0] = 0
+      unit.addSlope(apart, one)
+      add(into)
     },
   }
 }

@@ -6,14 +6,14 @@
 import type { Complex } from '../../math/complex'
 import { ZERO } from '../../math/complex'
 import { invariant } from '../../units/invariant'
+import { checkElectrodes } from './checkElectrodes'
+import { driveSurface, type DrivenSurface } from './drivenSurface'
 import type { Electrode } from './electrode'
-import { checkElectrodes, isVertical } from './electrode'
 import { solveLeakage } from './leakage'
-import type { RadialField } from './radialField'
-import { discField, radialField } from './radialField'
 import { segmentsOf } from './segments'
 import type { GroundPoint, Soil } from './soil'
 import { layered } from './soil'
+import { sourcesOf } from './surfaceSources'
 
 export interface ElectrodeSystem {
   /** Ohm: potential of electrode i per ampere of electrode j, the others present and floating. */
@@ -24,8 +24,17 @@ export interface ElectrodeSystem {
   slopeAt(point: GroundPoint, currents: readonly Complex[]): { readonly x: Complex; readonly y: Complex }
   /** Ohm between a surface point and each electrode: the potential there per ampere of each. */
   mutualTo(point: GroundPoint): readonly number[]
-  /** Ohm over distance around one vertical electrode carrying its own current alone. */
-  radialTable(electrodeIndex: number): { readonly radii: readonly number[]; readonly ohm: readonly number[] }
+  /** The surface under one set of currents, quick for many places within `reach` metres of every electrode. */
+  drivenBy(currents: readonly Complex[], reach: number): DrivenSurface
+  /** Around one electrode carrying its own ampere alone: what to add up, one table for each of its axes. */
+  radialTables(electrodeIndex: number): readonly RadialTable[]
+}
+
+/** Ohm over distance from an axis. */
+export interface RadialTable {
+  readonly at: GroundPoint
+  readonly radii: readonly number[]
+  readonly ohm: readonly number[]
 }
 
 /** Throws on soil or geometry that cannot be: both are checked where they come in. */
@@ -34,22 +43,12 @@ export function solveElectrodes(soil: Soil, electrodes: readonly Electrode[]): E
   const ground = layered(soil)
   const segments = segmentsOf(ground, electrodes)
   const { soilResistance, resistance, share } = solveLeakage(ground, electrodes, segments)
-  const fields = once(() =>
-    electrodes.map((electrode, i): RadialField => {
-      const places = segments.flatMap((segment, s) => (segment.electrode === i ? [s] : []))
-      const own = places.map((s) => segments[s]!)
-      const ownShare = share.map((currents) => Float64Array.from(places, (s) => currents[s]!))
-      return isVertical(electrode) ? radialField(ground, own, ownShare) : discField(ground, electrode.radius, ownShare)
-    }),
-  )
-  const distanceTo = (point: GroundPoint, electrode: Electrode): number => {
-    const dx = point.x - electrode.at.x
-    const dy = point.y - electrode.at.y
-    return Math.sqrt(dx * dx + dy * dy)
-  }
+  const count = electrodes.length
+  const sourcesBy = once(() => electrodes.map((_, i) => sourcesOf(ground, segments, share, i)))
+  const sources = once(() => sourcesBy().flat())
   const mutualTo = (point: GroundPoint): number[] => {
-    const ohm = new Float64Array(electrodes.length)
-    fields().forEach((field, i) => field.addPotential(distanceTo(point, electrodes[i]!), ohm))
+    const ohm = new Float64Array(count)
+    for (const { x, y, field } of sources()) field.addPotential(apartOf(point, x, y), ohm)
     // no place is higher than the electrode that drives it; the moments hold that only on average over each segment
     return [...ohm].map((value, j) => Math.min(value, soilResistance[j]![j]!))
   }
@@ -58,28 +57,39 @@ export function solveElectrodes(soil: Soil, electrodes: readonly Electrode[]): E
     mutualTo,
     potentialAt: (point, currents) => weighted(mutualTo(point), currents),
     slopeAt: (point, currents) => {
-      const alongX = new Float64Array(electrodes.length)
-      const alongY = new Float64Array(electrodes.length)
-      fields().forEach((field, i) => {
-        const { at } = electrodes[i]!
-        const apart = distanceTo(point, electrodes[i]!)
-        if (apart === 0) return
-        const outwards = new Float64Array(electrodes.length)
+      const alongX = new Float64Array(count)
+      const alongY = new Float64Array(count)
+      const outwards = new Float64Array(count)
+      for (const { x, y, field } of sources()) {
+        const apart = apartOf(point, x, y)
+        if (apart === 0) continue
+        outwards.fill(0)
         field.addSlope(apart, outwards)
         outwards.forEach((slope, j) => {
-          alongX[j] = alongX[j]! + (slope * (point.x - at.x)) / apart
-          alongY[j] = alongY[j]! + (slope * (point.y - at.y)) / apart
+          alongX[j] = alongX[j]! + (slope * (point.x - x)) / apart
+          alongY[j] = alongY[j]! + (slope * (point.y - y)) / apart
         })
-      })
+      }
       return { x: weighted([...alongX], currents), y: weighted([...alongY], currents) }
     },
-    radialTable: (electrodeIndex) => {
-      const electrode = electrodes[electrodeIndex]
-      invariant(electrode !== undefined && isVertical(electrode), 'a vertical electrode', electrodeIndex)
-      const field = fields()[electrodeIndex]!
-      return { radii: [...field.radii], ohm: [...field.ohm[electrodeIndex]!] }
+    drivenBy: (currents, reach) => {
+      invariant(currents.length === count, `${count} electrode currents`, currents.length)
+      return driveSurface(sources(), currents, reach)
+    },
+    radialTables: (electrodeIndex) => {
+      const own = sourcesBy()[electrodeIndex]
+      invariant(own !== undefined, 'an electrode of the system', electrodeIndex)
+      return own.map(({ x, y, field }) => {
+        return { at: { x, y }, radii: [...field.radii], ohm: [...field.ohm[electrodeIndex]!] }
+      })
     },
   }
+}
+
+function apartOf(point: GroundPoint, x: number, y: number): number {
+  const dx = point.x - x
+  const dy = point.y - y
+  return Math.sqrt(dx * dx + dy * dy)
 }
 
 function weighted(ohm: readonly number[], currents: readonly Complex[]): Complex {

@@ -9,7 +9,7 @@ import type { LayeredSoil } from './soil'
 
 /**
  * Writes ohm at horizontal distance `apart` into `into[0]` and its change per metre outwards into `into[1]`, for a
- * segment of a vertical electrode.
+ * segment of an upright electrode, or, with length 0, for a point.
  */
 export function surfaceOfSegment(soil: LayeredSoil, segment: Segment, apart: number, into: Float64Array): void {
   const { shift, strength } = soil.images
@@ -26,18 +26,25 @@ export function surfaceOfSegment(soil: LayeredSoil, segment: Segment, apart: num
   into[1] *= factor
 }
 
+/** Where a disc lies: its radius, depth, and in which layer. */
+export type DiscPlace = Pick<Segment, 'radius' | 'depth' | 'isLower'>
+
 /** Ohm at distance `apart` from the axis of an equipotential disc. */
-export function discOhm(soil: LayeredSoil, radius: number, apart: number): number {
-  const { shift, strength } = soil.images
-  let sum = meanToDisc(radius, apart, 0)
-  for (let k = 0; k < shift.length; k++) sum += 2 * strength[k]! * meanToDisc(radius, apart, shift[k]!)
-  return (soil.upper / (2 * PI)) * sum
+export function discOhm(soil: LayeredSoil, disc: DiscPlace, apart: number): number {
+  return overImages(soil, disc, (height) => meanToDisc(disc.radius, apart, height))
 }
 
-/** Ohm per metre outwards of a disc, outside its rim. */
-export function discSlope(soil: LayeredSoil, radius: number, apart: number): number {
+/** Ohm per metre outwards of a disc, of one on the surface outside its rim. */
+export function discSlope(soil: LayeredSoil, disc: DiscPlace, apart: number): number {
+  return overImages(soil, disc, (height) => slopeToDisc(disc.radius, apart, height))
+}
+
+function overImages(soil: LayeredSoil, { depth, isLower }: DiscPlace, at: (height: number) => number): number {
   const { shift, strength } = soil.images
-  let sum = slopeToDisc(radius, apart, 0)
-  for (let k = 0; k < shift.length; k++) sum += 2 * strength[k]! * slopeToDisc(radius, apart, shift[k]!)
-  return (soil.upper / (2 * PI)) * sum
+  let sum = at(depth)
+  for (let k = 0; k < shift.length; k++) {
+    const far = shift[k]!
+    sum += strength[k]! * (isLower ? at(far + depth) : at(far + depth) + at(far - depth))
+  }
+  return ((isLower ? soil.upper * (1 + soil.reflection) : soil.upper) / (2 * PI)) * sum
 }

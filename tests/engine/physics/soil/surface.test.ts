@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import { complex } from '../../../../src/engine/math/complex'
-import type { Electrode } from '../../../../src/engine/physics/soil'
 import { discMutual, discSelf, solveElectrodes } from '../../../../src/engine/physics/soil'
 import { mutualOhm } from '../../../../src/engine/physics/soil/layeredKernel'
 import { solveLeakage } from '../../../../src/engine/physics/soil/leakage'
@@ -123,11 +122,11 @@ describe('surface potential', () => {
 
   it('the tables follow the exact sums to a thousandth, and slopes follow the potential', () => {
     const soil = twoLayers(100, 1, 300)
-    const electrodes: readonly Electrode[] = [
+    const electrodes = [
       rod('a', 0, 1.8),
       {
         id: 'b',
-        kind: 'encased',
+        kind: 'encased' as const,
         at: { x: 3.5, y: 0 },
         top: 0,
         length: 1.8,
@@ -135,7 +134,7 @@ describe('surface potential', () => {
         coreRadius: 0.12,
         encasementResistivity: 200,
       },
-      { id: 'c', kind: 'disc', at: { x: -2, y: 3 }, radius: 0.25 },
+      { id: 'c', kind: 'disc' as const, at: { x: -2, y: 3 }, radius: 0.25 },
       rod('d', 1, 1.2, 0.01, 0.6, -4),
     ]
     const system = solveElectrodes(soil, electrodes)
@@ -177,13 +176,13 @@ describe('surface potential', () => {
 
   it('a radial table is the rod’s own field', () => {
     const system = solveElectrodes(twoLayers(100, 1, 300), [rod('a', 0, 1.8)])
-    const { radii, ohm } = system.radialTable(0)
+    const { radii, ohm } = system.radialTables(0)[0]!
     expect(radii[0]).toBe(0.008)
     expect(radii.length).toBe(ohm.length)
     for (const [k, radius] of radii.entries()) {
       if (k > 0) expectWithin(ohm[k]!, system.mutualTo({ x: 0, y: radius })[0]!, 1e-9)
     }
-    expect(() => system.radialTable(1)).toThrow('vertical electrode')
+    expect(() => system.radialTables(1)).toThrow('an electrode')
   })
 
   it('asks for as many currents as there are electrodes', () => {
