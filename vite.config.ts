@@ -4,6 +4,9 @@ import react from '@vitejs/plugin-react'
 import type { Plugin } from 'vite'
 import { defineConfig } from 'vitest/config'
 import { writeEngineDigest } from './.ci/digest.mjs'
+import { folderCards } from './.ci/folderCards.mjs'
+import { offlineApp } from './.ci/offlineApp.mjs'
+import { sharedWorkers } from './.ci/sharedWorkers.mjs'
 
 /** The engine's digest is a generated module; it is written before anything reads it. */
 function engineDigest(): Plugin {
@@ -20,7 +23,7 @@ function relaxedWhileDeveloping(): Plugin {
 }
 
 export default defineConfig({
-  plugins: [engineDigest(), react(), relaxedWhileDeveloping()],
+  plugins: [engineDigest(), folderCards(), sharedWorkers(), offlineApp(), react(), relaxedWhileDeveloping()],
   // Another port is taken, and printed, when this one is in use.
   preview: { port: 4173, strictPort: false },
   build: {

@@ -11,14 +11,17 @@ import './look/places.css'
 import './look/debrief.css'
 import './look/tablet.css'
 import './look/print.css'
-import { StrictMode, lazy } from 'react'
+import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { applyTheme } from './look/applyTheme'
 import { App } from './panels/App'
-import { StageSlot } from './panels/site/stageSlot'
+import { startWithFolder } from './panels/folder/loadFolder'
+import { Fetched } from './panels/shell/Fetched'
+import { type StageProps, StageSlot } from './panels/site/stageSlot'
 import { readAddress, writeAddress } from './storage/address'
-import { startFromAddress } from './stores/startFromAddress'
 import { jobStore } from './stores/jobStore'
+import { hasKeptJob } from './stores/keptJob'
+import { keepAppOffline } from './stores/offlineStore'
 import { settingsStore } from './stores/settingsStore'
 import { viewStore } from './stores/viewStore'
 
@@ -28,14 +31,20 @@ if (!place) throw new Error('index.html has no element #app')
 applyTheme(settingsStore.getState().theme)
 settingsStore.subscribe((settings) => applyTheme(settings.theme))
 
-startFromAddress(readAddress(location.hash))
 const showAddress = () => writeAddress(jobStore.getState().head, viewStore.getState().place)
-showAddress()
+const address = readAddress(location.hash)
+if (hasKeptJob() || address.scenario !== undefined)
+  startWithFolder((folder) => {
+    folder.startFromAddress(address)
+    // What could not be opened is not asked for again.
+    showAddress()
+  })
 jobStore.subscribe((job, before) => job.head !== before.head && showAddress())
 viewStore.subscribe((view, before) => view.place !== before.place && showAddress())
 
-// Loaded when the Site is first looked at in 3D.
-const SiteStage = lazy(() => import('./scene/SiteStage'))
+// Fetched when the Site is first looked at in 3D.
+const loadStage = () => import('./scene/SiteStage')
+const SiteStage = (props: StageProps) => <Fetched load={loadStage} props={props} />
 
 createRoot(place).render(
   <StrictMode>
@@ -44,3 +53,5 @@ createRoot(place).render(
     </StageSlot>
   </StrictMode>,
 )
+
+if (import.meta.env.PROD) keepAppOffline()

@@ -5,7 +5,7 @@ import { makeSay } from './makeSay'
 export { english } from './en'
 export { makeSpeaker, type Speaker } from './makeSpeaker'
 export * from './quantities'
-export type { WordValue, Words } from './words'
+export type { Words } from './words'
 
 export type WordKey = keyof typeof english
 

@@ -8,6 +8,8 @@ export async function openJob(page: Page, part = 'beginning'): Promise<void> {
   await page.keyboard.press('Enter')
   await page.getByLabel('Begin at').selectOption(part)
   await page.getByRole('button', { name: 'Open the job sheet' }).click()
+  // The sheets are fetched with the first job: the tabs open when they are here.
+  await page.locator('.tabs button[aria-keyshortcuts="Alt+4"]:enabled').waitFor()
   await page.keyboard.press('Alt+4')
   await page.locator('[role=tree]').waitFor()
   // The drawings, not the scene: these tests are about the list.

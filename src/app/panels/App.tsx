@@ -1,27 +1,20 @@
 /** The sheet: index strip, banner, the place that is open, title block. */
-import { type ReactNode, useEffect } from 'react'
+import { useEffect } from 'react'
 import { useStore } from 'zustand'
-import { say } from '../../text'
+import { say } from '../../text/front'
 import { download } from '../storage/download'
-import { exportRun } from '../stores/exportRun'
 import { assessStore, endAssessment } from '../stores/assessStore'
 import { jobStore } from '../stores/jobStore'
-import { asideStore, forgetAside } from '../stores/saveJob'
-import { type PlaceName, goTo, places, viewStore } from '../stores/viewStore'
-import { AssessPlace } from './assess/AssessPlace'
-import { TryingBanner } from './assess/TryingBanner'
-import { DebriefPlace } from './debrief/DebriefPlace'
+import { asideStore, forgetAside } from '../stores/keptJob'
+import { goTo, places, viewStore } from '../stores/viewStore'
 import { DepotPlace } from './depot/DepotPlace'
-import { GearPlace } from './gear/GearPlace'
-import { JobSheetPlace } from './jobSheet/JobSheetPlace'
+import { FolderLine } from './folder/InFolder'
+import { folderStore, withFolder } from './folder/loadFolder'
 import { Dialogs } from './shell/Dialogs'
 import { IndexStrip } from './shell/IndexStrip'
 import { TitleBlock } from './shell/TitleBlock'
-import { SitePlace } from './site/SitePlace'
 
 export function App() {
-  const place = useStore(viewStore, (view) => view.place)
-  const head = useStore(jobStore, (job) => job.head)
   const now = useStore(jobStore, (job) => job.now)
   usePlaceKeys()
   return (
@@ -29,7 +22,7 @@ export function App() {
       <div className='app' data-now={now}>
         <IndexStrip />
         <Banners />
-        {placeOf(head ? place : 'depot', head?.purpose === 'assess')}
+        <Place />
         <TitleBlock />
       </div>
       <Dialogs />
@@ -37,18 +30,20 @@ export function App() {
   )
 }
 
-function placeOf(place: PlaceName, isAssessed: boolean): ReactNode {
-  if (place === 'job-sheet') return <JobSheetPlace />
-  if (place === 'gear') return <GearPlace />
-  if (place === 'site') return <SitePlace />
-  if (place === 'debrief') return isAssessed ? <AssessPlace /> : <DebriefPlace />
-  return <DepotPlace />
+function Place() {
+  const place = useStore(viewStore, (view) => view.place)
+  const isOpen = useStore(jobStore, (job) => job.head !== null)
+  const { folder, isStarting } = useStore(folderStore)
+  if (isStarting) return <main className='sheetpage' />
+  return folder && isOpen && place !== 'depot' ? <folder.JobPlace place={place} /> : <DepotPlace />
 }
 
 function Banners() {
+  const folder = useStore(folderStore, (load) => load.folder)
   return (
     <div>
-      <TryingBanner />
+      <FolderLine />
+      {folder && <folder.TryingBanner />}
       <Banner />
       <AsideBanner />
     </div>
@@ -63,7 +58,11 @@ function Banner() {
   return (
     <div className='banner' role='alert'>
       {say('banner.notKept')}
-      <button type='button' className='btn' onClick={() => download('run.json', exportRun())}>
+      <button
+        type='button'
+        className='btn'
+        onClick={() => withFolder((folder) => download('run.json', folder.exportRun()))}
+      >
         {say('banner.export')}
       </button>
     </div>

@@ -35,5 +35,5 @@ export function writeAddress(head: Head | null, place: string): void {
     parts.set('place', place)
   }
   const hash = parts.toString()
-  history.replaceState(null, '', hash ? `#${hash}` : location.pathname)
+  history.replaceState(null, '', `${location.pathname}${location.search}${hash && `#${hash}`}`)
 }

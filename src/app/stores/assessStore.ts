@@ -1,14 +1,10 @@
 /**
- * An assessment on one device: set up by the assessor, run by the candidate, opened again only with the pass phrase.
- * Kept between visits; the seed is drawn here and shown to nobody before the release.
+ * An assessment on one device, kept between visits; how it is set up, run and released stands in assessing.ts. The Depot
+ * reads this before the engine is fetched.
  */
 import { createStore } from 'zustand/vanilla'
 import { keep } from '../storage/keep'
-import { forgetGrade } from './gradeStore'
-import { headFor } from './headFor'
-import { openJob } from './openJob'
-import { type Lock, makeLock, opens } from './passPhrase'
-import { goTo } from './viewStore'
+import type { Lock } from './passPhrase'
 
 export interface SetUp {
   readonly assessor: string
@@ -33,69 +29,16 @@ export interface Assessment {
   readonly marks: Readonly<Record<string, Mark>>
 }
 
-const none: Assessment = { setUp: null, phase: 'none', notes: '', marks: {} }
+export const noAssessment: Assessment = { setUp: null, phase: 'none', notes: '', marks: {} }
 
 function readKept(): Assessment {
   const kept = keep.read('assessment') as Partial<Assessment> | undefined
-  return kept?.setUp && kept.phase ? { ...none, ...kept } : none
+  return kept?.setUp && kept.phase ? { ...noAssessment, ...kept } : noAssessment
 }
 
 export const assessStore = createStore<Assessment>(readKept)
 
 assessStore.subscribe((assessment) => void keep.write('assessment', assessment))
-
-interface Attempt {
-  readonly scenario: string
-  readonly seed: number
-}
-
-const attempts = (): readonly Attempt[] => {
-  const kept = keep.read('attempts')
-  return Array.isArray(kept) ? (kept as Attempt[]) : []
-}
-
-export const hasAttempt = (scenario: string): boolean => attempts().some((it) => it.scenario === scenario)
-
-export interface Wishes {
-  readonly assessor: string
-  readonly candidate: string
-  readonly scenario: string
-  readonly pack: string
-  readonly phrase: string
-  /** The variant of the last attempt once more. */
-  readonly isSame: boolean
-}
-
-/** Draws the variant and hands the device over: first to a task that nobody records. */
-export function setUpAssessment(wishes: Wishes): void {
-  const before = attempts().filter((it) => it.scenario === wishes.scenario)
-  const drawn = 1 + (crypto.getRandomValues(new Uint32Array(1))[0]! % 999_999_999)
-  const seed = wishes.isSame ? (before.at(-1)?.seed ?? drawn) : drawn
-  const { assessor, candidate, scenario, pack } = wishes
-  const attempt = before.filter((it) => it.seed === seed).length + 1
-  const setUp: SetUp = { assessor, candidate, scenario, pack, seed, attempt, lock: makeLock(wishes.phrase) }
-  assessStore.setState({ ...none, setUp, phase: 'trying' })
-  forgetGrade()
-  openJob(headFor(scenario, 1, 'practise', { pack, person: candidate }))
-  goTo('site')
-}
-
-/** The candidate has tried the controls and begins. */
-export function beginAssessment(): void {
-  const { setUp } = assessStore.getState()
-  if (!setUp) return
-  keep.write('attempts', [...attempts(), { scenario: setUp.scenario, seed: setUp.seed }])
-  assessStore.setState({ phase: 'running' })
-  forgetGrade()
-  openJob(headFor(setUp.scenario, setUp.seed, 'assess', { pack: setUp.pack, person: setUp.candidate }))
-}
-
-export function release(phrase: string): boolean {
-  const { setUp } = assessStore.getState()
-  if (!setUp || !opens(setUp.lock, phrase)) return false
-  assessStore.setState({ phase: 'released' })
-  return true
-}
 
 export const writeNotes = (notes: string): void => assessStore.setState({ notes })
 
@@ -103,5 +46,5 @@ export const setMark = (element: string, mark: Mark): void =>
   assessStore.setState((now) => ({ marks: { ...now.marks, [element]: mark } }))
 
 export function endAssessment(): void {
-  assessStore.setState(none)
+  assessStore.setState(noAssessment)
 }

@@ -1,10 +1,9 @@
 /**
  * The open job as the crew knows it. Views read this store; the truth behind it is in held.ts. Orders go in through
- * orders.ts.
+ * orders.ts. Types only from the engine: the Depot reads this before the engine is fetched.
  */
 import { createStore } from 'zustand/vanilla'
-import { type Belief, believe } from '../../engine'
-import { type Held, siteNow } from './held'
+import type { Belief } from '../../engine'
 
 export type Purpose = 'practise' | 'assess'
 
@@ -76,25 +75,3 @@ export const noJob: Job = {
 }
 
 export const jobStore = createStore<Job>(() => noJob)
-
-/** What the views may know of the truth at this second. */
-export function perceived(held: Held): Pick<Job, 'belief' | 'now' | 'busy' | 'ordered' | 'withdrawn'> {
-  const { timeline, now } = held
-  return {
-    belief: believe(siteNow(held)),
-    now,
-    busy: timeline.entries
-      .filter((entry) => entry.outcome !== 'withdrawn' && entry.start <= now && entry.end > now)
-      .map(({ index, order, start, end }) => ({
-        index,
-        who: order.who,
-        act: order.do,
-        thing: order.on ?? null,
-        item: order.with ?? null,
-        start,
-        end,
-      })),
-    ordered: timeline.entries.length,
-    withdrawn: timeline.entries.filter((entry) => entry.order.do === 'withdraw').length,
-  }
-}

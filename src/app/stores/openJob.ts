@@ -2,9 +2,11 @@
 import { type OpenTimeline, type Order, engineVersion, extendTimeline } from '../../engine'
 import { beginJob } from '../storage/replayJob'
 import { hold, requireHeld } from './held'
-import { type JobHead, jobStore, noJob, perceived } from './jobStore'
+import { type JobHead, jobStore, noJob } from './jobStore'
 import { forgetEvents, show } from './orders'
-import { type SavedJob, findSavedJob, forgetJob, layAside } from './saveJob'
+import { forgetJob, layAside } from './keptJob'
+import { perceived } from './perceived'
+import { type SavedJob, findSavedJob } from './saveJob'
 import { resetView } from './viewStore'
 
 export function openJob(head: JobHead): void {

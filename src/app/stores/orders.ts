@@ -1,8 +1,9 @@
 /** Orders in, clock on, taking back: everything that moves the open job. */
 import { type Order, type Value, extendTimeline, judgeRun, pauseAt } from '../../engine'
 import { type Held, advance, moveClock, requireHeld, takeBackTo } from './held'
-import { type Doing, type Notice, jobStore, perceived } from './jobStore'
+import { type Doing, type Notice, jobStore } from './jobStore'
 import { requirePack } from '../storage/library'
+import { perceived } from './perceived'
 import { saveJob } from './saveJob'
 
 /** An order before it has a person and a second. */

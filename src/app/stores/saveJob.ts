@@ -1,12 +1,9 @@
 /** Keeps the open job after each action, so that a reload goes on exactly there. */
-import { createStore } from 'zustand/vanilla'
 import { type Order, actions, engineVersion } from '../../engine'
 import { keep } from '../storage/keep'
 import { requireHeld } from './held'
 import { type Job, type JobHead, jobStore } from './jobStore'
-
-const name = 'open-job'
-const asideName = 'job-aside'
+import { keptName } from './keptJob'
 
 export interface SavedJob {
   readonly engine: number
@@ -24,12 +21,12 @@ export function saveJob(): void {
   if (!head) return
   const orders = requireHeld().timeline.entries.map((entry) => entry.order)
   const saved: SavedJob = { engine: engineVersion, head, orders, now, checkpoints, event, isOver, reloads }
-  const isKept = keep.write(name, saved)
+  const isKept = keep.write(keptName, saved)
   if (isKept !== jobStore.getState().isKept) jobStore.setState({ isKept })
 }
 
 export function findSavedJob(): SavedJob | undefined {
-  const saved = keep.read(name)
+  const saved = keep.read(keptName)
   if (typeof saved !== 'object' || saved === null) return undefined
   const job = saved as Partial<SavedJob>
   const isWhole = typeof job.head === 'object' && Array.isArray(job.orders) && typeof job.now === 'number'
@@ -39,28 +36,3 @@ export function findSavedJob(): SavedJob | undefined {
 /** Another engine answers otherwise to the same orders, and an act that it does not know would quietly be left out. */
 const isOfThisEngine = ({ engine, orders }: SavedJob): boolean =>
   engine === engineVersion && orders.every((order) => order.do === 'withdraw' || actions.has(order.do))
-
-/** A kept job that this version cannot go on with, as its text. */
-export const asideStore = createStore<{ readonly text: string | null }>(() => ({ text: readAside() }))
-
-function readAside(): string | null {
-  const text = keep.read(asideName)
-  return typeof text === 'string' ? text : null
-}
-
-/** What cannot be gone on with is neither opened nor lost: it waits at the Depot as it lies. */
-export function layAside(): boolean {
-  const text = keep.readText(name)
-  if (text === null) return false
-  keep.write(asideName, text)
-  keep.remove(name)
-  asideStore.setState({ text })
-  return true
-}
-
-export function forgetAside(): void {
-  keep.remove(asideName)
-  asideStore.setState({ text: null })
-}
-
-export const forgetJob = (): void => keep.remove(name)

@@ -31,6 +31,11 @@ export const front = {
   'settings.theme.contrast': 'High contrast',
   'settings.motion': 'Moving dashes stand still when the system asks for reduced motion.',
 
+  'fetch.folder': 'The sheets of the job are being fetched.',
+  'fetch.scene': 'The scene is being fetched.',
+  'fetch.failed': 'They could not be fetched ({reason}). If it fails again, load the page again: nothing is lost.',
+  'fetch.again': 'Try again',
+
   'banner.notKept': 'This browser keeps nothing. The job goes on in memory: save the run before you close the page.',
   'banner.export': 'Save the run',
   'banner.aside': 'The job kept here is from another version of Earths On and cannot go on. Nothing of it is lost.',
@@ -68,6 +73,9 @@ export const front = {
   'depot.sealed': 'A scored run is open',
   'depot.sealedText': 'Nothing else can be opened before it is finished and the assessor has opened it.',
 
+  'depot.offline.fetching': 'Being kept on this machine, for places without a network.',
+  'depot.offline.ready': 'Kept on this machine: it runs without a network.',
+
   'part.beginning': 'the beginning',
   'part.gear': 'the gear on the truck',
   'part.isolated': 'isolated, permit held',
@@ -89,9 +97,10 @@ export const front = {
   'runs.refused': 'This file was refused. {count} faults:',
 
   'facts.line': 'Line',
-  'facts.lineValue': '{kilovolts} kV, three wires, switches {switches}',
+  'facts.lineValue': '{kilovolts} kV, {wires} wires, switches {switches}',
   'facts.pole': 'Pole',
   'facts.poleValue': '{number}, {height:m}, concrete',
+  'facts.poleLength': '{number}, {length:m} with its butt',
   'facts.soil': 'Soil',
   'facts.soilOne': '{upper} Ωm',
   'facts.soilTwo': '{upper} Ωm to {depth:m}, {lower} Ωm below',

@@ -2,7 +2,7 @@
 import { type FormEvent, useState } from 'react'
 import { say } from '../../../text'
 import { packIds } from '../../storage/library'
-import { hasAttempt, setUpAssessment } from '../../stores/assessStore'
+import { hasAttempt, setUpAssessment } from '../../stores/assessing'
 import { speakerOf } from '../useSpeaker'
 
 /** Shorter ones are guessed. */

@@ -1,7 +1,8 @@
 /** Before a scored run: a place to try the controls, which nobody records. */
 import { useStore } from 'zustand'
 import { say } from '../../../text'
-import { assessStore, beginAssessment } from '../../stores/assessStore'
+import { assessStore } from '../../stores/assessStore'
+import { beginAssessment } from '../../stores/assessing'
 import { jobStore } from '../../stores/jobStore'
 
 export function TryingBanner() {

@@ -1,28 +1,28 @@
 /** The Depot: who, why, which folder; opening, bringing in and taking out runs; the caution. */
 import { useState } from 'react'
 import { useStore } from 'zustand'
-import { say } from '../../../text'
-import { scenarioIds } from '../../storage/library'
+import { say } from '../../../text/front'
+import { shelf } from '../../storage/shelf'
 import { assessStore } from '../../stores/assessStore'
-import { headFor } from '../../stores/headFor'
 import { type Purpose, jobStore } from '../../stores/jobStore'
-import { openJob } from '../../stores/openJob'
+import { offlineStore } from '../../stores/offlineStore'
 import { addPerson, choosePerson, settingsStore } from '../../stores/settingsStore'
 import { goTo } from '../../stores/viewStore'
-import { AssessSetUp } from '../assess/AssessSetUp'
-import { speakerOf } from '../useSpeaker'
+import { InFolder } from '../folder/InFolder'
+import { withFolder } from '../folder/loadFolder'
 import { Locality } from './Locality'
 import { RunsBox } from './RunsBox'
 import { ScenarioFacts } from './ScenarioFacts'
 import { PartChoice, SeedEntry } from './SeedEntry'
 
 export function DepotPlace() {
-  const [scenario, setScenario] = useState(scenarioIds[0] ?? '')
+  const [scenario, setScenario] = useState(shelf[0]?.id ?? '')
   const [purpose, setPurpose] = useState<Purpose>('practise')
   const [seed, setSeed] = useState('1')
   const [part, setPart] = useState('beginning')
   const isSealed = useStore(assessStore, (assessment) => assessment.phase === 'running')
-  const speaker = speakerOf(scenario, '')
+  const card = shelf.find((it) => it.id === scenario)
+  const name = card?.words['scenario.name'] ?? scenario
   return (
     <main className='cols depot'>
       <section className='stack scroll' tabIndex={0} aria-label={say('depot.whoWhy')}>
@@ -42,17 +42,18 @@ export function DepotPlace() {
             onChoose={() => setPurpose('assess')}
           />
         </div>
-        {purpose === 'practise' && <PartChoice part={part} onChoose={setPart} />}
+        {purpose === 'practise' && <PartChoice parts={card?.parts ?? []} part={part} onChoose={setPart} />}
         <p className='cautiontext'>{say('app.caution.full')}</p>
+        <Offline />
       </section>
       <section className='stack scroll' tabIndex={0} aria-label={say('depot.scenarios')}>
         <h2 className='sec'>{say('depot.scenarios')}</h2>
         <div role='radiogroup' aria-label={say('depot.scenarios')}>
-          {scenarioIds.map((id) => (
+          {shelf.map(({ id, words }) => (
             <Choice
               key={id}
-              name={speakerOf(id, '').say('scenario.name')}
-              note={speakerOf(id, '').say('scenario.summary')}
+              name={words['scenario.name'] ?? id}
+              note={words['scenario.summary'] ?? ''}
               isChosen={id === scenario}
               onChoose={() => setScenario(id)}
             />
@@ -60,7 +61,7 @@ export function DepotPlace() {
         </div>
         <RunsBox />
       </section>
-      <section className='stack scroll' tabIndex={0} aria-label={speaker.say('scenario.name')}>
+      <section className='stack scroll' tabIndex={0} aria-label={name}>
         {isSealed ? (
           <>
             <h1 className='title'>{say('depot.sealed')}</h1>
@@ -68,19 +69,23 @@ export function DepotPlace() {
             <Resume />
           </>
         ) : purpose === 'assess' ? (
-          <AssessSetUp scenario={scenario} />
+          <InFolder>{(folder) => <folder.AssessSetUp scenario={scenario} />}</InFolder>
         ) : (
           <>
-            <h1 className='title'>{speaker.say('scenario.name')}</h1>
+            <h1 className='title'>{name}</h1>
             <Locality />
-            <ScenarioFacts scenario={scenario} />
+            {card && <ScenarioFacts card={card} />}
             <div className='foot'>
               <SeedEntry seed={seed} onChange={setSeed} />
               <button
                 type='button'
                 className='btn go grow'
                 disabled={!/^\d{1,9}$/.test(seed)}
-                onClick={() => openJob(headFor(scenario, Number(seed), 'practise', { startsAt: part }))}
+                onClick={() =>
+                  withFolder((folder) =>
+                    folder.openJob(folder.headFor(scenario, Number(seed), 'practise', { startsAt: part })),
+                  )
+                }
               >
                 {say('depot.open')}
               </button>
@@ -90,6 +95,16 @@ export function DepotPlace() {
         )}
       </section>
     </main>
+  )
+}
+
+function Offline() {
+  const state = useStore(offlineStore, (offline) => offline.state)
+  if (state === 'none') return null
+  return (
+    <p className='note gap' role='status'>
+      {say(`depot.offline.${state}`)}
+    </p>
   )
 }
 

@@ -1,13 +1,11 @@
 /** Runs that leave and enter this browser as files. What cannot be read is refused with everything that is wrong in it. */
 import { useRef, useState } from 'react'
 import { useStore } from 'zustand'
-import { say } from '../../../text'
+import { say } from '../../../text/front'
 import { download } from '../../storage/download'
-import { exportRun } from '../../stores/exportRun'
-import { importRun } from '../../stores/importRun'
 import { assessStore } from '../../stores/assessStore'
 import { jobStore } from '../../stores/jobStore'
-import { leaveJob } from '../../stores/openJob'
+import { withFolder } from '../folder/loadFolder'
 
 export function RunsBox() {
   const [issues, setIssues] = useState<readonly { path: string; found: string; allowed: string }[]>([])
@@ -27,11 +25,18 @@ export function RunsBox() {
           type='button'
           className='btn'
           disabled={!canExport}
-          onClick={() => download(`${head?.scenario}-${head?.seed}.run.json`, exportRun())}
+          onClick={() =>
+            withFolder((folder) => download(`${head?.scenario}-${head?.seed}.run.json`, folder.exportRun()))
+          }
         >
           {say('runs.export')}
         </button>
-        <button type='button' className='btn' disabled={head === null || isSealed} onClick={leaveJob}>
+        <button
+          type='button'
+          className='btn'
+          disabled={head === null || isSealed}
+          onClick={() => withFolder((folder) => folder.leaveJob())}
+        >
           {say('runs.leave')}
         </button>
         <input
@@ -41,9 +46,9 @@ export function RunsBox() {
           className='vh'
           tabIndex={-1}
           aria-label={say('runs.file')}
-          onChange={async (event) => {
+          onChange={(event) => {
             const chosen = event.target.files?.[0]
-            if (chosen) setIssues(await importRun(chosen))
+            if (chosen) withFolder(async (folder) => setIssues(await folder.importRun(chosen)))
             event.target.value = ''
           }}
         />

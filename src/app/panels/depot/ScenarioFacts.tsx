@@ -1,25 +1,24 @@
 /** What everybody may know of a scenario before the folder is opened. */
-import { plain, say } from '../../../text'
-import { requireScenario } from '../../storage/library'
-import { speakerOf } from '../useSpeaker'
+import { say } from '../../../text/front'
+import { plain } from '../../../text/quantities'
+import type { FolderCard } from '../../storage/makeCard'
 
-export function ScenarioFacts({ scenario }: { scenario: string }) {
-  const base = requireScenario(scenario)
-  const speaker = speakerOf(scenario, '')
-  const [upper, lower] = base.soil.layers
+export function ScenarioFacts({ card }: { card: FolderCard }) {
+  const [upper, lower] = card.soil
   return (
     <>
-      <p className='gap'>{speaker.say('scenario.order')}</p>
+      <p className='gap'>{card.words['scenario.order']}</p>
       <dl className='form gap'>
         <dt>{say('facts.line')}</dt>
         <dd>
           {say('facts.lineValue', {
-            kilovolts: plain((base.feeders[0]?.voltage ?? 0) / 1000, 1),
-            switches: base.switches.map((it) => it.label).join(', '),
+            kilovolts: plain(card.voltage / 1000, 1),
+            wires: card.wires,
+            switches: card.switches.join(', '),
           })}
         </dd>
         <dt>{say('facts.pole')}</dt>
-        <dd>{say('facts.poleValue', { number: base.pole.number, height: base.pole.height + base.pole.buttLength })}</dd>
+        <dd>{say('facts.poleLength', { number: card.pole, length: card.poleLength })}</dd>
         <dt className='nature'>{say('facts.soil')}</dt>
         <dd className='nature'>
           {lower && upper?.thickness
@@ -27,9 +26,9 @@ export function ScenarioFacts({ scenario }: { scenario: string }) {
             : say('facts.soilOne', { upper: upper?.resistivity ?? 0 })}
         </dd>
         <dt>{say('facts.crew')}</dt>
-        <dd>{say('facts.crewValue', { count: base.crew.length })}</dd>
+        <dd>{say('facts.crewValue', { count: card.crew })}</dd>
         <dt>{say('facts.gear')}</dt>
-        <dd>{say('facts.gearValue', { count: base.items.length })}</dd>
+        <dd>{say('facts.gearValue', { count: card.items })}</dd>
       </dl>
     </>
   )

@@ -1,7 +1,6 @@
 /** Which variant, and where in the job to begin. */
-import { parts } from '../../../engine'
-import { say } from '../../../text'
-import { speakerOf } from '../useSpeaker'
+import { say } from '../../../text/front'
+import type { FolderCard } from '../../storage/makeCard'
 
 export function SeedEntry({ seed, onChange }: { seed: string; onChange: (seed: string) => void }) {
   return (
@@ -12,15 +11,20 @@ export function SeedEntry({ seed, onChange }: { seed: string; onChange: (seed: s
   )
 }
 
-export function PartChoice({ part, onChoose }: { part: string; onChoose: (part: string) => void }) {
-  const speaker = speakerOf('', '')
+interface PartChoiceProps {
+  readonly parts: FolderCard['parts']
+  readonly part: string
+  readonly onChoose: (part: string) => void
+}
+
+export function PartChoice({ parts, part, onChoose }: PartChoiceProps) {
   return (
     <label className='field'>
       {say('depot.part')}
       <select className='entry' value={part} onChange={(event) => onChoose(event.target.value)}>
         {parts.map((each) => (
           <option key={each} value={each}>
-            {speaker.say(`part.${each}`)}
+            {say(`part.${each}`)}
           </option>
         ))}
       </select>

@@ -1,6 +1,6 @@
 /** Head of the sheet: brand, Depot, the tabs of the job folder, who is at the screen. */
 import { useStore } from 'zustand'
-import { say } from '../../../text'
+import { say } from '../../../text/front'
 import { jobStore } from '../../stores/jobStore'
 import { findName, settingsStore } from '../../stores/settingsStore'
 import { type PlaceName, goTo, showDialog, viewStore } from '../../stores/viewStore'

@@ -1,7 +1,7 @@
 /** Foot of every sheet, on screen and on paper. */
 import { useStore } from 'zustand'
-import { say } from '../../../text'
-import { engineVersion } from '../../../engine'
+import { say } from '../../../text/front'
+import { shelf } from '../../storage/shelf'
 import { assessStore } from '../../stores/assessStore'
 import { jobStore } from '../../stores/jobStore'
 import { places, showDialog, viewStore } from '../../stores/viewStore'
@@ -24,7 +24,7 @@ export function TitleBlock() {
       <button type='button' className='caution' onClick={() => showDialog('caution')}>
         {say('app.caution')}
       </button>
-      <Field label={say('block.version')} value={String(engineVersion)} isFigure isOptional />
+      <Field label={say('block.version')} value={String(shelf[0]?.engine ?? '–')} isFigure isOptional />
       <Field
         label={say('block.sheet')}
         value={say('block.sheetOf', { number: places.indexOf(place) + 1, total: places.length })}
