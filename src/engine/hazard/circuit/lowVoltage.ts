@@ -1,35 +1,70 @@
 /**
- * The live low-voltage wires under the line: fed from a transformer outside the section, whose star point is earthed
- * far away (circuit/electrodes.ts). Its high-voltage side belongs to another circuit and is left out: the star holds its
- * neutral whatever happens here. Each wire leaks over its insulator into the pole.
+ * The low-voltage wires under the line, four with a neutral that is earthed at its star point and, where the scenario
+ * says so, again and again at houses beyond the worked pole: a ladder. They are fed from a transformer outside the
+ * section (its high-voltage side belongs to another circuit and is left out: the star holds its neutral whatever happens
+ * here), or from a transformer of the section itself: then they live and die with the line, or with whoever feeds that
+ * transformer's low side. A switch wire of street lamps hangs on its lamps until it is switched on. Each wire leaks over
+ * its insulator into the pole.
  */
 import type { Element } from '../../physics/network'
-import type { LowVoltage } from '../../site/scenario'
-import { polar } from '../../math/complex'
-import { PI } from '../../math/portable'
-import { cageNode, lowVoltageStarNode } from './nodes'
-import { resistor } from './parts'
+import { REMOTE_EARTH } from '../../physics/network'
+import type { LowVoltage, Phase, Scenario } from '../../site/scenario'
+import { boardNode, lowVoltageStarNode, neutralEarthNode } from './nodes'
+import { reactive, resistor } from './parts'
+import { poleNode } from './pole'
+import { phasor } from './phasor'
 
-const angleOf = { A: 0, B: (-2 * PI) / 3, C: (2 * PI) / 3 } as const
+export function lowVoltage(scenario: Scenario): readonly Element[] {
+  const { lv } = scenario
+  const behind = poleNode(scenario, scenario.pole.lvHeight)
+  return [...lv.wires.flatMap((wire) => wireElements(lv, wire, behind)), ...emfs(lv), ...neutralEarths(lv)]
+}
 
-export function lowVoltage(lv: LowVoltage): readonly Element[] {
-  return lv.wires.flatMap((wire): Element[] => {
-    const leak = resistor(`${wire.id}/insulator`, wire.id, cageNode, lv.insulatorLeakage)
-    const impedance = lv.sourceImpedance
-    if (wire.phase === 'N') {
-      return [{ id: `${wire.id}/wire`, kind: 'impedance', from: lowVoltageStarNode, to: wire.id, impedance }, leak]
-    }
-    const behind = `lv/emf-${wire.phase}`
-    return [
-      {
-        id: behind,
-        kind: 'voltage',
-        from: behind,
-        to: lowVoltageStarNode,
-        voltage: polar(lv.voltage, angleOf[wire.phase]),
-      },
-      { id: `${wire.id}/wire`, kind: 'impedance', from: behind, to: wire.id, impedance },
-      leak,
-    ]
+export type LowVoltageWire = LowVoltage['wires'][number]
+
+/** @param behind node of the pole that its insulator is fixed to */
+function wireElements(lv: LowVoltage, wire: LowVoltageWire, behind: string): readonly Element[] {
+  const { id, phase, lamps } = wire
+  const leak = resistor(`${id}/insulator`, id, behind, lv.insulatorLeakage)
+  if (phase !== 'N' && lamps !== undefined) {
+    return [resistor(`${id}/lamps`, id, requireNeutral(lv).id, lamps), leak]
+  }
+  return [feed(lv, wire), leak]
+}
+
+/** The wire from where it is fed to the worked pole; of a switch wire, once its switch is closed. */
+export function feed(lv: LowVoltage, { id, phase }: LowVoltageWire): Element {
+  const from = phase === 'N' ? lowVoltageStarNode : phaseSource(lv, phase)
+  return { id: `${id}/wire`, kind: 'impedance', from, to: id, impedance: lv.sourceImpedance }
+}
+
+function phaseSource({ fedBy }: LowVoltage, phase: Phase): string {
+  return fedBy === undefined ? `lv/emf-${phase}` : boardNode(fedBy, phase)
+}
+
+/** One a phase that some wire has. */
+function emfs({ fedBy, voltage, wires }: LowVoltage): readonly Element[] {
+  if (fedBy !== undefined) return []
+  const used = [...new Set(wires.map((it) => it.phase))]
+  return used.flatMap((phase): readonly Element[] => {
+    const id = `lv/emf-${phase}`
+    if (phase === 'N') return []
+    return [{ id, kind: 'voltage', from: id, to: lowVoltageStarNode, voltage: phasor(voltage, phase) }]
+  })
+}
+
+export function requireNeutral(lv: LowVoltage): LowVoltageWire {
+  return lv.wires.find((it) => it.phase === 'N')!
+}
+
+/** From the pole outward: so much neutral, an earth, so much neutral, an earth. A near one is in nearEarths.ts. */
+function neutralEarths(lv: LowVoltage): readonly Element[] {
+  let [before, from] = [0, requireNeutral(lv).id]
+  return (lv.houseEarths ?? []).flatMap(({ distance, resistance, at, wire }, place) => {
+    const node = neutralEarthNode(place)
+    const length = distance - before
+    const span = reactive(`${node}/wire`, from, node, wire.re * length, wire.im * length)
+    ;[before, from] = [distance, node]
+    return at === undefined ? [span, resistor(`${node}/earth`, node, REMOTE_EARTH, resistance)] : [span]
   })
 }

@@ -1,0 +1,34 @@
+/** Volts by the way the switches stand, whatever else may have come on: a closed path of blades to a feeder in service. */
+import { voltageToEarth } from './phasesOf'
+import type { Phase, ThingId } from './scenario'
+import type { Site } from './site'
+
+/** Volts to earth of that conductor of the section; 0 where no closed path feeds it. */
+export function suppliedVoltage(site: Site, phase: Phase): number {
+  const feeders = site.scenario.switches
+    .filter((it) => site.switches[it.id]?.blades[phase] === 'closed' && !site.feedersOut.includes(it.feeder))
+    .map((it) => it.feeder)
+  return feederVoltage(site, feeders)
+}
+
+/** The largest of those feeders, phase to earth; 0 without one. */
+export function feederVoltage({ scenario }: Site, ids: readonly ThingId[]): number {
+  return Math.max(0, ...scenario.feeders.filter((it) => ids.includes(it.id)).map(voltageToEarth))
+}
+
+/**
+ * The low voltage under the line has a source: always, unless a transformer of the section feeds it; then while that is
+ * joined and alive on some conductor.
+ * @param isAlive whether a conductor of that phase is
+ */
+export function isLowVoltageFed(site: Site, isAlive: (phase: Phase) => boolean): boolean {
+  const { lv, transformers = [] } = site.scenario
+  const by = transformers.find((it) => it.id === lv.fedBy)
+  if (by === undefined) return true
+  return isJoinedThrough(site, by.id) && by.phases.some(isAlive)
+}
+
+/** Carriers in, main switch closed. */
+export function isJoinedThrough(site: Site, transformer: ThingId): boolean {
+  return site.carriers[transformer] === 'in' && site.mains[transformer]?.position === 'closed'
+}
