@@ -30,11 +30,14 @@ describe('the set of cases', () => {
     const models = [
       'body-impedance',
       'electrode-system',
+      'fuse',
       'insulation',
       'lead-heating',
+      'lead-shots',
       'line-constants',
       'network',
       'protection',
+      'relay-travel',
       'shock-zone',
       'tolerable',
     ]

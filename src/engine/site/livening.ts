@@ -23,6 +23,31 @@ export type Livening =
     }
   /** A switch of the section is closed, all three blades. */
   | { readonly id: string; readonly kind: 'switch-closed'; readonly switch: ThingId }
+  /** One carrier of a switch that has fuses is put back in. */
+  | { readonly id: string; readonly kind: 'fuse-carrier'; readonly switch: ThingId; readonly phase: Phase }
+  /** A parallel circuit has an earth fault elsewhere: its current induces along the section. */
+  | { readonly id: string; readonly kind: 'induction'; readonly parallel: ThingId; readonly phase: Phase }
+  /**
+   * The neutral of an unearthed or coil-earthed parallel circuit is displaced by an earth fault elsewhere in one phase:
+   * its other phases rise, their sum is no longer nothing, and the section picks it up by capacitance.
+   */
+  | { readonly id: string; readonly kind: 'pick-up'; readonly parallel: ThingId; readonly phase: Phase }
+  /** A phase of a feeder falls onto the neutral wire where its line meets the section: the whole neutral rises. */
+  | {
+      readonly id: string
+      readonly kind: 'neutral-raised'
+      readonly feeder: ThingId
+      readonly phase: Phase
+      readonly impedance: number
+    }
+  /** One phase of a coil-earthed network comes by one blade of a switch: what the coil leaves, for as long as it lasts. */
+  | { readonly id: string; readonly kind: 'coil-fed'; readonly switch: ThingId; readonly phase: Phase }
+  /** Somebody's own source comes on behind a transformer of the section: a generator, an inverter, the next network. */
+  | { readonly id: string; readonly kind: 'back-feed'; readonly source: ThingId }
+  /** The street lamps' switch closes: their wire, dead by day, comes alive. */
+  | { readonly id: string; readonly kind: 'street-lamps-on'; readonly wire: ThingId }
+  /** A lead that is not clear of the low voltage touches this wire of it; ohm of the touch. */
+  | { readonly id: string; readonly kind: 'lead-on-low-voltage'; readonly wire: ThingId; readonly impedance: number }
 
 export type LiveningKind = Livening['kind']
 export type LiveningOf<Kind extends LiveningKind> = Extract<Livening, { kind: Kind }>

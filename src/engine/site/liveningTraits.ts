@@ -5,9 +5,12 @@
  */
 import { invariant } from '../units/invariant'
 import type { Livening, LiveningKind, LiveningOf } from './livening'
+import { backFedPhases, backFedVoltage, findBackFeedStop } from './backFeed'
+import { isGuarded, leadsAtWire } from './leadsAtWire'
 import { requireSwitch } from './questions'
 import { phases, type Phase, type Scenario, type ScenarioSwitch, type ThingId } from './scenario'
 import type { Site } from './site'
+import { isLowVoltageFed, suppliedVoltage } from './supplied'
 
 export interface LiveningTraits<Kind extends LiveningKind> {
   /** Feeders that have to be in service for it to happen; none where it brings a source of its own. */
@@ -19,6 +22,8 @@ export interface LiveningTraits<Kind extends LiveningKind> {
    * leaves its marks there. `elsewhere`: by anything that cannot be seen from the pole.
    */
   readonly by: 'switch' | 'crossing' | 'elsewhere'
+  /** Volts to earth that it puts there, where no feeder is behind it. */
+  voltage?(scenario: Scenario, livening: LiveningOf<Kind>): number
   /** Why it cannot happen any more, as a kebab fact; undefined while its cause stands. */
   removedBy(site: Site, livening: LiveningOf<Kind>): string | undefined
 }
@@ -40,11 +45,62 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     feeders: (scenario, it) => [switchIn(scenario, it.switch).feeder],
     phases: () => phases,
     by: 'switch',
+    removedBy: (site, it) => whenHeld(site, it.switch),
+  },
+  'fuse-carrier': {
+    feeders: (scenario, it) => [switchIn(scenario, it.switch).feeder],
+    phases: (_, it) => [it.phase],
+    by: 'switch',
+    removedBy: (site, it) => whenHeld(site, it.switch),
+  },
+  induction: {
+    feeders: () => [],
+    phases: () => phases,
+    by: 'elsewhere',
+    removedBy: () => undefined,
+  },
+  'pick-up': {
+    feeders: () => [],
+    phases: () => phases,
+    by: 'elsewhere',
+    removedBy: () => undefined,
+  },
+  'neutral-raised': {
+    feeders: (_, it) => [it.feeder],
+    phases: () => [],
+    by: 'elsewhere',
+    removedBy: (site, it) => whenOut(site, it.feeder, 'feeder-taken-out'),
+  },
+  'coil-fed': {
+    feeders: (scenario, it) => [switchIn(scenario, it.switch).feeder],
+    phases: (_, it) => [it.phase],
+    by: 'switch',
+    removedBy: (site, it) => whenHeld(site, it.switch),
+  },
+  'back-feed': {
+    feeders: () => [],
+    phases: (scenario, it) => backFedPhases(scenario, it.source),
+    by: 'elsewhere',
+    voltage: (scenario, it) => backFedVoltage(scenario, it.source),
+    removedBy: (site, it) => findBackFeedStop(site, it.source),
+  },
+  'street-lamps-on': {
+    feeders: () => [],
+    phases: () => [],
+    by: 'elsewhere',
     removedBy: (site, it) => {
-      const { lock, control } = requireSwitch(site, it.switch)
-      const { remote, feeder } = switchIn(site.scenario, it.switch)
-      const isHeld = lock !== null && (control === 'local' || !remote)
-      return isHeld ? 'switch-locked' : whenOut(site, feeder, 'feeder-taken-out')
+      if (site.mains[it.wire]?.lock !== null) return 'street-lamps-locked'
+      return isLowVoltageFed(site, (phase) => suppliedVoltage(site, phase) > 0) ? undefined : 'low-voltage-dead'
+    },
+  },
+  'lead-on-low-voltage': {
+    feeders: () => [],
+    phases: () => [],
+    by: 'elsewhere',
+    removedBy: (site, it) => {
+      if (isGuarded(site, it.wire)) return 'wire-guarded'
+      if (leadsAtWire(site, it.wire).length === 0) return 'no-lead-at-the-wires'
+      return isLowVoltageFed(site, (phase) => suppliedVoltage(site, phase) > 0) ? undefined : 'low-voltage-dead'
     },
   },
 }
@@ -66,6 +122,14 @@ export function findRemovedCause(site: Site, livening: Livening): string | undef
 
 function whenOut(site: Site, feeder: ThingId, fact: string): string | undefined {
   return site.feedersOut.includes(feeder) ? fact : undefined
+}
+
+/** By hand or from afar it cannot be closed any more, or its feeder is out. */
+function whenHeld(site: Site, at: ThingId): string | undefined {
+  const { lock, control } = requireSwitch(site, at)
+  const { remote, feeder } = switchIn(site.scenario, at)
+  const isHeld = lock !== null && (control === 'local' || !remote)
+  return isHeld ? 'switch-locked' : whenOut(site, feeder, 'feeder-taken-out')
 }
 
 function switchIn(scenario: Scenario, id: ThingId): ScenarioSwitch {

@@ -1,5 +1,7 @@
 /** What must agree with what in a scenario: geometry that can be built, phases that are all there, roles that are filled. */
 import { foundText, jsonPath, type Issue } from '../issue'
+import { lowVoltageIssues } from './lowVoltageIssues'
+import { networkIssues } from './networkIssues'
 
 type Json = Readonly<Record<string, unknown>>
 
@@ -16,6 +18,9 @@ export function consistencyIssues(file: Json): readonly Issue[] {
     ...roleIssues(file),
     ...labelIssues(file),
     ...rangeIssues(file),
+    ...lowVoltageIssues(file),
+    ...protectionIssues(file),
+    ...networkIssues(file),
   ]
 }
 
@@ -94,11 +99,12 @@ function placeText({ xM, yM }: Json): string {
   return `${String(xM)}, ${String(yM)}`
 }
 
-/** Each phase once in a set of three; no conductor inside another's metal; a neutral below. */
+/** Each phase once in a set, and all in one of three; no conductor inside another's metal; a neutral below. */
 function phaseIssues(file: Json): readonly Issue[] {
   const sets: readonly (readonly [readonly (string | number)[], readonly Json[]])[] = [
     [['conductors'], asList(file.conductors)],
     ...asList(file.feeders).map((it, i) => [['feeders', i, 'conductors'], asList(it.conductors)] as const),
+    ...asList(file.parallels).map((it, i) => [['parallels', i, 'conductors'], asList(it.conductors)] as const),
   ]
   const wires = asList(asObject(file.lv).wires)
   return [
@@ -115,7 +121,9 @@ function eachPhaseOnce(path: readonly (string | number)[], set: readonly Json[])
     .map((it) => String(it.phase))
     .sort()
     .join(', ')
-  return set.length === 3 && got !== 'A, B, C' ? [issue(path, got, 'the phases A, B, C, each once')] : []
+  if (set.length === 3) return got !== 'A, B, C' ? [issue(path, got, 'the phases A, B, C, each once')] : []
+  const isTwice = set.length === 2 && set[0]?.phase !== undefined && set[0].phase === set[1]?.phase
+  return isTwice ? [issue(path, got, 'each phase once')] : []
 }
 
 function apartIssues(path: readonly (string | number)[], set: readonly Json[], radius?: string): readonly Issue[] {
@@ -155,4 +163,24 @@ function labelIssues(file: Json): readonly Issue[] {
 function rangeIssues(file: Json): readonly Issue[] {
   const of = asList(file.ranges).map((it) => it.of)
   return of.flatMap((it, i) => (of.indexOf(it) < i ? [issue(['ranges', i, 'of'], it, 'each range once')] : []))
+}
+
+/** A relay falls back only by a curve that has a reset of its own; a carrier is put back only where there are carriers. */
+function protectionIssues(file: Json): readonly Issue[] {
+  const withFuses = asList(file.switches).filter((it) => it.fuses !== undefined)
+  const known = asList(file.switches).map((it) => it.id)
+  return [
+    ...asList(file.feeders).flatMap((it, i) => {
+      const relays = [it.earthFault, it.overcurrent, it.sensitiveEarthFault].map((relay) => asObject(relay).curve)
+      const hasReset = relays.some((curve) => typeof curve === 'string' && curve.startsWith('ieee-'))
+      const isWrong = it.relayReset === 'by-curve' && !hasReset
+      const allowed = 'at-once or kept: none of its relays has a curve with a reset of its own'
+      return isWrong ? [issue(['feeders', i, 'relayReset'], it.relayReset, allowed)] : []
+    }),
+    ...asList(file.livenings).flatMap((it, i) => {
+      const isWrong =
+        it.kind === 'fuse-carrier' && known.includes(it.switch) && !withFuses.some(({ id }) => id === it.switch)
+      return isWrong ? [issue(['livenings', i, 'switch'], it.switch, 'the id of a switch with fuses')] : []
+    }),
+  ]
 }

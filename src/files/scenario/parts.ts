@@ -1,8 +1,7 @@
 /** The parts of `earths-on/scenario`: keys, units and ranges. Ranges say what is physically sensible, not what is usual. */
 import * as v from 'valibot'
-import { curveNames, percentiles, skins } from '../../engine'
+import { percentiles, skins } from '../../engine'
 import {
-  amperes,
   boolean,
   byKind,
   choice,
@@ -16,11 +15,9 @@ import {
   numberChoice,
   ohmMetres,
   ohms,
-  ohmsPerMetre,
   oneOf,
   optional,
   point,
-  seconds,
   shape,
   squareMetres,
   squareMillimetres,
@@ -29,8 +26,8 @@ import {
   whole,
   type Field,
 } from '../shape'
-
-const phase = () => choice('A', 'B', 'C')
+import { phase } from './commonParts'
+import { fuses } from './protectionParts'
 
 export const weather = shape({ wind: metresPerSecond(0, 60), rain: boolean(), thunder: boolean() })
 
@@ -55,61 +52,7 @@ export const pole = shape({
   stepBoltsTo: metres(1, 30),
 })
 
-const conductor = shape({
-  id: id(),
-  phase: phase(),
-  x: { suffix: 'M', schema: number(-50, 50) },
-  height: metres(3, 60),
-  radius: metres(0.0005, 0.05),
-  gmr: metres(0.0001, 0.05),
-  resistance: ohmsPerMetre(1e-6, 0.1),
-})
-
-export const conductors = list(conductor, 3, 3)
 export const section = shape({ length: metres(10, 100_000), crossingAlong: metres(-50_000, 50_000) })
-
-/** Resistance and reactance. */
-const impedance = v.pipe(
-  shape({ resistance: ohms(0, 1e6), reactance: ohms(-1e6, 1e6) }),
-  v.transform(({ resistance, reactance }) => ({ re: resistance, im: reactance })),
-) as v.GenericSchema<unknown, { readonly re: number; readonly im: number }>
-
-const relay = shape({ curve: choice(...curveNames), pickup: amperes(0.1, 100_000), multiplier: number(0.01, 100) })
-
-export const feeder = shape({
-  id: id(),
-  voltage: volts(100, 500_000),
-  sourceImpedance: impedance,
-  neutral: byKind({
-    resistor: shape({ kind: choice('resistor'), resistance: ohms(0.001, 1e6) }),
-    solid: shape({ kind: choice('solid') }),
-    unearthed: shape({ kind: choice('unearthed') }),
-  }),
-  stationEarth: ohms(0.001, 1000),
-  length: metres(1, 200_000),
-  conductors,
-  earthFault: relay,
-  overcurrent: relay,
-  breakerTime: seconds(0.001, 10),
-  recloseDeadTimes: { suffix: 'S', schema: list(number(0.05, 600), 0, 5) },
-})
-
-export const lv = shape({
-  voltage: volts(50, 1000),
-  sourceImpedance: impedance,
-  wires: list(
-    shape({
-      id: id(),
-      phase: choice('A', 'B', 'C', 'N'),
-      x: { suffix: 'M', schema: number(-5, 5) },
-      height: metres(2, 30),
-    }),
-    2,
-    8,
-  ),
-  neutralEarth: shape({ resistance: ohms(0.01, 10_000), at: point() }),
-  insulatorLeakage: ohms(1000, 1e12),
-})
 
 export const stay = shape({
   anchor: point(),
@@ -128,6 +71,7 @@ export const scenarioSwitch = shape({
   remote: boolean(),
   along: metres(-50_000, 50_000),
   hungBlades: list(phase(), 0, 3),
+  fuses: optional(fuses),
 })
 
 type Start = { readonly switch: string } | { readonly x: number; readonly y: number }
@@ -190,6 +134,25 @@ export const livening = byKind({
     impedance: ohms(0.001, 10_000),
   }),
   'switch-closed': shape({ id: id(), kind: choice('switch-closed'), switch: id() }),
+  'back-feed': shape({ id: id(), kind: choice('back-feed'), source: id() }),
+  'street-lamps-on': shape({ id: id(), kind: choice('street-lamps-on'), wire: id() }),
+  'lead-on-low-voltage': shape({
+    id: id(),
+    kind: choice('lead-on-low-voltage'),
+    wire: id(),
+    impedance: ohms(0.001, 10_000),
+  }),
+  induction: shape({ id: id(), kind: choice('induction'), parallel: id(), phase: phase() }),
+  'pick-up': shape({ id: id(), kind: choice('pick-up'), parallel: id(), phase: phase() }),
+  'neutral-raised': shape({
+    id: id(),
+    kind: choice('neutral-raised'),
+    feeder: id(),
+    phase: phase(),
+    impedance: ohms(0.001, 10_000),
+  }),
+  'coil-fed': shape({ id: id(), kind: choice('coil-fed'), switch: id(), phase: phase() }),
+  'fuse-carrier': shape({ id: id(), kind: choice('fuse-carrier'), switch: id(), phase: phase() }),
 })
 
 export const body = shape({
@@ -197,7 +160,11 @@ export const body = shape({
   skin: choice(...skins),
 })
 
-export const range = shape({ of: choice('soil', 'fixing', 'concrete'), low: number(0.001, 1), high: number(1, 1000) })
+export const range = shape({
+  of: choice('soil', 'fixing', 'concrete', 'contact', 'moisture'),
+  low: number(0.001, 1),
+  high: number(1, 1000),
+})
 
 const layer = shape({ thickness: metres(0.0001, 0.1), permittivity: number(1, 100), leakage: ohms(1, 1e12) })
 

@@ -2,22 +2,28 @@
 import type { Model } from '../model'
 import { bodyImpedanceModel } from './bodyImpedance'
 import { electrodeSystemModel } from './electrodeSystem'
+import { fuseModel } from './fuse'
 import { insulationModel } from './insulation'
 import { leadHeatingModel } from './leadHeating'
+import { leadShotsModel } from './leadShots'
 import { lineConstantsModel } from './lineConstants'
 import { networkModel } from './network'
 import { protectionModel } from './protection'
+import { relayTravelModel } from './relayTravel'
 import { shockZoneModel } from './shockZone'
 import { tolerableModel } from './tolerable'
 
 export const models: readonly Model[] = [
   bodyImpedanceModel,
   electrodeSystemModel,
+  fuseModel,
   insulationModel,
   leadHeatingModel,
+  leadShotsModel,
   lineConstantsModel,
   networkModel,
   protectionModel,
+  relayTravelModel,
   shockZoneModel,
   tolerableModel,
 ]

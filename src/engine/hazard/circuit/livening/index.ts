@@ -2,23 +2,40 @@
 import type { Element } from '../../../physics/network'
 import type { Livening, LiveningKind } from '../../../site/livening'
 import type { Scenario } from '../../../site/scenario'
+import type { Fitted } from '../fitted'
+import { backFeed } from './backFeed'
 import { clash } from './clash'
 import { clashTwo } from './clashTwo'
+import { coilFed } from './coilFed'
+import { fuseCarrier } from './fuseCarrier'
+import { induction } from './induction'
+import { leadOnLowVoltage } from './leadOnLowVoltage'
 import type { Mechanism, OwnSource } from './mechanism'
+import { neutralRaised } from './neutralRaised'
+import { pickUp } from './pickUp'
+import { streetLampsOn } from './streetLampsOn'
 import { switchClosed } from './switchClosed'
 
 export const mechanisms: { readonly [Kind in LiveningKind]: Mechanism<Kind> } = {
   clash,
   'clash-two': clashTwo,
   'switch-closed': switchClosed,
+  'back-feed': backFeed,
+  'street-lamps-on': streetLampsOn,
+  'lead-on-low-voltage': leadOnLowVoltage,
+  'fuse-carrier': fuseCarrier,
+  induction,
+  'pick-up': pickUp,
+  'neutral-raised': neutralRaised,
+  'coil-fed': coilFed,
 }
 
 function mechanismOf(livening: Livening): Mechanism<LiveningKind> {
   return mechanisms[livening.kind] as Mechanism<LiveningKind>
 }
 
-export function liveningLinks(scenario: Scenario, livening: Livening): readonly Element[] {
-  return mechanismOf(livening).links(scenario, livening)
+export function liveningLinks(scenario: Scenario, livening: Livening, fitted: Fitted): readonly Element[] {
+  return mechanismOf(livening).links(scenario, livening, fitted)
 }
 
 /** Undefined where the section's feeders alone are behind it. */
