@@ -1,6 +1,8 @@
 /** Lists of things that actions can be done on, each in order of id. */
 import { requireGearType } from '../gear/catalogue'
+import { phasesOf } from '../site/phasesOf'
 import type { ItemId, ThingId } from '../site/scenario'
+import { sectionNeutral } from '../site/sectionNeutral'
 import type { Site } from '../site/site'
 
 const sorted = (ids: readonly string[]): readonly string[] => [...ids].sort()
@@ -20,17 +22,25 @@ export const rods = (site: Site): readonly ThingId[] =>
 
 export const rodItem = (thing: ThingId): ItemId => thing.slice('rod/'.length)
 
-const blades = (site: Site): readonly ThingId[] => switches(site).flatMap((id) => [`${id}/A`, `${id}/B`, `${id}/C`])
+const blades = (site: Site): readonly ThingId[] =>
+  switches(site).flatMap((id) => phasesOf(site.scenario.conductors).map((phase) => `${id}/${phase}`))
 
 /** The neutral of the low-voltage circuit, or the wire nearest to one: metal that a clamp can bite on. */
 const lvNeutrals = (site: Site): readonly ThingId[] =>
   sorted(site.scenario.lv.wires.filter((it) => it.phase === 'N').map((it) => it.id))
 
+/** The neutral wire of the line itself, where it has one. */
+const lineNeutrals = (site: Site): readonly ThingId[] => {
+  const wire = sectionNeutral(site.scenario)
+  return wire === undefined ? [] : [wire.id]
+}
+
 /** Where a conductor clamp of a lead can go on. */
 export const clampSeats = (site: Site): readonly ThingId[] => sorted([...conductors(site), ...metalSeats(site)])
 
 /** Where the metal end of a bond can go on. */
-export const metalSeats = (site: Site): readonly ThingId[] => sorted(['arm', ...lvNeutrals(site)])
+export const metalSeats = (site: Site): readonly ThingId[] =>
+  sorted(['arm', ...lvNeutrals(site), ...lineNeutrals(site)])
 
 /** Everything that can be pointed at. */
 export function allThings(site: Site): readonly ThingId[] {
@@ -38,6 +48,7 @@ export function allThings(site: Site): readonly ThingId[] {
     ...['pole', 'pole-top', 'arm', 'stay', 'cover', 'barrier', 'ground', 'crossing'],
     ...conductors(site),
     ...lvWires(site),
+    ...lineNeutrals(site),
     ...switches(site),
     ...blades(site),
     ...feeders(site),

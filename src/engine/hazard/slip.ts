@@ -7,6 +7,7 @@ import { isUnsolvable, type Unsolvable } from '../physics/network'
 import type { Body, Contact, Limb, Surface } from '../site/contact'
 import { distance, type GroundPoint } from '../site/place'
 import { gearTypeOf } from '../site/questions'
+import { sectionNeutral } from '../site/sectionNeutral'
 import type { Site } from '../site/site'
 import type { Corner } from './corner'
 import type { Exposure } from './exposure'
@@ -90,6 +91,7 @@ function besideLeg(site: Site, feet: number): readonly Surface[] {
 
 function besideShoulder(site: Site, feet: number): readonly Surface[] {
   const { conductors, lv, pole } = site.scenario
+  const neutral = sectionNeutral(site.scenario)
   const shoulder = feet + shoulderAboveFeet
   const isNear = (across: number, height: number): boolean => {
     const up = height - shoulder
@@ -99,7 +101,9 @@ function besideShoulder(site: Site, feet: number): readonly Surface[] {
   const heights = [shoulder - 0.5, shoulder - 0.25, shoulder, shoulder + 0.25, shoulder + 0.5]
   const bare = heights.find((height) => height <= pole.height && isBare(height))
   return [
-    ...conductors.filter((it) => isNear(it.x, it.height)).map((it): Surface => ({ kind: 'conductor', id: it.id })),
+    ...[...conductors, ...(neutral ? [neutral] : [])]
+      .filter((it) => isNear(it.x, it.height))
+      .map((it): Surface => ({ kind: 'conductor', id: it.id })),
     ...lv.wires.filter((it) => isNear(it.x, it.height)).map((it): Surface => ({ kind: 'lv-wire', id: it.id })),
     ...(isNear(0, pole.armHeight)
       ? ([

@@ -100,9 +100,11 @@ function inner<K, A, B>(outer: { get(key: K): Map<A, B> | undefined; set(key: K,
 /** Everything of a scenario that reaches a current; names, words and the crew do not. */
 function physicalKey(scenario: Scenario): string {
   const { frequency, soil, pole, conductors, section, feeders, lv, stay, switches, livenings } = scenario
+  const { transformers, embedded, parallels, metalwork, grounds, truck, livestock } = scenario
   const { publicApproach, horizon, body, contact, ranges } = scenario
   const network = { frequency, soil, pole, conductors, section, feeders, lv, stay, switches, livenings }
-  return JSON.stringify({ ...network, publicApproach, horizon, body, contact, ranges })
+  const more = { transformers, embedded, parallels, metalwork, grounds, truck, livestock }
+  return JSON.stringify({ ...network, ...more, publicApproach, horizon, body, contact, ranges })
 }
 
 function latestFactored(most: number): FactoredStore {

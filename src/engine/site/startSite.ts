@@ -1,7 +1,8 @@
 /** The site before anybody acts, as the scenario says it truly is. */
+import { phasesOf } from './phasesOf'
 import type { GroundPoint } from './place'
-import type { Item, Person, Site, SwitchState } from './site'
-import type { Phase, Scenario, ScenarioPerson, ScenarioSwitch } from './scenario'
+import type { Item, MainSwitch, Person, Site, SwitchState } from './site'
+import type { Phase, Scenario, ScenarioPerson, ScenarioSwitch, ThingId } from './scenario'
 
 export function startSite(scenario: Scenario): Site {
   return {
@@ -16,7 +17,9 @@ export function startSite(scenario: Scenario): Site {
     guards: [],
     barrier: null,
     hauled: [],
-    switches: keyed(scenario.switches.map((it) => [it.id, startSwitch(it)] as const)),
+    switches: keyed(scenario.switches.map((it) => [it.id, startSwitch(it, phasesOf(scenario.conductors))] as const)),
+    carriers: keyed((scenario.transformers ?? []).map((it) => [it.id, 'in'] as const)),
+    mains: keyed(startMains(scenario)),
     brushed: [],
     insulator: 'cracked',
     feedersOut: [],
@@ -35,6 +38,17 @@ export function startSite(scenario: Scenario): Site {
     livening: null,
     marks: {},
   }
+}
+
+/** Whoever has a source of his own has it switched off and unlocked; the street lamps' switch waits for the dark. */
+function startMains(scenario: Scenario): readonly (readonly [ThingId, MainSwitch])[] {
+  const main = (id: ThingId, isClosed: boolean) =>
+    [id, { position: isClosed ? 'closed' : 'open', lock: null, lockedBy: null }] as const
+  return [
+    ...(scenario.transformers ?? []).map((it) => main(it.id, it.lowVoltageClosed)),
+    ...(scenario.embedded ?? []).map((it) => main(it.id, false)),
+    ...scenario.lv.wires.filter((it) => it.lamps !== undefined).map((it) => main(it.id, false)),
+  ]
 }
 
 /** The truck stands where the ground worker starts, or else whoever starts on the ground. */
@@ -87,8 +101,11 @@ function startItem(item: Scenario['items'][number], { work }: Scenario): Item {
   }
 }
 
-function startSwitch(it: ScenarioSwitch): SwitchState {
-  const blade = (phase: Phase): 'open' | 'closed' => (it.closed || it.hungBlades.includes(phase) ? 'closed' : 'open')
+/** A blade where the section has no conductor is not there: it counts as open. */
+function startSwitch(it: ScenarioSwitch, present: readonly Phase[]): SwitchState {
+  const blade = (phase: Phase): 'open' | 'closed' => {
+    return present.includes(phase) && (it.closed || it.hungBlades.includes(phase)) ? 'closed' : 'open'
+  }
   return {
     handle: it.closed ? 'closed' : 'open',
     blades: { A: blade('A'), B: blade('B'), C: blade('C') },

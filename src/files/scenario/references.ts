@@ -22,10 +22,12 @@ export function referenceIssues(file: Json): readonly Issue[] {
 function duplicateIssues(file: Json): readonly Issue[] {
   const seen = new Set<unknown>()
   const lists: readonly (readonly [string, readonly unknown[]])[] = [
-    ...['conductors', 'feeders', 'switches', 'crew', 'items', 'hazards', 'livenings'].map(
+    ...['conductors', 'feeders', 'switches', 'transformers', 'embedded', 'crew', 'items', 'hazards', 'livenings'].map(
       (key) => [`$.${key}`, idsAt(file, key)] as const,
     ),
     ['$.lv.wires', idsAt(asObject(file.lv), 'wires')],
+    ['$.parallels', idsAt(file, 'parallels')],
+    ...listAt(file, 'parallels').map((it, i) => [`$.parallels[${i}].conductors`, idsAt(it, 'conductors')] as const),
   ]
   return lists.flatMap(([path, ids]) =>
     ids.flatMap((id, i) => {
@@ -50,6 +52,7 @@ function danglingIssues(file: Json): readonly Issue[] {
     ...listAt(file, 'livenings').flatMap((it, i) => [
       ...missing(`$.livenings[${i}].switch`, it.switch, switches, 'switch'),
       ...missing(`$.livenings[${i}].feeder`, it.feeder, feeders, 'feeder'),
+      ...missing(`$.livenings[${i}].parallel`, it.parallel, idsAt(file, 'parallels'), 'parallel circuit'),
     ]),
     ...listAt(file, 'triggers').flatMap((it, i) =>
       (Array.isArray(it.livenings) ? it.livenings : []).flatMap((id: unknown, k) =>

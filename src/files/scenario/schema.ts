@@ -16,6 +16,8 @@ import {
   shape,
   whole,
 } from '../shape'
+import { conductors, feeder, parallel } from './networkParts'
+import * as lowVoltage from './lowVoltageParts'
 import * as part from './parts'
 
 export const scenarioFormat = 'earths-on/scenario'
@@ -54,10 +56,13 @@ const file = shape({
   weather: part.weather,
   soil: part.soil,
   pole: part.pole,
-  conductors: part.conductors,
+  conductors,
   section: part.section,
-  feeders: list(part.feeder, 1, 10),
-  lv: part.lv,
+  feeders: list(feeder, 1, 10),
+  parallels: optional(list(parallel, 0, 10)),
+  lv: lowVoltage.lv,
+  transformers: optional(list(lowVoltage.transformer, 0, 20)),
+  embedded: optional(list(lowVoltage.embeddedSource, 0, 20)),
   stay: part.stay,
   switches: list(part.scenarioSwitch, 1, 20),
   crew: list(part.person, 1, 12),
@@ -68,7 +73,7 @@ const file = shape({
   triggers: list(shape({ trigger, livenings: list(id(), 1, 50) }), 0, 50),
   horizon: seconds(1, 3600),
   body: part.body,
-  ranges: list(part.range, 0, 3),
+  ranges: list(part.range, 0, 5),
   work: shape({ conductor: id(), old: id(), item: id(), takes: seconds(1, 36_000) }),
   control: shape({ takesCrossingOut: boolean(), blocksReclose: boolean() }),
   contact: part.contact,

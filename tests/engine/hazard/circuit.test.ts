@@ -5,7 +5,7 @@ import { fittedOf, nodeOfThing } from '../../../src/engine/hazard/circuit/fitted
 import { freshLeads, leads } from '../../../src/engine/hazard/circuit/leads'
 import { feedersOf } from '../../../src/engine/site/liveningTraits'
 import { spreadingResistance } from '../../../src/engine/hazard/circuit/pole'
-import { phaseEmf } from '../../../src/engine/hazard/circuit/supply'
+import { phasor } from '../../../src/engine/hazard/circuit/phasor'
 import { declaredCorner } from '../../../src/engine/hazard/corner'
 import { solveInstant } from '../../../src/engine/hazard/instant'
 import { cachedGround, createSweepCache } from '../../../src/engine/hazard/sweepCache'
@@ -210,7 +210,7 @@ describe('the whole', () => {
   })
 
   it('phase voltages are 6351 V, 120° apart, and sum to nothing', () => {
-    const emfs = (['A', 'B', 'C'] as const).map((phase) => phaseEmf(11_000, phase))
+    const emfs = (['A', 'B', 'C'] as const).map((phase) => phasor(11_000 / Math.sqrt(3), phase))
     for (const emf of emfs) expect(magnitude(emf)).toBeCloseTo(11_000 / Math.sqrt(3), 9)
     expect(emfs.reduce((sum, it) => sum + it.re, 0)).toBeCloseTo(0, 9)
     expect(emfs.reduce((sum, it) => sum + it.im, 0)).toBeCloseTo(0, 9)

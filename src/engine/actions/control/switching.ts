@@ -1,4 +1,5 @@
 /** Works the handle of a switch: what the blades then do is the switch's own affair. */
+import { phasesOf } from '../../site/phasesOf'
 import { findSwitch, requireSwitch } from '../../site/questions'
 import { phases, type Phase } from '../../site/scenario'
 import type { Action } from '../action'
@@ -26,7 +27,10 @@ function workSwitch(id: string, to: Position, covers: readonly string[]): Action
     apply: (site, order) => {
       const device = thingIn(order)
       const hung = findSwitch(site, device)?.hungBlades ?? []
-      const blade = (phase: Phase): Position => (hung.includes(phase) ? 'closed' : to)
+      const present = phasesOf(site.scenario.conductors)
+      const blade = (phase: Phase): Position => {
+        return !present.includes(phase) ? 'open' : hung.includes(phase) ? 'closed' : to
+      }
       const [A, B, C] = phases.map(blade)
       const moved = changeSwitch(site, device, { handle: to, blades: { A: A ?? to, B: B ?? to, C: C ?? to } })
       return tell(finishStep(moved, device), order, device)

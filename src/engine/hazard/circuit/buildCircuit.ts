@@ -1,20 +1,30 @@
 /**
  * The whole circuit of a site at one instant: every part that is there, no part that is not, nobody in it. A feeder is
- * in it while something joins it to the section and its breaker is closed.
+ * in it while something joins it to the section and its breaker is closed, its neutral wire always; so is what runs
+ * beside the section.
  */
 import type { Circuit, Element } from '../../physics/network'
 import { feedersOf } from '../../site/liveningTraits'
 import type { Livening, Scenario, ThingId } from '../../site/scenario'
 import { electrodesElement, type Ground } from './electrodes'
 import type { Fitted } from './fitted'
+import { groundThings } from './groundThings'
+import { handles } from './handles'
 import { leads, type LeadWear } from './leads'
 import { liveningChange, liveningLinks, liveningSource } from './livening'
 import { lowVoltage } from './lowVoltage'
+import { nearEarths } from './nearEarths'
+import { idleNeutral } from './neutralWire'
+import { parallelSources } from './parallel'
+import { metalwork } from './metalwork'
+import { withOpened } from './opened'
 import { pole } from './pole'
 import { section } from './section'
 import { stay } from './stay'
+import { truckParts } from './truck'
 import { requireFeeder, supply } from './supply'
 import { closedBlades, isolationEarths } from './switches'
+import { transformers } from './transformer'
 
 export interface SiteCircuit extends Circuit {
   /** Ids of the elements through which the section is live now. */
@@ -41,16 +51,27 @@ export function buildCircuit(
     ...leads(scenario.frequency, fitted, wear),
     ...standing(scenario, '', () => [
       ...section(scenario),
-      ...pole(scenario.pole),
+      ...pole(scenario),
+      ...metalwork(scenario),
       ...stay(scenario.stay),
-      ...lowVoltage(scenario.lv),
+      ...truckParts(scenario),
+      ...lowVoltage(scenario),
     ]),
+    ...transformers(scenario, fitted.transformers).filter((it) => !links.some((link) => link.id === it.id)),
+    ...nearEarths(scenario, ground),
+    ...groundThings(scenario, ground),
+    ...handles(scenario, ground),
+    ...standing(scenario, 'parallels', () => (scenario.parallels ?? []).flatMap(parallelSources)),
+    ...scenario.feeders
+      .filter((feeder) => !live.includes(feeder.id))
+      .flatMap((feeder) => standing(scenario, `${feeder.id} idle`, () => idleNeutral(scenario, feeder))),
     electrodesElement(ground),
   ]
+  const whole = withOpened(elements, fitted.opened ?? [])
   const changed = livening !== 'none' && isAlive(scenario, livening, live)
   return {
     links: links.map((link) => link.id),
-    elements: changed ? liveningChange(elements, scenario, livening) : elements,
+    elements: changed ? liveningChange(whole, scenario, livening) : whole,
   }
 }
 
@@ -80,6 +101,6 @@ function linksOf(
 ): readonly Element[] {
   const set = closedBlades(scenario, fitted, (feeder) => live.includes(feeder))
   if (livening === 'none' || !isAlive(scenario, livening, live)) return set
-  const added = liveningLinks(scenario, livening).filter((link) => !set.some((it) => it.id === link.id))
+  const added = liveningLinks(scenario, livening, fitted).filter((link) => !set.some((it) => it.id === link.id))
   return [...set, ...added]
 }

@@ -1,6 +1,6 @@
 /**
- * Everything in the soil of the site as one resistance matrix: rods by the depth they were driven to, the pole's butt,
- * the stay's anchor and the distant earth of the low-voltage neutral. The last is stated as a resistance: it enters the
+ * Everything in the soil of the site as one resistance matrix: rods by the depth they were driven to, the pole's butts,
+ * the stay's anchor, fences, the truck's pads, earths of handles and of others, and the distant earth of the low-voltage neutral. The last is stated as a resistance: it enters the
  * soil solution as one rod of unknown make, so that its distance counts, and its own resistance is then set as stated.
  */
 import type { Element } from '../../physics/network'
@@ -10,8 +10,12 @@ import type { Scenario } from '../../site/scenario'
 import { sectionNeutral } from '../../site/sectionNeutral'
 import { invariant } from '../../units/invariant'
 import type { Fitted } from './fitted'
+import { groundThingElectrodes } from './groundThings'
+import { handleElectrodes } from './handles'
 import { nearEarthRods } from './nearEarths'
-import { cageNode, conductorAtPole, electrodesId, lowVoltageStarNode, rodNode, stayLowerNode } from './nodes'
+import { conductorAtPole, electrodesId, lowVoltageStarNode, rodNode, stayLowerNode } from './nodes'
+import { poleElectrodes } from './pole'
+import { truckElectrodes } from './truck'
 
 export interface SiteElectrode {
   readonly node: string
@@ -76,18 +80,9 @@ function poleEarthOf(scenario: Scenario): readonly Electrode[] {
 }
 
 function electrodeShapes(scenario: Scenario, fitted: Fitted): readonly Electrode[] {
-  const { pole, stay, lv } = scenario
+  const { stay, lv } = scenario
   const shapes: Electrode[] = [
-    {
-      id: cageNode,
-      kind: 'encased',
-      at: { x: 0, y: 0 },
-      top: 0,
-      length: pole.buttLength,
-      radius: pole.diameter / 2,
-      coreRadius: pole.cageRadius,
-      encasementResistivity: pole.concreteResistivity,
-    },
+    ...poleElectrodes(scenario),
     {
       id: stayLowerNode,
       kind: 'rod',
@@ -99,6 +94,9 @@ function electrodeShapes(scenario: Scenario, fitted: Fitted): readonly Electrode
     { id: lowVoltageStarNode, kind: 'rod', at: lv.neutralEarth.at, top: 0, ...distantRod },
     ...nearEarthRods(scenario),
     ...poleEarthOf(scenario),
+    ...groundThingElectrodes(scenario),
+    ...handleElectrodes(scenario),
+    ...truckElectrodes(scenario, fitted.truck),
     ...fitted.rods.map(
       (rod): Electrode => ({
         id: rodNode(rod.item),

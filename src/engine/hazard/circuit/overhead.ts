@@ -4,10 +4,13 @@ import { capacitanceMatrix, seriesImpedance } from '../../physics/line'
 import type { Conductor, Scenario } from '../../site/scenario'
 import { angularFrequency } from './parts'
 
+/** Whatever hangs in the air and carries current: a conductor of any circuit, a neutral wire. */
+export type Wire = Pick<Conductor, 'x' | 'height' | 'radius' | 'gmr' | 'resistance'>
+
 /**
  * Ohm per metre. The return current runs hundreds of metres deep, so the lowest layer's resistivity counts.
  */
-export function seriesOf(scenario: Scenario, conductors: readonly Conductor[]): readonly (readonly Complex[])[] {
+export function seriesOf(scenario: Scenario, conductors: readonly Wire[]): readonly (readonly Complex[])[] {
   const { layers } = scenario.soil
   return seriesImpedance(
     scenario.frequency,
@@ -17,10 +20,7 @@ export function seriesOf(scenario: Scenario, conductors: readonly Conductor[]): 
 }
 
 /** Siemens per metre, to remote earth and between the conductors. */
-export function capacitanceAdmittance(
-  frequency: number,
-  conductors: readonly Conductor[],
-): readonly (readonly Complex[])[] {
+export function capacitanceAdmittance(frequency: number, conductors: readonly Wire[]): readonly (readonly Complex[])[] {
   const omega = angularFrequency(frequency)
   const farad = capacitanceMatrix(conductors.map((it) => ({ x: it.x, y: it.height, radius: it.radius })))
   return farad.map((row) => row.map((c) => complex(0, omega * c)))

@@ -1,11 +1,19 @@
 /** Switches of the section as they are really set, hung blades included, and the earths fitted at them. */
 import type { Element } from '../../physics/network'
 import { REMOTE_EARTH } from '../../physics/network'
-import type { Phase, Scenario, ScenarioSwitch } from '../../site/scenario'
+import { phasesOf } from '../../site/phasesOf'
+import type { Phase, Scenario, ScenarioSwitch, ThingId } from '../../site/scenario'
+import { invariant } from '../../units/invariant'
 import type { Fitted } from './fitted'
 import { conductorNode, feederNode } from './nodes'
 import { jointResistance, resistor } from './parts'
 import { conductorOfPhase } from './supply'
+
+export function requireSwitchOf(scenario: Scenario, id: ThingId): ScenarioSwitch {
+  const at = scenario.switches.find((it) => it.id === id)
+  invariant(at, 'a switch of the scenario', id)
+  return at
+}
 
 /** One closed blade: from the feeder's end into the section. */
 export function blade(scenario: Scenario, at: ScenarioSwitch, phase: Phase): Element {
@@ -18,7 +26,7 @@ export function blade(scenario: Scenario, at: ScenarioSwitch, phase: Phase): Ele
   )
 }
 
-function bladeId(at: string, phase: Phase): string {
+export function bladeId(at: ThingId, phase: Phase): string {
   return `${at}/blade-${phase}`
 }
 
@@ -30,7 +38,9 @@ export function closedBlades(
   return scenario.switches.flatMap((at) => {
     if (!isLive(at.feeder)) return []
     const closed = fitted.switches.find((it) => it.id === at.id)?.closed ?? []
-    return closed.map((phase) => blade(scenario, at, phase))
+    return phasesOf(scenario.conductors)
+      .filter((phase) => closed.includes(phase))
+      .map((phase) => blade(scenario, at, phase))
   })
 }
 

@@ -1,4 +1,4 @@
-export type { Circuit, Element } from './circuit'
+export type { Circuit, CoupledBranch, Element } from './circuit'
 export type { Factored } from './factor'
 export { factor } from './factor'
 export type { Port } from './ports'

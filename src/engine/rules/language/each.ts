@@ -1,5 +1,6 @@
 /** Sets of things that a rule may ask for one by one (`forEach`); `$each` in its parameters stands for the member. */
-import { phases } from '../../site/scenario'
+import { feedersOf, traitsOf } from '../../site/liveningTraits'
+import { phasesOf } from '../../site/phasesOf'
 import type { Scenario } from '../../site/scenario'
 
 export interface NamedSet {
@@ -29,12 +30,15 @@ const sets: Readonly<Record<string, NamedSet>> = {
   },
   blades: {
     says: 'each blade of every switch',
-    members: (scenario) => scenario.switches.flatMap(({ id }) => phases.map((phase) => `${id}/${phase}`)),
+    members: (scenario) => bladesOf(scenario, scenario.switches),
   },
   'switched-blades': {
     says: 'each blade of the switches that are closed when the job starts',
     members: (scenario) =>
-      scenario.switches.filter(({ closed }) => closed).flatMap(({ id }) => phases.map((phase) => `${id}/${phase}`)),
+      bladesOf(
+        scenario,
+        scenario.switches.filter(({ closed }) => closed),
+      ),
   },
   feeders: {
     says: 'every feeder that feeds or crosses the section',
@@ -56,8 +60,15 @@ function listCentralWires(scenario: Scenario): readonly string[] {
     .map(({ id }) => id)
 }
 
+/** One for each conductor of the section. */
+function bladesOf({ conductors }: Scenario, switches: Scenario['switches']): readonly string[] {
+  return switches.flatMap(({ id }) => phasesOf(conductors).map((phase) => `${id}/${phase}`))
+}
+
 function listCrossingFeeders(scenario: Scenario): readonly string[] {
-  const crossing = scenario.livenings.flatMap((livening) => ('feeder' in livening ? [livening.feeder] : []))
+  const crossing = scenario.livenings.flatMap((livening) => {
+    return traitsOf(livening).by === 'crossing' ? feedersOf(scenario, livening) : []
+  })
   return scenario.feeders.map(({ id }) => id).filter((id) => crossing.includes(id))
 }
 

@@ -2,13 +2,14 @@
 import type { Element } from '../../../physics/network'
 import type { LiveningKind, LiveningOf } from '../../../site/livening'
 import type { Scenario, ThingId } from '../../../site/scenario'
+import type { Fitted } from '../fitted'
 
 export interface Mechanism<Kind extends LiveningKind> {
   readonly kind: Kind
   /** Rows of the procedure's table of events. */
   readonly rows: readonly number[]
   /** What joins a source to the section; there while each feeder that the livening needs is alive. */
-  links(scenario: Scenario, livening: LiveningOf<Kind>): readonly Element[]
+  links(scenario: Scenario, livening: LiveningOf<Kind>, fitted: Fitted): readonly Element[]
   /** The source that it brings itself, where none of the scenario's feeders is behind it: induction, a generator. */
   ownSource?(scenario: Scenario, livening: LiveningOf<Kind>): OwnSource
   /** The circuit as it changes it: a part that opens, an EMF in a part that stands. While its sources are alive. */
