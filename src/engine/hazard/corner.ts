@@ -3,7 +3,7 @@
  * written; the others are the full factorial of low and high. Factors on the declared value.
  */
 import { invariant } from '../units/invariant'
-import type { Range, Scenario } from '../site/scenario'
+import type { ContactValues, Range, Scenario } from '../site/scenario'
 
 export interface Corner {
   /** `declared`, or each range with its end: `concrete-low fixing-high soil-low`. */
@@ -11,9 +11,13 @@ export interface Corner {
   readonly soil: number
   readonly fixing: number
   readonly concrete: number
+  /** On the area of every contact of a body. */
+  readonly contact: number
+  /** On what insulating layers and sticks leak through: below 1 is wetter. */
+  readonly moisture: number
 }
 
-export const declaredCorner: Corner = { id: 'declared', soil: 1, fixing: 1, concrete: 1 }
+export const declaredCorner: Corner = { id: 'declared', soil: 1, fixing: 1, concrete: 1, contact: 1, moisture: 1 }
 
 /** Declared first, then 2ⁿ corners of n ranges, low before high. @throws on a range that is not 0 < low ≤ high. */
 export function cornersOf(scenario: Pick<Scenario, 'ranges'>): readonly Corner[] {
@@ -33,17 +37,48 @@ function atEnd(corner: Corner, range: Range, end: 'low' | 'high'): Corner {
 
 /** The scenario as it would be in that corner. Its soil factor multiplies every layer, line and electrodes alike. */
 export function inCorner(scenario: Scenario, corner: Corner): Scenario {
-  if (corner.soil === 1 && corner.fixing === 1 && corner.concrete === 1) return scenario
-  const { pole, soil, stay } = scenario
+  if (factors.every((of) => corner[of] === 1)) return scenario
+  const { metalwork, pole, soil, stay } = scenario
   return {
     ...scenario,
     soil: { layers: soil.layers.map((layer) => ({ ...layer, resistivity: layer.resistivity * corner.soil })) },
     stay: { ...stay, fixing: stay.fixing * corner.fixing },
-    pole: {
-      ...pole,
-      armFixing: pole.armFixing * corner.fixing,
-      stepBoltFixing: pole.stepBoltFixing * corner.fixing,
-      concreteResistivity: pole.concreteResistivity * corner.concrete,
+    pole: poleIn(pole, corner),
+    ...(metalwork && { metalwork: metalwork.map((it) => ({ ...it, fixing: it.fixing * corner.fixing })) }),
+    contact: contactIn(scenario.contact, corner),
+  }
+}
+
+const factors = ['soil', 'fixing', 'concrete', 'contact', 'moisture'] as const satisfies readonly Range['of'][]
+
+function poleIn(pole: Scenario['pole'], { fixing, concrete }: Corner): Scenario['pole'] {
+  const bolted = {
+    ...pole,
+    armFixing: pole.armFixing * fixing,
+    stepBoltFixing: pole.stepBoltFixing * fixing,
+    ...(pole.secondLeg && { secondLeg: { ...pole.secondLeg, armFixing: pole.secondLeg.armFixing * fixing } }),
+  }
+  return bolted.kind === 'concrete' ? { ...bolted, concreteResistivity: bolted.concreteResistivity * concrete } : bolted
+}
+
+function contactIn(contact: ContactValues, { contact: wide, moisture }: Corner): ContactValues {
+  const { area } = contact
+  const leaking = <T extends { readonly leakage: number }>(sheet: T): T => ({
+    ...sheet,
+    leakage: sheet.leakage * moisture,
+  })
+  return {
+    ...contact,
+    area: {
+      thigh: area.thigh * wide,
+      hand: area.hand * wide,
+      sole: area.sole * wide,
+      bootOnBolt: area.bootOnBolt * wide,
     },
+    sole: leaking(contact.sole),
+    cover: leaking(contact.cover),
+    glove: leaking(contact.glove),
+    guard: leaking(contact.guard),
+    stickLeakage: contact.stickLeakage * moisture,
   }
 }

@@ -1,17 +1,22 @@
 /**
  * How much each fitted thing mattered, plainly: the same moment and livening again with that one thing away. Leads are
- * tried whole and clamp by clamp; a person's boots, the cover, each guard, the bond, the barrier.
+ * tried whole and clamp by clamp; each rod, with what is clamped to it; earths at the switches; a person's boots and
+ * gloves, the cover, each guard, the bond, the barrier.
  */
 import type { ItemId } from '../site/scenario'
 import type { Site } from '../site/site'
 import { gearTypeOf } from '../site/questions'
+import { rodNode } from './circuit/nodes'
 import type { Corner } from './corner'
 import type { Exposure } from './exposure'
 import { liven, type LiveMoment } from './liven'
 import { createSweepCache, type SweepCache } from './sweepCache'
 
 export type FittedThing =
-  | { readonly kind: 'lead' | 'bond' | 'cover' | 'guard' | 'boots' | 'gloves'; readonly item: ItemId }
+  | {
+      readonly kind: 'lead' | 'bond' | 'rod' | 'isolation-earth' | 'cover' | 'guard' | 'boots' | 'gloves'
+      readonly item: ItemId
+    }
   | { readonly kind: 'clamp'; readonly item: ItemId; readonly end: string }
   | { readonly kind: 'barrier'; readonly item: ItemId | null }
 
@@ -58,6 +63,7 @@ function worstFor(person: string, exposures: readonly Exposure[]): Exposure | nu
 export function fittedThings(site: Site): readonly FittedThing[] {
   const leads = [...new Set(site.clamps.map((clamp) => clamp.lead))].sort()
   const worn = Object.values(site.persons).flatMap((person) => person.wears)
+  const earths = Object.values(site.switches).flatMap(({ earth }) => earth?.item ?? [])
   const wornOn = (part: 'feet' | 'hands') => worn.filter((id) => gearTypeOf(site, id).worn === part).sort()
   return [
     ...leads.map((item): FittedThing => ({ kind: isBond(site, item) ? 'bond' : 'lead', item })),
@@ -66,6 +72,8 @@ export function fittedThings(site: Site): readonly FittedThing[] {
       .flatMap((item) =>
         site.clamps.filter((it) => it.lead === item).map((it): FittedThing => ({ kind: 'clamp', item, end: it.end })),
       ),
+    ...site.rods.map((rod): FittedThing => ({ kind: 'rod', item: rod.item })),
+    ...earths.sort().map((item): FittedThing => ({ kind: 'isolation-earth', item })),
     ...(site.cover ? [{ kind: 'cover', item: site.cover.item } as const] : []),
     ...site.guards.map((guard): FittedThing => ({ kind: 'guard', item: guard.item })),
     ...wornOn('feet').map((item): FittedThing => ({ kind: 'boots', item })),
@@ -88,6 +96,13 @@ export function withoutThing({ site, bodies }: LiveMoment, thing: FittedThing): 
         bodies,
         site: { ...site, clamps: site.clamps.filter((it) => it.lead !== thing.item || it.end !== thing.end) },
       }
+    case 'rod': {
+      const isOnIt = (on: string): boolean => on === thing.item || on === rodNode(thing.item)
+      const clamps = site.clamps.filter((it) => !isOnIt(it.on))
+      return { bodies, site: { ...site, clamps, rods: site.rods.filter((it) => it.item !== thing.item) } }
+    }
+    case 'isolation-earth':
+      return { bodies, site: { ...site, switches: withoutEarth(site.switches, thing.item) } }
     case 'barrier':
       return { bodies, site: { ...site, barrier: null } }
     default:
@@ -95,9 +110,18 @@ export function withoutThing({ site, bodies }: LiveMoment, thing: FittedThing): 
   }
 }
 
+function withoutEarth(switches: Site['switches'], item: ItemId): Site['switches'] {
+  const freed = Object.entries(switches).map(([id, state]) => {
+    return [id, state.earth?.item === item ? { ...state, earth: null } : state] as const
+  })
+  return Object.fromEntries(freed)
+}
+
+/** Who wears nothing of it stays the same body. */
 function withoutLayer(bodies: LiveMoment['bodies'], item: ItemId): LiveMoment['bodies'] {
-  return bodies.map((body) => ({
-    ...body,
-    contacts: body.contacts.map((it) => ({ ...it, through: it.through.filter((id) => id !== item) })),
-  }))
+  return bodies.map((body) => {
+    if (!body.contacts.some((it) => it.through.includes(item))) return body
+    const contacts = body.contacts.map((it) => ({ ...it, through: it.through.filter((id) => id !== item) }))
+    return { ...body, contacts }
+  })
 }

@@ -51,13 +51,13 @@ describe('corners', () => {
   it('declared first, then the full factorial of low and high', () => {
     const corners = cornersOf(scenario)
     expect(corners.length).toBe(1 + 2 ** scenario.ranges.length)
-    expect(corners[0]).toEqual({ id: 'declared', soil: 1, fixing: 1, concrete: 1 })
+    expect(corners[0]).toEqual({ id: 'declared', soil: 1, fixing: 1, concrete: 1, contact: 1, moisture: 1 })
     expect(new Set(corners.map((it) => it.id)).size).toBe(corners.length)
     expect(corners.map((it) => it.id)).toContain('concrete-low fixing-high soil-low')
   })
 
   it('a corner scales what its range is about, and nothing else', () => {
-    const corner = { id: 'x', soil: 2, fixing: 3, concrete: 5 }
+    const corner = { ...declaredCorner, id: 'x', soil: 2, fixing: 3, concrete: 5 }
     const scaled = inCorner(scenario, corner)
     expect(scaled.soil.layers.map((it) => it.resistivity)).toEqual([200, 600])
     expect(scaled.pole).toMatchObject({ armFixing: 3_000, stepBoltFixing: 3_000, concreteResistivity: 1_000 })

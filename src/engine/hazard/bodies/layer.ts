@@ -29,21 +29,29 @@ const failedResistance = 0
 
 type Sheet = ContactValues['sole']
 
-/** @param area of the contact, m² */
-export function layerOf(site: Site, id: ItemId, limb: Limb, area: number): Layer {
+/**
+ * @param area of the contact, m²
+ * @param scenario in its corner: moisture counts
+ */
+export function layerOf(
+  site: Site,
+  id: ItemId,
+  limb: Limb,
+  area: number,
+  { contact, frequency }: Pick<Scenario, 'contact' | 'frequency'> = site.scenario,
+): Layer {
   const item = requireItem(site, id)
   const is = effectiveParameters(item)
-  const { contact } = site.scenario
   switch (item.type) {
     case 'boots':
-      return sheet(site, id, 'boot', contact.sole, area, is, conductsOf(is, limb))
+      return sheet(site, id, 'boot', contact.sole, area, frequency, is, conductsOf(is, limb))
     case 'lv-gloves':
     case 'switching-gloves':
-      return sheet(site, id, 'glove', contact.glove, area, is, conductsOf(is, limb))
+      return sheet(site, id, 'glove', contact.glove, area, frequency, is, conductsOf(is, limb))
     case 'pole-cover':
-      return sheet(site, id, 'cover', contact.cover, area, is, conductsOf(is, limb))
+      return sheet(site, id, 'cover', contact.cover, area, frequency, is, conductsOf(is, limb))
     case 'lv-guard':
-      return sheet(site, id, 'cover', contact.guard, area, is, conductsOf(is, limb))
+      return sheet(site, id, 'cover', contact.guard, area, frequency, is, conductsOf(is, limb))
     case 'operating-stick':
     case 'hv-detector':
       return { kind: 'resistance', item: id, ohm: numberOr(is['leakage'], contact.stickLeakage) }
@@ -60,13 +68,13 @@ function sheet(
   item: InsulatingItem,
   made: Sheet,
   area: number,
+  frequency: number,
   is: Parameters,
   conducts: number | undefined,
 ): Layer {
   if (requireItem(site, id).failed)
     return { kind: 'resistance', item: id, ohm: numberOr(is['failed'], failedResistance) }
   if (conducts !== undefined) return { kind: 'resistance', item: id, ohm: conducts }
-  const { frequency }: Pick<Scenario, 'frequency'> = site.scenario
   const rating = insulationRating(item, classOf(is))
   return {
     kind: 'insulation',

@@ -1,3 +1,4 @@
+export * from './fibrillation'
 export * from './impedance'
 export * from './shockPath'
 export * from './shockZone'

@@ -56,6 +56,44 @@ describe('body impedance', () => {
     expect(bodyImpedance(225, 50, 'dry', 'hand-hand')).toBe(1225)
   })
 
+  it('other paths by limbs in series and side by side, each limb a half (same source)', () => {
+    const whole = 1225
+    expect(bodyImpedance(225, 50, 'dry', 'hand-foot')).toBe(whole)
+    expect(bodyImpedance(225, 50, 'dry', 'both-hands-feet')).toBe(whole / 2)
+    expect(bodyImpedance(225, 50, 'dry', 'hand-trunk')).toBe(whole / 2)
+    expect(bodyImpedance(225, 50, 'dry', 'both-hands-trunk')).toBe(whole / 4)
+    expect(bodyImpedance(225, 50, 'dry', 'foot-foot')).toBe(whole)
+  })
+
+  it('above 1 kV wet skin and dry skin are the same: 575, 775, 1050 ohm (IEC 60479-1 Table 1, asymptote)', () => {
+    for (const skin of skins) {
+      expect(percentiles.map((it) => handToHandImpedance(6_350, it, skin))).toEqual([575, 775, 1050])
+    }
+  })
+
+  it('between the tabulated shares: lognormal, so a quarter of the population by hand', () => {
+    // z(25 %) = -0.6745, z(5 %) = -1.6449: 1225 · (775/1225)^0.41006 = 1015.4 at 225 V
+    expect(handToHandImpedance(225, 25, 'dry')).toBeCloseTo(1225 * (775 / 1225) ** (0.67449 / 1.644854), 2)
+    // z(75 %) likewise towards 95 %: 1225 · (1900/1225)^0.41006
+    expect(handToHandImpedance(225, 75, 'dry')).toBeCloseTo(1225 * (1900 / 1225) ** (0.67449 / 1.644854), 2)
+  })
+
+  it('runs on from the tables without a step, and rises from 1 to 99 %', () => {
+    for (const skin of skins) {
+      for (const voltage of [10, 60, 230, 900, 6_000]) {
+        for (const percentile of percentiles) {
+          const beside = handToHandImpedance(voltage, percentile + 1e-9, skin)
+          expect(beside / handToHandImpedance(voltage, percentile, skin)).toBeCloseTo(1, 8)
+        }
+        for (let percentile = 1; percentile < 99; percentile++) {
+          const next = handToHandImpedance(voltage, percentile + 1, skin)
+          expect(next).toBeGreaterThan(handToHandImpedance(voltage, percentile, skin))
+        }
+      }
+    }
+    expect(() => handToHandImpedance(230, 0.5, 'dry')).toThrow(/percentile/)
+  })
+
   it('refuses a voltage that is not a number', () => {
     expect(() => handToHandImpedance(Number.NaN, 5, 'dry')).toThrow(/body voltage/)
   })
