@@ -4,6 +4,7 @@
  */
 import { invariant } from '../units/invariant'
 import type { ContactValues, Range, Scenario } from '../site/scenario'
+import { woodPerMetre } from './circuit/poleWood'
 
 export interface Corner {
   /** `declared`, or each range with its end: `concrete-low fixing-high soil-low`. */
@@ -13,7 +14,7 @@ export interface Corner {
   readonly concrete: number
   /** On the area of every contact of a body. */
   readonly contact: number
-  /** On what insulating layers and sticks leak through: below 1 is wetter. */
+  /** On what insulating layers and sticks leak through, and on the ohm of wood: below 1 is wetter. */
   readonly moisture: number
 }
 
@@ -44,6 +45,9 @@ export function inCorner(scenario: Scenario, corner: Corner): Scenario {
     soil: { layers: soil.layers.map((layer) => ({ ...layer, resistivity: layer.resistivity * corner.soil })) },
     stay: { ...stay, fixing: stay.fixing * corner.fixing },
     pole: poleIn(pole, corner),
+    ...(scenario.metalwork && {
+      metalwork: scenario.metalwork.map((it) => ({ ...it, fixing: it.fixing * corner.fixing })),
+    }),
     ...(metalwork && { metalwork: metalwork.map((it) => ({ ...it, fixing: it.fixing * corner.fixing })) }),
     contact: contactIn(scenario.contact, corner),
   }
@@ -51,14 +55,21 @@ export function inCorner(scenario: Scenario, corner: Corner): Scenario {
 
 const factors = ['soil', 'fixing', 'concrete', 'contact', 'moisture'] as const satisfies readonly Range['of'][]
 
-function poleIn(pole: Scenario['pole'], { fixing, concrete }: Corner): Scenario['pole'] {
+function poleIn(pole: Scenario['pole'], { fixing, concrete, moisture }: Corner): Scenario['pole'] {
   const bolted = {
     ...pole,
     armFixing: pole.armFixing * fixing,
     stepBoltFixing: pole.stepBoltFixing * fixing,
     ...(pole.secondLeg && { secondLeg: { ...pole.secondLeg, armFixing: pole.secondLeg.armFixing * fixing } }),
   }
-  return bolted.kind === 'concrete' ? { ...bolted, concreteResistivity: bolted.concreteResistivity * concrete } : bolted
+  switch (bolted.kind) {
+    case 'concrete':
+      return { ...bolted, concreteResistivity: bolted.concreteResistivity * concrete }
+    case 'wood':
+      return { ...bolted, resistance: woodPerMetre({ ...bolted, surface: 'dry' }) * moisture }
+    case 'steel':
+      return bolted
+  }
 }
 
 function contactIn(contact: ContactValues, { contact: wide, moisture }: Corner): ContactValues {

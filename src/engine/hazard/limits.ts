@@ -1,6 +1,7 @@
 /** What a path is judged by, and whether a set of corners is below, above or between. */
 import { lineB, tolerable } from '../physics/body'
 import type { Scenario } from '../site/scenario'
+import { invariant } from '../units/invariant'
 import type { LimitVerdict } from './exposure'
 import type { LimitKind } from './paths/exposurePath'
 
@@ -15,6 +16,7 @@ export interface Limit {
 /** @param scenario in its corner: the surface soil counts; @returns A for line b, V for the tolerable voltages */
 export function limitOf(kind: LimitKind, scenario: Scenario, duration: number): Limit {
   if (kind === 'line-b') return { limit: lineB(duration), beyondRange: false }
+  invariant(kind !== 'stated' && kind !== 'words', 'a path that a standard judges', kind)
   const values = tolerable(bystanderWeight, duration, { surface: scenario.soil.layers[0]!.resistivity })
   return { limit: kind === 'tolerable-step' ? values.step : values.touch, beyondRange: values.beyondRange }
 }

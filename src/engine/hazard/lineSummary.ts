@@ -4,8 +4,9 @@ import type { Solution } from '../physics/network'
 import type { ItemId, Scenario, ThingId } from '../site/scenario'
 import { invariant } from '../units/invariant'
 import type { Fitted } from './circuit/fitted'
-import { cageNode, clampId, rodNode } from './circuit/nodes'
+import { clampId, rodNode } from './circuit/nodes'
 import type { PhaseView } from './circuit/phaseView'
+import { poleFootNode } from './circuit/pole'
 import type { Wear } from './leadWear'
 import type { LinePhase, LineStory, Shot } from './lineStory'
 import type { Device } from './protection/device'
@@ -38,7 +39,7 @@ export function lineSummary(
     end: phases[phases.length - 1]!.to,
     cleared,
     clearedBy: isLive ? endOf(devices, cleared) : 'not-live',
-    siteRise: riseOf(fitted, first.view),
+    siteRise: riseOf(scenario, fitted, first.view),
     liveCurrent: linkCurrent(first.view),
     feeders: sources,
     carriers: isLive ? carriersOf(fitted, solution) : [],
@@ -68,11 +69,11 @@ function linkCurrent(view: PhaseView): number {
   return Math.max(0, ...view.circuit.links.map((id) => magnitude(solution.current(id))))
 }
 
-function riseOf(fitted: Fitted, view: PhaseView): number {
+function riseOf(scenario: Scenario, fitted: Fitted, view: PhaseView): number {
   const clamped = fitted.rods
     .map((rod) => rodNode(rod.item))
     .filter((node) => fitted.leads.some((lead) => lead.clamps.some((clamp) => clamp.node === node)))
-  const nodes = clamped.length > 0 ? clamped : [cageNode]
+  const nodes = clamped.length > 0 ? clamped : [poleFootNode(scenario)]
   return Math.max(...nodes.map((node) => magnitude(view.voltage(node))))
 }
 

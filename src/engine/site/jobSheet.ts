@@ -4,7 +4,8 @@
  */
 import type { Soil } from '../physics/soil'
 import type { GroundPoint } from './place'
-import type { Conductor, ConcretePole, Feeder, LowVoltage, Scenario, ScenarioPerson, ThingId } from './scenario'
+import type { Pole } from './pole'
+import type { Conductor, Feeder, LowVoltage, Scenario, ScenarioPerson, ThingId } from './scenario'
 
 export interface JobSheet {
   readonly scenario: string
@@ -16,7 +17,7 @@ export interface JobSheet {
   readonly weather: Scenario['weather']
   readonly soil: Soil
   readonly pole: Pick<
-    ConcretePole,
+    Pole,
     'kind' | 'number' | 'height' | 'armHeight' | 'lvHeight' | 'buttLength' | 'diameter' | 'stepBoltsTo'
   >
   readonly conductors: readonly Pick<Conductor, 'id' | 'phase' | 'x' | 'height' | 'radius'>[]

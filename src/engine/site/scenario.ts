@@ -3,7 +3,7 @@
  * Made from a file by src/files; nothing here is a default.
  */
 import type { CurveName, FuseLinkType, RelayReset } from '../physics/protection'
-import type { Percentile, Skin } from '../physics/body'
+import type { Skin } from '../physics/body'
 import type { Soil } from '../physics/soil'
 import type { GroundThing, Metalwork, Truck } from './groundThings'
 import type { Livening } from './livening'
@@ -245,8 +245,11 @@ export interface TriggerChoice {
 }
 
 export interface Range {
-  /** What is uncertain: `soil` and `fixing` are factors on the declared value. */
-  readonly of: 'soil' | 'fixing' | 'concrete'
+  /**
+   * What is uncertain, as a factor on the declared values: `contact` on the area of every contact of a body, `moisture`
+   * on what insulating layers and sticks leak through (below 1 is wetter).
+   */
+  readonly of: 'soil' | 'fixing' | 'concrete' | 'contact' | 'moisture'
   readonly low: number
   readonly high: number
 }
@@ -319,7 +322,8 @@ export interface Scenario {
   /** Livestock outside the barrier: the distance between its feet, and the volts that the scenario allows it. */
   readonly livestock?: { readonly pace: number; readonly limit: number }
   readonly horizon: number
-  readonly body: { readonly percentile: Percentile; readonly skin: Skin }
+  /** Share of people, %, whose impedance does not exceed it; a file gives one of the tables, a draw any from 1 to 99. */
+  readonly body: { readonly percentile: number; readonly skin: Skin }
   readonly ranges: readonly Range[]
   /** What is changed: `old` stands fitted on the conductor, `item` takes its place. */
   readonly work: { readonly conductor: ThingId; readonly old: string; readonly item: string; readonly takes: number }

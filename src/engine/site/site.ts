@@ -88,6 +88,16 @@ export interface SwitchState {
   readonly earth: { readonly item: ItemId; readonly resistance: number } | null
 }
 
+/** Fuse carriers of a transformer: in their cut-outs, hanging open in them, or taken away and bagged. */
+export type Carriers = 'in' | 'hung' | 'out'
+
+/** A main switch on low voltage: of a transformer, of somebody's own source, of the street lamps. */
+export interface MainSwitch {
+  readonly position: 'open' | 'closed'
+  readonly lock: ItemId | null
+  readonly lockedBy: PersonId | null
+}
+
 /** Something perceived: what a person saw, read, heard or measured; `says` is a key of src/text with its values. */
 export interface Evidence {
   readonly at: number
@@ -138,6 +148,12 @@ export interface Site {
   /** Leads that hang from the pole top and can be clamped there. */
   readonly hauled: readonly ItemId[]
   readonly switches: Readonly<Record<ThingId, SwitchState>>
+  /** By transformer. */
+  readonly carriers: Readonly<Record<ThingId, Carriers>>
+  /** By transformer, by source of somebody's own, by switch wire. */
+  readonly mains: Readonly<Record<ThingId, MainSwitch>>
+  /** Conductors opened at the pole: each has two ends there. */
+  readonly opened?: readonly ThingId[]
   /** Seats brushed and not yet used, by conductor. */
   readonly brushed: readonly ThingId[]
   readonly insulator: 'cracked' | 'replaced'

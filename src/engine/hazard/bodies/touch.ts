@@ -5,9 +5,24 @@
 import type { Body, Contact, Limb, Surface } from '../../site/contact'
 import type { GroundPoint } from '../../site/place'
 import type { ItemId, Scenario } from '../../site/scenario'
+import { sectionNeutral } from '../../site/sectionNeutral'
 import type { Site } from '../../site/site'
-import { cageNode, conductorAtPole, leadNode, rodNode } from '../circuit/nodes'
-import { spreadingResistance } from '../circuit/pole'
+import {
+  armNode,
+  bucketNode,
+  conductorAtPole,
+  farEndNode,
+  handleNode,
+  leadNode,
+  personNode,
+  rodNode,
+  truckNode,
+} from '../circuit/nodes'
+import { nodeOfPlace } from '../circuit/nodeOfPlace'
+import { poleNode, spreadingResistance } from '../circuit/pole'
+import { woodPerMetre } from '../circuit/poleWood'
+import { REMOTE_EARTH } from '../../physics/network'
+import { effectiveParameters, itemsOf, requireItem, requirePerson } from '../../site/questions'
 import { layerOf, type Layer } from './layer'
 
 export type TouchPoint =
@@ -17,6 +32,10 @@ export type TouchPoint =
 export interface Touch {
   readonly limb: Limb
   readonly on: Surface['kind']
+  /** Which of its kind, where a path asks: a conductor, `neutral`, `leg-2`. */
+  readonly thing?: string
+  /** The far end of an opened conductor. */
+  readonly end?: 'far'
   /** A hand that holds a stick, for naming the path. */
   readonly isThroughStick: boolean
   readonly point: TouchPoint
@@ -24,7 +43,7 @@ export interface Touch {
   readonly series: number
   /** Touches of one body with the same name share their `series`: two feet on one bolt, two hands on one stick. */
   readonly sharedSeries: string | null
-  /** The lead or bond that is touched. */
+  /** The lead or bond that is touched; `person/` and who, where it is somebody. */
   readonly lead: ItemId | null
   readonly layers: readonly Layer[]
 }
@@ -42,9 +61,9 @@ export function touchingBody(site: Site, scenario: Scenario, body: Body): Touchi
 function touchOf(site: Site, scenario: Scenario, person: string, contact: Contact): Touch {
   const { limb, on, through } = contact
   const area = contactArea(scenario, limb, on)
-  const met = meeting(scenario, person, on, area)
-  const touch = { limb, on: on.kind, lead: on.kind === 'lead' ? on.item : null }
-  const layers = through.map((item) => layerOf(site, item, limb, area))
+  const met = onBondedMat(site, person, contact) ?? meeting(site, scenario, person, on, area)
+  const touch = { limb, on: on.kind, ...particular(scenario, on), lead: leadOf(on) }
+  const layers = through.map((item) => layerOf(site, item, limb, area, scenario))
   const stick = through.find((item) => site.items[item]?.type === 'operating-stick')
   const leakage = layers.find((it) => it.item === stick)
   if (stick === undefined || leakage?.kind !== 'resistance' || met.series > 0 || met.point.kind !== 'node') {
@@ -70,31 +89,99 @@ function contactArea(scenario: Scenario, limb: Limb, on: Surface): number {
   return on.kind === 'step-bolt' ? area.bootOnBolt : area.hand
 }
 
-function meeting(
-  scenario: Scenario,
-  person: string,
-  on: Surface,
-  area: number,
-): Pick<Touch, 'point' | 'series' | 'sharedSeries'> {
-  const bare = (node: string) => ({ point: { kind: 'node', node } as const, series: 0, sharedSeries: null })
+function particular(scenario: Scenario, on: Surface): Pick<Touch, 'thing' | 'end'> {
+  if (on.kind === 'conductor') {
+    const isNeutral = sectionNeutral(scenario)?.id === on.id
+    return { thing: isNeutral ? 'neutral' : on.id, ...(on.end ? { end: on.end } : {}) }
+  }
+  return (on.kind === 'pole' || on.kind === 'step-bolt') && on.leg === 2 ? { thing: 'leg-2' } : {}
+}
+
+function leadOf(on: Surface): string | null {
+  if (on.kind === 'person') return personNode(on.id)
+  return on.kind === 'lead' ? on.item : null
+}
+
+type Meeting = Pick<Touch, 'point' | 'series' | 'sharedSeries'>
+
+const bare = (node: string): Meeting => ({ point: { kind: 'node', node }, series: 0, sharedSeries: null })
+
+/** Feet on a whole mat that is bonded to the handle are on the handle, where that has an earth of its own. */
+function onBondedMat(site: Site, person: string, { on, through }: Contact): Meeting | undefined {
+  const { place } = requirePerson(site, person)
+  if (on.kind !== 'ground' || place.kind !== 'switch') return undefined
+  if (site.scenario.switches.find((it) => it.id === place.id)?.handleEarth === undefined) return undefined
+  const mat = through.map((id) => requireItem(site, id)).find((it) => it.type === 'operator-mat')
+  const is = mat && effectiveParameters(mat)
+  return is?.['bonded'] === true && is['whole'] === true ? bare(handleNode(place.id)) : undefined
+}
+
+function meeting(site: Site, scenario: Scenario, person: string, on: Surface, area: number): Meeting {
   switch (on.kind) {
     case 'conductor':
-      return bare(conductorAtPole(on.id))
+      return bare(on.end === 'far' ? farEndNode(on.id) : conductorAtPole(on.id))
     case 'lead':
       return bare(leadNode(on.item, on.end))
     case 'metalwork':
-      return bare(on.id)
+      return { ...bare(nodeOfPlace(scenario, on.id)), series: on.id === 'arm' ? armSeries(scenario, area) : 0 }
     case 'lv-wire':
       return bare(on.id)
     case 'rod':
       return bare(rodNode(on.item))
     case 'handle':
-      return bare('0')
+      return bare(isHandleEarthed(scenario, on.id) ? handleNode(on.id) : REMOTE_EARTH)
     case 'pole':
-      return { ...bare(cageNode), series: spreadingResistance(scenario.pole, area) }
+      return { ...bare(poleNode(scenario, on.height, on.leg)), series: spreadingResistance(scenario.pole, area) }
     case 'step-bolt':
-      return { ...bare(cageNode), series: scenario.pole.stepBoltFixing, sharedSeries: `${person}/bolt ${on.height}` }
+      return {
+        ...bare(poleNode(scenario, on.height, on.leg)),
+        series: scenario.pole.stepBoltFixing,
+        sharedSeries: `${person}/bolt ${on.leg === 2 ? 'leg-2 ' : ''}${on.height}`,
+      }
+    case 'truck':
+      return bare(truckNode)
+    case 'bucket':
+      return {
+        ...bare(bucketNode),
+        series: scenario.truck?.boom?.liner ?? 0,
+        sharedSeries: `${person}/liner`,
+      }
+    case 'ground-thing':
+      return bare(nodeOfPlace(scenario, on.id))
+    case 'handline':
+      return { ...bare(ropeNode(scenario)), series: ropeResistance(site), sharedSeries: `${person}/handline` }
+    case 'person':
+      return bare(personNode(on.id))
     case 'ground':
       return { point: { kind: 'ground', at: on.at, stance: on.stance }, series: 0, sharedSeries: null }
   }
+}
+
+function isHandleEarthed({ switches }: Scenario, id: string): boolean {
+  return switches.find((it) => it.id === id)?.handleEarth !== undefined
+}
+
+/** To the bolt of a wooden arm half a metre of it, and what the hand meets; steel is one piece. */
+function armSeries({ pole }: Scenario, area: number): number {
+  if (pole.kind !== 'wood' || pole.arm !== 'wood') return 0
+  return spreadingResistance(pole, area) + 0.5 * woodPerMetre(pole)
+}
+
+/** A rope without ohms stated is no conductor: nothing in the circuit. */
+function ropeNode({ contact }: Scenario): string {
+  return contact.rope === undefined ? 'handline' : armNode
+}
+
+/** Shoulder height of who hauls, metres. */
+const haulHeight = 1.4
+
+/** From the pulley at the arm down to the hands; wet in the rain, or when the rope itself is. */
+function ropeResistance(site: Site): number {
+  const { contact, weather, pole } = site.scenario
+  if (contact.rope === undefined) return 0
+  const isWet = itemsOf(site, 'handline').some((id) => {
+    const { where } = requireItem(site, id)
+    return where.kind === 'aloft' && effectiveParameters(requireItem(site, id))['dry'] === false
+  })
+  return (weather.rain || isWet ? contact.rope.wet : contact.rope.dry) * (pole.armHeight - haulHeight)
 }

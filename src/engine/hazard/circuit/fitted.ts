@@ -8,9 +8,11 @@ import type { GroundPoint } from '../../site/place'
 import { phases, type ItemId, type Phase, type ThingId } from '../../site/scenario'
 import type { Clamp, Site } from '../../site/site'
 import type { ConductorMaterial } from '../../physics/conductor'
+import { leadsAtWire } from '../../site/leadsAtWire'
 import { invariant } from '../../units/invariant'
-import { clampResistance } from './clampSeat'
-import { armNode, conductorAtPole, rodNode, stayLowerNode, stayUpperNode } from './nodes'
+import { clampResistance, isClampTight } from './clampSeat'
+import { findNodeOfPlace } from './nodeOfPlace'
+import { rodNode } from './nodes'
 
 export interface FittedLead {
   readonly item: ItemId
@@ -20,7 +22,20 @@ export interface FittedLead {
   /** Ohm in the first piece of cable beside its metal. */
   readonly added: number
   readonly pieces: readonly { readonly from: string; readonly to: string; readonly length: number }[]
-  readonly clamps: readonly { readonly end: string; readonly node: string; readonly resistance: number }[]
+  readonly clamps: readonly {
+    readonly end: string
+    readonly node: string
+    readonly resistance: number
+    readonly isTight: boolean
+  }[]
+}
+
+export interface FittedTransformer {
+  readonly id: ThingId
+  /** Fuse carriers in their cut-outs. */
+  readonly carriers: boolean
+  /** Its main switch on low voltage. */
+  readonly isClosed: boolean
 }
 
 export interface Fitted {
@@ -36,8 +51,15 @@ export interface Fitted {
     readonly closed: readonly Phase[]
     readonly earth: { readonly resistance: number; readonly phases: number } | null
   }[]
+  readonly transformers: readonly FittedTransformer[]
+  /** Leads whose bare metal can touch this low-voltage wire, by wire; only those that some livening asks about. */
+  readonly atLowVoltage: readonly { readonly wire: ThingId; readonly leads: readonly FittedLead[] }[]
   readonly feedersOut: readonly ThingId[]
   readonly recloseBlocked: readonly ThingId[]
+  /** Where the truck stands, where the scenario says what current does with it. */
+  readonly truck?: GroundPoint
+  /** Conductors opened at the pole. */
+  readonly opened?: readonly ThingId[]
 }
 
 export function fittedOf(site: Site): Fitted {
@@ -60,11 +82,24 @@ export function fittedOf(site: Site): Fitted {
         }
       })
       .sort((a, b) => compare(a.id, b.id)),
+    transformers: (site.scenario.transformers ?? [])
+      .map(({ id }) => ({
+        id,
+        carriers: site.carriers[id] === 'in',
+        isClosed: site.mains[id]?.position === 'closed',
+      }))
+      .sort((a, b) => compare(a.id, b.id)),
+    atLowVoltage: site.scenario.livenings.flatMap((it) => {
+      if (it.kind !== 'lead-on-low-voltage') return []
+      return [{ wire: it.wire, leads: leadsAtWire(site, it.wire).map((item) => fittedLead(site, item)) }]
+    }),
     feedersOut: feedersOut(site),
     recloseBlocked: site.scenario.feeders
       .map((it) => it.id)
       .filter((id) => site.paper.recloseBlocked[id] === true)
       .sort(),
+    ...(site.scenario.truck ? { truck: site.truck } : {}),
+    ...(site.opened ? { opened: [...site.opened].sort() } : {}),
   }
 }
 
@@ -106,17 +141,18 @@ export function fittedLead(site: Site, item: ItemId): FittedLead {
 }
 
 function clampOf(site: Site, clamp: Clamp): FittedLead['clamps'][number] {
-  return { end: clamp.end, node: nodeOfThing(site, clamp.on), resistance: clampResistance(site, clamp) }
+  return {
+    end: clamp.end,
+    node: nodeOfThing(site, clamp.on),
+    resistance: clampResistance(site, clamp),
+    isTight: isClampTight(site, clamp),
+  }
 }
 
 /** @throws on a thing that no clamp can go on: actions refuse those. */
 export function nodeOfThing(site: Site, thing: ThingId): string {
-  const { scenario } = site
-  if (scenario.conductors.some((it) => it.id === thing)) return conductorAtPole(thing)
-  if (scenario.lv.wires.some((it) => it.id === thing)) return thing
-  if (thing === armNode) return armNode
-  if (thing === 'stay' || thing === stayUpperNode) return stayUpperNode
-  if (thing === stayLowerNode) return stayLowerNode
+  const node = findNodeOfPlace(site.scenario, thing)
+  if (node !== undefined) return node
   const rod = site.rods.find((it) => it.item === thing || rodNode(it.item) === thing)
   invariant(rod, 'a thing that a clamp can be on', thing)
   return rodNode(rod.item)

@@ -1,5 +1,5 @@
 /** How the nodes of the site's circuit are named. '0' is remote earth. */
-import type { ItemId, Phase, ThingId } from '../../site/scenario'
+import type { ItemId, PersonId, Phase, ThingId } from '../../site/scenario'
 
 export const armNode = 'arm'
 export const cageNode = 'cage'
@@ -18,12 +18,19 @@ export function conductorAtPole(conductor: ThingId): string {
   return conductorNode(conductor, 'pole')
 }
 
-export function feederNode(feeder: ThingId, part: 'star' | 'station' | 'emf' | 'bus' | 'end', phase?: Phase): string {
+type FeederPart = 'star' | 'station' | 'emf' | 'bus' | 'line' | 'end'
+
+export function feederNode(feeder: ThingId, part: FeederPart, phase?: Phase): string {
   return phase === undefined ? `${feeder}/${part}` : `${feeder}/${part}-${phase}`
 }
 
 export function feederLineId(feeder: ThingId, phase: Phase): string {
   return `${feeder}/line-${phase}`
+}
+
+/** The fuse of a phase where the line begins. */
+export function feederFuseId(feeder: ThingId, phase: Phase): string {
+  return `${feeder}/fuse-${phase}`
 }
 
 export function rodNode(rod: ItemId): string {
@@ -42,4 +49,64 @@ export function clampId(lead: ItemId, end: string): string {
 /** The piece of cable from one end to the next. */
 export function leadPieceId(lead: ItemId, from: string, to: string): string {
   return `piece/${lead}/${from}-${to}`
+}
+
+/** Terminals of a transformer: by phase, the star point of a star, the earth of a single wire. */
+export function transformerNode(transformer: ThingId, side: 'high' | 'low', at: Phase | 'star' | 'earth'): string {
+  return `${transformer}/${side}-${at}`
+}
+
+export function windingId(transformer: ThingId, side: 'high' | 'low', phase: Phase): string {
+  return `${transformer}/winding-${side}-${phase}`
+}
+
+/** Fuse carrier between a conductor of the section and the transformer. */
+export function carrierId(transformer: ThingId, phase: Phase): string {
+  return `${transformer}/carrier-${phase}`
+}
+
+/** Behind the low-voltage switch of a transformer: where wires and other people's sources are joined. */
+export function boardNode(transformer: ThingId, phase: Phase): string {
+  return `${transformer}/board-${phase}`
+}
+
+/** What a source of somebody's own gives flows through this element. */
+export function outputId(source: ThingId, phase: Phase): string {
+  return `${source}/output-${phase}`
+}
+
+/** An earth of the low-voltage neutral, counted from the worked pole outward. */
+export function neutralEarthNode(place: number): string {
+  return `lv/neutral-${place + 1}`
+}
+
+/** Where a lead can be clamped on the earth conductor that is cast into a pole. */
+export const terminalNode = 'terminal'
+export const truckNode = 'truck'
+/** What the wheels stand on. */
+export const tyresNode = 'truck/wheels'
+export const bucketNode = 'bucket'
+
+/** Metal on the pole beside arm and stay. */
+export function metalNode(metalwork: ThingId): string {
+  return `metal/${metalwork}`
+}
+
+/** A fence, a pipe, somebody else's earth. */
+export function groundThingNode(thing: ThingId): string {
+  return `ground/${thing}`
+}
+
+export function handleNode(at: ThingId): string {
+  return `${at}/handle`
+}
+
+/** Of a conductor that is opened at the pole: the end towards the crossing. */
+export function farEndNode(conductor: ThingId): string {
+  return `${conductorAtPole(conductor)}/far`
+}
+
+/** Somebody's skin, where another person has a hand on it. */
+export function personNode(person: PersonId): string {
+  return `person/${person}`
 }

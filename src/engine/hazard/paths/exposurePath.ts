@@ -4,9 +4,10 @@ import type { Touch } from '../bodies/touch'
 
 /**
  * `line-b`: the top of AC-2 by the actual body current at its duration (crew). `tolerable-step`, `tolerable-touch`:
- * prospective voltage by IEEE 80 without layers, 50 kg, surface soil, actual clearing time (bystander).
+ * prospective voltage by IEEE 80 without layers, 50 kg, surface soil, actual clearing time (bystander). `stated`: by a
+ * voltage that the scenario states (livestock). `words`: not computed, told in words.
  */
-export type LimitKind = 'line-b' | 'tolerable-step' | 'tolerable-touch'
+export type LimitKind = 'line-b' | 'tolerable-step' | 'tolerable-touch' | 'stated' | 'words'
 
 export interface ExposurePath {
   readonly id: PathId

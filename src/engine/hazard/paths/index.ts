@@ -1,6 +1,16 @@
 /** The register of exposure paths. The first that joins two contacts names their path. */
 import { invariant } from '../../units/invariant'
 import type { Touch } from '../bodies/touch'
+import { acrossGap } from './acrossGap'
+import { arcFlash } from './arcFlash'
+import { bucket } from './bucket'
+import { fence } from './fence'
+import { handline } from './handline'
+import { legLeg } from './legLeg'
+import { livestockPace } from './livestockPace'
+import { phaseNeutral } from './phaseNeutral'
+import { rescuer } from './rescuer'
+import { vehicle } from './vehicle'
 import { bystanderPace } from './bystanderPace'
 import { bystanderTouch } from './bystanderTouch'
 import type { ExposurePath } from './exposurePath'
@@ -17,9 +27,17 @@ import { stick } from './stick'
 import { thighFeet } from './thighFeet'
 
 export const exposurePaths: readonly ExposurePath[] = [
+  rescuer,
   lowVoltage,
   stick,
   handle,
+  bucket,
+  handline,
+  vehicle,
+  fence,
+  acrossGap,
+  phaseNeutral,
+  legLeg,
   handMetalwork,
   handHand,
   handThigh,
@@ -29,6 +47,8 @@ export const exposurePaths: readonly ExposurePath[] = [
   pace,
   bystanderPace,
   bystanderTouch,
+  livestockPace,
+  arcFlash,
   thighFeet,
 ]
 

@@ -1,0 +1,36 @@
+/** The node of anything that belongs to the place, by the id that scenario and orders name it with. */
+import { sectionNeutral } from '../../site/sectionNeutral'
+import type { Scenario, ThingId } from '../../site/scenario'
+import { invariant } from '../../units/invariant'
+import {
+  armNode,
+  bucketNode,
+  conductorAtPole,
+  farEndNode,
+  groundThingNode,
+  metalNode,
+  stayLowerNode,
+  stayUpperNode,
+  terminalNode,
+  truckNode,
+} from './nodes'
+
+/** @throws on an id that nothing there has: files and actions are checked before. */
+export function nodeOfPlace(scenario: Scenario, thing: ThingId): string {
+  const node = findNodeOfPlace(scenario, thing)
+  invariant(node, 'a thing of the place that current can reach', thing)
+  return node
+}
+
+export function findNodeOfPlace(scenario: Scenario, thing: ThingId): string | undefined {
+  if (thing === 'stay' || thing === stayUpperNode) return stayUpperNode
+  if ([armNode, stayLowerNode, terminalNode, truckNode, bucketNode].includes(thing)) return thing
+  if (scenario.conductors.some((it) => it.id === thing)) return conductorAtPole(thing)
+  if (thing === sectionNeutral(scenario)?.id) return conductorAtPole(thing)
+  const opened = scenario.conductors.find((it) => thing === `${it.id}/far`)
+  if (opened !== undefined) return farEndNode(opened.id)
+  if (scenario.lv.wires.some((it) => it.id === thing)) return thing
+  if (scenario.metalwork?.some((it) => it.id === thing)) return metalNode(thing)
+  if (scenario.grounds?.some((it) => it.id === thing)) return groundThingNode(thing)
+  return undefined
+}

@@ -1,0 +1,58 @@
+/** The worked pole, by what it is made of. SI units; hidden truth like everything of a scenario. */
+import type { GroundPoint } from './place'
+
+export type Pole = ConcretePole | WoodPole | SteelPole
+
+interface PoleShape {
+  readonly number: string
+  readonly height: number
+  readonly armHeight: number
+  readonly lvHeight: number
+  readonly buttLength: number
+  readonly diameter: number
+  /** Arm bolt to what carries current in the pole (reinforcement, wood, steel), ohm. */
+  readonly armFixing: number
+  /** A step bolt, or the iron of a climber, to the same, ohm. */
+  readonly stepBoltFixing: number
+  readonly stepBoltsTo: number
+  /** The other leg of a double pole: made like the first, tied to it by the arm. */
+  readonly secondLeg?: SecondLeg
+}
+
+export interface SecondLeg {
+  readonly at: GroundPoint
+  /** The arm's bolt in it, ohm. */
+  readonly armFixing: number
+}
+
+export interface ConcretePole extends PoleShape {
+  readonly kind: 'concrete'
+  readonly cageRadius: number
+  readonly concreteCover: number
+  readonly concreteResistivity: number
+  /** An earth conductor cast in and welded to the cage, with a terminal to clamp on; `terminal` ohm, more when corroded. */
+  readonly integralEarth?: { readonly terminal: number }
+}
+
+export type WoodMoisture = 'dry' | 'damp' | 'soaked'
+/** `oil`: creosote and the like, or none. `salt`: a waterborne salt, which conducts. */
+export type WoodTreatment = 'oil' | 'salt'
+
+export interface WoodPole extends PoleShape {
+  readonly kind: 'wood'
+  readonly moisture: WoodMoisture
+  readonly treatment: WoodTreatment
+  /** Rain on it: a film beside the wood. */
+  readonly surface: 'dry' | 'wet'
+  /** Ohm a metre of the wood, where it was measured; else by moisture and treatment. */
+  readonly resistance?: number
+  /** Of a wooden arm only the bolt is metal. */
+  readonly arm: 'wood' | 'steel'
+}
+
+export interface SteelPole extends PoleShape {
+  readonly kind: 'steel'
+}
+
+/** Of a double pole: the first stands at the origin. */
+export type Leg = 1 | 2
