@@ -16,6 +16,7 @@ const buildSources = [
   'package-lock.json',
   'tsconfig.json',
   'vite.config.ts',
+  '.ci',
   'index.html',
   'src',
   'scenarios',

@@ -44,7 +44,7 @@ viewStore.subscribe((view, before) => view.place !== before.place && showAddress
 
 // Fetched when the Site is first looked at in 3D.
 const loadStage = () => import('./scene/SiteStage')
-const SiteStage = (props: StageProps) => <Fetched load={loadStage} props={props} />
+const SiteStage = (props: StageProps) => <Fetched load={loadStage} props={props} meanwhile={props.extra} />
 
 createRoot(place).render(
   <StrictMode>

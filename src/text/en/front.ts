@@ -33,8 +33,8 @@ export const front = {
 
   'fetch.folder': 'The sheets of the job are being fetched.',
   'fetch.scene': 'The scene is being fetched.',
-  'fetch.failed': 'They could not be fetched ({reason}). If it fails again, load the page again: nothing is lost.',
-  'fetch.again': 'Try again',
+  'fetch.failed': 'A part of the program could not be fetched: {reason}. Nothing is lost.',
+  'fetch.again': 'Load the page again',
 
   'banner.notKept': 'This browser keeps nothing. The job goes on in memory: save the run before you close the page.',
   'banner.export': 'Save the run',

@@ -2,6 +2,7 @@
 import { type ReactNode, useEffect } from 'react'
 import { useStore } from 'zustand'
 import { say } from '../../../text/front'
+import { FetchFailed } from '../shell/Fetched'
 import { type Folder, fetchFolder, folderStore } from './loadFolder'
 
 export function InFolder({ children }: { children: (folder: Folder) => ReactNode }) {
@@ -10,16 +11,13 @@ export function InFolder({ children }: { children: (folder: Folder) => ReactNode
   return folder ? children(folder) : null
 }
 
-/** Says that the sheets are on their way, or why they are not and offers to ask again. */
+/** Says that the sheets are on their way, or why they are not. */
 export function FolderLine() {
   const { isFetching, failure } = useStore(folderStore)
   if (failure !== null)
     return (
       <div className='banner' role='alert'>
-        <p>{say('fetch.failed', { reason: failure })}</p>
-        <button type='button' className='btn' onClick={fetchFolder}>
-          {say('fetch.again')}
-        </button>
+        <FetchFailed reason={failure} />
       </div>
     )
   return isFetching ? (

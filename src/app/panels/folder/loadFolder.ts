@@ -1,6 +1,6 @@
 /**
  * What only an open job needs (engine, readers, words, sheets) is fetched when a job is first asked for, so that the Depot
- * is there at once. A fetch that fails is told and can be tried again; what was asked for is done then.
+ * is there at once. A browser remembers that a script could not be fetched: to try again is to load the page again.
  */
 import { createStore } from 'zustand/vanilla'
 import type { jobFolder } from './jobFolder'

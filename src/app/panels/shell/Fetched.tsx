@@ -1,20 +1,22 @@
-/** A component whose script is fetched when it is first shown. A fetch that fails is told, and can be tried again. */
-import { type ComponentType, useCallback, useEffect, useState } from 'react'
+/** A component whose script is fetched when it is first shown. A fetch that fails is told. */
+import { type ComponentType, type ReactNode, useEffect, useState } from 'react'
 import { say } from '../../../text/front'
 
 interface FetchedProps<Props> {
   readonly load: () => Promise<{ readonly default: ComponentType<Props> }>
   readonly props: Props
+  /** Stands there until it is here: the way to something else. */
+  readonly meanwhile: ReactNode
 }
 
 /** What is here stays here: shown again, it is there at once. */
 const here = new WeakMap<object, unknown>()
 
-export function Fetched<Props extends object>({ load, props }: FetchedProps<Props>) {
+export function Fetched<Props extends object>({ load, props, meanwhile }: FetchedProps<Props>) {
   const [Component, setComponent] = useState(() => (here.get(load) as ComponentType<Props> | undefined) ?? null)
   const [failure, setFailure] = useState<string | null>(null)
-  const fetch = useCallback(() => {
-    setFailure(null)
+  useEffect(() => {
+    if (here.has(load)) return
     load().then(
       ({ default: component }) => {
         here.set(load, component)
@@ -23,22 +25,23 @@ export function Fetched<Props extends object>({ load, props }: FetchedProps<Prop
       (error: unknown) => setFailure(error instanceof Error ? error.message : String(error)),
     )
   }, [load])
-  useEffect(() => {
-    if (!here.has(load)) fetch()
-  }, [load, fetch])
   if (Component) return <Component {...props} />
-  if (failure === null)
-    return (
-      <p className='note' role='status'>
-        {say('fetch.scene')}
-      </p>
-    )
   return (
-    <div className='note' role='alert'>
-      <p>{say('fetch.failed', { reason: failure })}</p>
-      <button type='button' className='btn' onClick={fetch}>
+    <div className='note' role={failure === null ? 'status' : 'alert'}>
+      {failure === null ? <p>{say('fetch.scene')}</p> : <FetchFailed reason={failure} />}
+      {meanwhile}
+    </div>
+  )
+}
+
+/** A browser remembers that a script could not be fetched: only the page loaded anew asks for it again. */
+export function FetchFailed({ reason }: { reason: string }) {
+  return (
+    <>
+      <p>{say('fetch.failed', { reason })}</p>
+      <button type='button' className='btn' onClick={() => location.reload()}>
         {say('fetch.again')}
       </button>
-    </div>
+    </>
   )
 }
