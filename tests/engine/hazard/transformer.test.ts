@@ -203,6 +203,17 @@ describe('zero sequence', () => {
   })
 })
 
+describe('one limb fed alone', () => {
+  it('has half of its flux return in each of the other two: 11 kV, and 5.5 kV on the other two sides of the delta', () => {
+    const solution = solved(base, emf('e', 't1/low-A', 'n', complex(230)), ...held('high'))
+    const between = (a: string, b: string): number =>
+      magnitude(subtract(solution.voltage(`t1/high-${a}`), solution.voltage(`t1/high-${b}`)))
+    expect(between('A', 'B') / 11_000).toBeCloseTo(1, 3)
+    expect(between('B', 'C') / 5_500).toBeCloseTo(1, 2)
+    expect(between('C', 'A') / 5_500).toBeCloseTo(1, 2)
+  })
+})
+
 describe('the matrix', () => {
   it('is symmetric (reciprocity), so the same numbers serve both ways', () => {
     const windings = windingsElement(base, 'n')
