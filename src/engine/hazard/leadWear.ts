@@ -1,6 +1,7 @@
 /**
  * What the fault does to leads while it lasts: cable warms without losing heat and opens at the melting point, a badly
- * seated clamp burns off when it has taken its heat. Both go on through all shots.
+ * seated clamp burns off when it has taken its heat, a loose one lets go after half a period of too hard a pull. All go on
+ * through all shots.
  */
 import { magnitude } from '../math/complex'
 import { roundTo } from '../math/round'
@@ -9,42 +10,62 @@ import {
   contactBurnTime,
   contactHeat,
   contactHeatLimit,
+  looseClampHolds,
   meltingTemperature,
+  pullAtClamp,
   temperatureAfter,
 } from '../physics/conductor'
 import type { Solution } from '../physics/network'
 import { microsecond } from './protection/device'
 import type { Fitted, FittedLead } from './circuit/fitted'
-import { coldLead, heldEnds, type LeadWear } from './circuit/leads'
+import { coldLead, heldEnds, returnDistance, type LeadWear } from './circuit/leads'
 import { clampId, leadPieceId } from './circuit/nodes'
 
 export interface Wear extends LeadWear {
   /** Joule taken by a clamp's seat, by clamp id. */
   readonly heat: ReadonlyMap<string, number>
+  /** Seconds that a loose clamp has been pulled too hard, by clamp id. */
+  readonly pulled: ReadonlyMap<string, number>
 }
 
-export const unworn: Wear = { temperature: new Map(), gone: new Set(), heat: new Map() }
+export const unworn: Wear = { temperature: new Map(), gone: new Set(), heat: new Map(), pulled: new Map() }
 
-/** When the next piece melts or the next clamp burns off if the currents stay; Infinity when none will. */
-export function nextWear(fitted: Fitted, wear: Wear, solution: Solution, now: number): number {
-  return loadedParts(fitted, wear, solution).reduce((next, part) => Math.min(next, endOf(part, now)), Infinity)
+/** When the next piece melts or the next clamp comes off if the currents stay; Infinity when none will. */
+export function nextWear(fitted: Fitted, wear: Wear, solution: Solution, frequency: number, now: number): number {
+  return loadedParts(fitted, wear, solution, frequency).reduce((next, it) => Math.min(next, endOf(it, now)), Infinity)
 }
 
-export function wearOn(fitted: Fitted, wear: Wear, solution: Solution, now: number, next: number): Wear {
+export function wearOn(
+  fitted: Fitted,
+  wear: Wear,
+  solution: Solution,
+  frequency: number,
+  now: number,
+  next: number,
+): Wear {
   const temperature = new Map(wear.temperature)
   const heat = new Map(wear.heat)
+  const pulled = new Map(wear.pulled)
   const gone = new Set(wear.gone)
-  for (const part of loadedParts(fitted, wear, solution)) {
-    if (endOf(part, now) <= next) gone.add(part.id)
-    else if (part.kind === 'clamp')
-      heat.set(part.id, part.heat + contactHeat(part.resistance, part.current, next - now))
-    else
-      temperature.set(
-        part.id,
-        temperatureAfter(part.lead.material, part.lead.area, part.current, part.from, next - now),
-      )
+  for (const part of loadedParts(fitted, wear, solution, frequency)) {
+    if (endOf(part, now) <= next) {
+      gone.add(part.id)
+      continue
+    }
+    switch (part.kind) {
+      case 'piece': {
+        const { material, area } = part.lead
+        temperature.set(part.id, temperatureAfter(material, area, part.current, part.from, next - now))
+        break
+      }
+      case 'clamp':
+        heat.set(part.id, part.heat + contactHeat(part.resistance, part.current, next - now))
+        break
+      case 'loose':
+        pulled.set(part.id, (pulled.get(part.id) ?? 0) + next - now)
+    }
   }
-  return { temperature, heat, gone }
+  return { temperature, heat, pulled, gone }
 }
 
 type Part =
@@ -62,48 +83,73 @@ type Part =
       readonly heat: number
       readonly current: number
     }
+  /** Pulled too hard: it goes in so many seconds. */
+  | { readonly kind: 'loose'; readonly id: string; readonly wait: number }
 
-/** Below this nothing warms by a hundredth of a degree within an hour. */
+/** Below this nothing warms by a hundredth of a degree within an hour, and nothing is pulled. */
 const leastCurrent = 1
 
-function loadedParts(fitted: Fitted, wear: Wear, solution: Solution): readonly Part[] {
-  const parts = fitted.leads.flatMap((lead): Part[] => {
-    const held = heldEnds(lead, wear)
-    const pieces = lead.pieces
-      .map((piece) => ({ piece, id: leadPieceId(lead.item, piece.from, piece.to) }))
-      .filter(({ piece, id }) => held.has(piece.from) && !wear.gone.has(id))
+function loadedParts(fitted: Fitted, wear: Wear, solution: Solution, frequency: number): readonly Part[] {
+  return fitted.leads.flatMap((lead): readonly Part[] => {
+    const pieces = loadedPieces(lead, wear, solution)
     const clamps = lead.clamps
       .map((clamp) => ({ clamp, id: clampId(lead.item, clamp.end) }))
       .filter(({ id }) => !wear.gone.has(id))
+      .map(({ clamp, id }) => ({ clamp, id, current: magnitude(solution.current(id)) }))
+      .filter(({ current }) => current > leastCurrent)
     return [
-      ...pieces.map(({ id }): Part => {
-        return {
-          kind: 'piece',
-          id,
-          lead,
-          from: wear.temperature.get(id) ?? coldLead,
-          current: magnitude(solution.current(id)),
-        }
+      ...pieces.map(({ id, current }): Part => {
+        return { kind: 'piece', id, lead, from: wear.temperature.get(id) ?? coldLead, current }
       }),
-      ...clamps.map(({ clamp, id }): Part => {
+      ...clamps.map(({ clamp, id, current }): Part => {
         const heat = Math.min(wear.heat.get(id) ?? 0, contactHeatLimit)
-        return { kind: 'clamp', id, resistance: clamp.resistance, heat, current: magnitude(solution.current(id)) }
+        return { kind: 'clamp', id, resistance: clamp.resistance, heat, current }
       }),
+      ...clamps
+        .filter(({ clamp }) => !clamp.isTight && pullAt(clamp.end, pieces) > looseClampHolds)
+        .map(({ id }): Part => {
+          return { kind: 'loose', id, wait: Math.max(0, 1 / (2 * frequency) - (wear.pulled.get(id) ?? 0)) }
+        }),
     ]
   })
-  return parts.filter((part) => part.current > leastCurrent)
+}
+
+interface LoadedPiece {
+  readonly id: string
+  readonly piece: FittedLead['pieces'][number]
+  readonly current: number
+}
+
+function loadedPieces(lead: FittedLead, wear: Wear, solution: Solution): readonly LoadedPiece[] {
+  const held = heldEnds(lead, wear)
+  return lead.pieces
+    .map((piece) => ({ piece, id: leadPieceId(lead.item, piece.from, piece.to) }))
+    .filter(({ piece, id }) => held.has(piece.from) && !wear.gone.has(id))
+    .map(({ piece, id }) => ({ piece, id, current: magnitude(solution.current(id)) }))
+    .filter(({ current }) => current > leastCurrent)
+}
+
+/** Newton, by the pieces of cable that hang on it, as if they all pulled the same way. */
+function pullAt(end: string, pieces: readonly LoadedPiece[]): number {
+  return pieces
+    .filter(({ piece }) => piece.from === end || piece.to === end)
+    .reduce((sum, { piece, current }) => sum + pullAtClamp(current, piece.length, returnDistance), 0)
 }
 
 function endOf(part: Part, now: number): number {
-  const wait =
-    part.kind === 'clamp'
-      ? contactBurnTime(part.resistance, part.current, part.heat)
-      : adiabaticTime(
-          part.lead.material,
-          part.lead.area,
-          part.current,
-          part.from,
-          meltingTemperature(part.lead.material),
-        )
+  const wait = waitOf(part)
   return wait === 'never' ? Infinity : roundTo(now + wait, microsecond)
+}
+
+function waitOf(part: Part): number | 'never' {
+  switch (part.kind) {
+    case 'piece': {
+      const { material, area } = part.lead
+      return adiabaticTime(material, area, part.current, part.from, meltingTemperature(material))
+    }
+    case 'clamp':
+      return contactBurnTime(part.resistance, part.current, part.heat)
+    case 'loose':
+      return part.wait
+  }
 }

@@ -4,7 +4,7 @@
  * source is off or cut off for good, or at the scenario's horizon with nothing having cleared it.
  */
 import type { Complex } from '../math/complex'
-import { isUnsolvable, type Solution, type Unsolvable } from '../physics/network'
+import { isUnsolvable, type Element, type Solution, type Unsolvable } from '../physics/network'
 import type { Livening, Scenario, ThingId } from '../site/scenario'
 import { invariant } from '../units/invariant'
 import { buildCircuit, type SiteCircuit } from './circuit/buildCircuit'
@@ -106,7 +106,13 @@ function solve(
   const limits = devices.filter((it) => !it.isOff).flatMap((it) => it.limits)
   const view = solveLimited(circuit, limits, (it) => viewPhase(it, ground, cache.factored, name))
   if (isUnsolvable(view)) return view
-  return { name: state, view, isCutOff: whole.links.length > 0 && circuit.links.length === 0 }
+  const dead = new Set(devices.flatMap((it) => it.dead))
+  const feeding = circuit.elements.filter((it) => circuit.links.includes(it.id) && !startsAt(it, dead))
+  return { name: state, view, isCutOff: whole.links.length > 0 && feeding.length === 0 }
+}
+
+function startsAt(link: Element, nodes: ReadonlySet<string>): boolean {
+  return 'from' in link && nodes.has(link.from)
 }
 
 function withoutOpened(circuit: SiteCircuit, opened: ReadonlySet<string>): SiteCircuit {
@@ -128,12 +134,12 @@ function stepOn(
   const currentOf = readingOf(view.circuit, solution)
   const next = devices.reduce(
     (soonest, it) => Math.min(soonest, it.next(now, currentOf)),
-    Math.min(scenario.horizon, nextWear(fitted, wear, solution, now)),
+    Math.min(scenario.horizon, nextWear(fitted, wear, solution, scenario.frequency, now)),
   )
   return {
     now: next,
     devices: devices.map((it) => it.advance(now, next, currentOf)),
-    wear: wearOn(fitted, wear, solution, now, next),
+    wear: wearOn(fitted, wear, solution, scenario.frequency, now, next),
   }
 }
 

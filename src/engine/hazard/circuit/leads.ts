@@ -12,7 +12,7 @@ import { clampId, leadNode, leadPieceId } from './nodes'
 import { angularFrequency, reactive, resistor } from './parts'
 
 /** How far the current of a lead returns, metres: the conductor, the pole's metalwork, the ground (own choice). */
-const returnDistance = 1
+export const returnDistance = 1
 /** Geometric mean radius of a solid round wire over its radius. */
 const gmrShare = 0.7788
 export const coldLead = 20

@@ -68,6 +68,7 @@ export function breakerDevice(breaker: Breaker): Device {
     isOff: !breaker.isClosed,
     willClose: breaker.recloseAt !== null,
     opened: [],
+    dead: [],
     limits: [],
     operated: breaker.operated,
     next: (now, currentOf) => nextOf(breaker, now, relayCurrents(breaker.feeder, currentOf)),

@@ -25,6 +25,8 @@ export interface Device {
   readonly willClose: boolean
   /** Elements that it has opened, though the source is still there: a blown fuse's phase. */
   readonly opened: readonly string[]
+  /** Ends of a feeder that are dead for that: a link from one of them feeds nothing, but for what the other phases couple. */
+  readonly dead: readonly string[]
   readonly limits: readonly CurrentLimit[]
   /** What ended it, or opened a part of it, last. */
   readonly operated: Operated | null

@@ -1,5 +1,5 @@
 /** Which devices stand in the way of the sources of a story, and of what they feed through. */
-import { carrierId, feederFuseId, outputId } from '../circuit/nodes'
+import { carrierId, feederFuseId, feederNode, outputId } from '../circuit/nodes'
 import { ratedCurrent } from '../circuit/embeddedSource'
 import type { Fitted } from '../circuit/fitted'
 import type { OwnSource } from '../circuit/livening/mechanism'
@@ -43,7 +43,9 @@ function feederDevices(scenario: Scenario, fitted: Fitted, feeder: Feeder): read
   const breaker = breakerDevice(freshBreaker(feeder, fitted.recloseBlocked.includes(id)))
   if (fuses === undefined) return [breaker]
   const { frequency } = scenario
-  const each = phasesOf(feeder.conductors).map((phase) => freshFuse(feederFuseId(id, phase)))
+  const each = phasesOf(feeder.conductors).map((phase) => {
+    return freshFuse(feederFuseId(id, phase), feederNode(id, 'end', phase))
+  })
   return [breaker, fusesDevice({ sources: [id], type: fuses, frequency, fuses: each })]
 }
 

@@ -12,6 +12,8 @@ import { microsecond, type CurrentOf, type Device } from './device'
 interface Fuse {
   /** The element that it is: its current goes through it, and it is gone when the fuse has blown. */
   readonly element: string
+  /** The node that it alone feeds. */
+  readonly feeds: string | null
   /** 0 when cold, 1 when the link has parted. */
   readonly melted: number
   /** Second at which the arc goes out, once the link has parted. */
@@ -27,8 +29,8 @@ export interface FuseSet {
   readonly fuses: readonly Fuse[]
 }
 
-export function freshFuse(element: string): Fuse {
-  return { element, melted: 0, opensAt: null, isBlown: false }
+export function freshFuse(element: string, feeds: string | null = null): Fuse {
+  return { element, feeds, melted: 0, opensAt: null, isBlown: false }
 }
 
 export function fusesDevice(set: FuseSet): Device {
@@ -38,6 +40,7 @@ export function fusesDevice(set: FuseSet): Device {
     isOff: blown.length === set.fuses.length,
     willClose: false,
     opened: blown.map((it) => it.element),
+    dead: blown.flatMap((it) => it.feeds ?? []),
     limits: [],
     operated: blown.length > 0 ? 'fuse' : null,
     next: (now, currentOf) =>

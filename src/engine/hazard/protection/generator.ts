@@ -26,6 +26,7 @@ export function generatorDevice(generator: Generator): Device {
     isOff,
     willClose: false,
     opened: [],
+    dead: [],
     limits: [],
     operated: isOff ? 'stall' : null,
     next: (now, currentOf) => {

@@ -17,6 +17,7 @@ export function stoppingDevice(
     isOff,
     willClose: false,
     opened: [],
+    dead: [],
     limits,
     operated: isOff ? 'source-stop' : null,
     next: () => (isOff ? Infinity : at),

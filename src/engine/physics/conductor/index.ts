@@ -1,3 +1,4 @@
 export * from './contact'
 export * from './leadHeating'
 export * from './material'
+export * from './pull'
