@@ -71,7 +71,6 @@ function neutralWireIssues(path: Path, feeder: Json, file: Json): readonly Issue
   const at = asObject(asObject(wire.poleEarth).at)
   const anchor = asObject(asObject(file.stay).anchor)
   const radius = Number(asObject(wire.poleEarth).radiusM) + Number(asObject(file.pole).diameterM) / 2
-  const length = Number(feeder.lengthM) + extentOf(file).high - extentOf(file).low
   const beside = [...asList(feeder.conductors), ...asList(file.conductors), ...asList(asObject(file.lv).wires)]
   return [
     ...(neutral.kind === 'unearthed' || neutral.kind === 'arc-suppression-coil'
@@ -79,15 +78,6 @@ function neutralWireIssues(path: Path, feeder: Json, file: Json): readonly Issue
       : []),
     ...(Number(wire.gmrM) > Number(wire.radiusM) ? [issue([...path, 'gmrM'], wire.gmrM, 'at most the radius')] : []),
     ...(beside.some((it) => isTouching(it, wire)) ? [issue([...path, 'xM'], wire.xM, 'a place of its own')] : []),
-    ...(length / Number(wire.earthEveryM) > mostEarths
-      ? [
-          issue(
-            [...path, 'earthEveryM'],
-            wire.earthEveryM,
-            `at most ${mostEarths} earths on feeder and section together`,
-          ),
-        ]
-      : []),
     ...(idsOf(file).includes(wire.id) ? [issue([...path, 'id'], wire.id, 'an id that nothing else here has')] : []),
     ...(distance(at, { xM: 0, yM: 0 }) < radius + 0.1 || distance(at, anchor) < 1
       ? [
@@ -110,13 +100,20 @@ function idsOf(file: Json): readonly unknown[] {
 /** Feeders at both ends of the section have one neutral wire through it; whoever only crosses has another. */
 function oneNeutralIssues(file: Json): readonly Issue[] {
   const joined = asList(file.switches).map((it) => it.feeder)
-  const wires = asList(file.feeders).flatMap(({ id, neutralWire }, i) => {
+  const wires = asList(file.feeders).flatMap(({ id, neutralWire, lengthM }, i) => {
     if (neutralWire === undefined) return []
-    return [{ i, wire: asObject(neutralWire), isJoined: joined.includes(id) }]
+    return [{ i, wire: asObject(neutralWire), length: Number(lengthM), isJoined: joined.includes(id) }]
   })
   const through = wires.find((it) => it.isJoined)
   if (through === undefined) return []
+  const { low, high } = extentOf(file)
+  const length = wires.filter((it) => it.isJoined).reduce((sum, it) => sum + it.length, high - low)
+  const every = through.wire.earthEveryM
   return wires.flatMap(({ i, wire, isJoined }) => {
+    if (i === through.i && length / Number(every) > mostEarths) {
+      const allowed = `so far apart that there are at most ${mostEarths} on all feeders and the section`
+      return [issue(['feeders', i, 'neutralWire', 'earthEveryM'], every, allowed)]
+    }
     if (isJoined && !isDeepEqual(wire, through.wire)) {
       return [issue(['feeders', i, 'neutralWire'], String(wire.id), `the same wire as feeders[${through.i}] has`)]
     }

@@ -17,10 +17,10 @@ import {
   scale,
   type Complex,
 } from '../../../src/engine/math/complex'
-import { factor } from '../../../src/engine/physics/network'
 import type { Feeder, NeutralEarthing } from '../../../src/engine/site/scenario'
 import { marrowBend } from '../../support/marrowBend'
 import { alsoLivened, allOf, coilEarthed, neutralOf, unearthed } from '../../support/networks'
+import { solveElements } from '../../support/solveElements'
 import { bladesClosed, earthedSite, exposureOf, inScenario, leftHandOnB, momentOf, storyOf, unlocked } from './sites'
 
 const phaseVoltage = 11_000 / Math.sqrt(3)
@@ -31,12 +31,8 @@ const source = complex(0.12, 1.2)
 function earthFault(neutral: NeutralEarthing, change: Partial<Feeder> = {}, ohm = 1e-6): Complex {
   const scenario = marrowBend(1)
   const feeder: Feeder = { ...scenario.feeders[0]!, length: 1, neutral, ...change }
-  const circuit = { elements: [...supply(scenario, feeder), resistor('fault', feederNode('f1', 'end', 'A'), '0', ohm)] }
-  const factored = factor(circuit)
-  if (factored.kind !== 'factored') throw new Error(factored.reason)
-  const solution = factored.solve()
-  if (solution.kind === 'unsolvable') throw new Error(solution.reason)
-  return solution.current('fault')
+  const toEarth = resistor('fault', feederNode('f1', 'end', 'A'), '0', ohm)
+  return solveElements([...supply(scenario, feeder), toEarth]).current('fault')
 }
 
 describe('unearthed: the fault current is what the other phases charge', () => {

@@ -20,10 +20,11 @@ import {
   type Complex,
 } from '../../../src/engine/math/complex'
 import { kronReduce } from '../../../src/engine/physics/line'
-import { factor, type Element, type Solution } from '../../../src/engine/physics/network'
+import type { Element } from '../../../src/engine/physics/network'
 import type { Feeder, NeutralWire, Scenario } from '../../../src/engine/site/scenario'
 import { marrowBend } from '../../support/marrowBend'
 import { allOf, alsoLivened, multiEarthed, neutralWire } from '../../support/networks'
+import { solveElements } from '../../support/solveElements'
 import {
   bladesClosed,
   clampOn,
@@ -36,14 +37,6 @@ import {
   voltages,
   type Change,
 } from './sites'
-
-function solved(elements: readonly Element[]): Solution {
-  const factored = factor({ elements })
-  if (factored.kind !== 'factored') throw new Error(factored.reason)
-  const solution = factored.solve()
-  if (solution.kind === 'unsolvable') throw new Error(solution.reason)
-  return solution
-}
 
 function squareRoot(a: Complex): Complex {
   return polar(Math.sqrt(magnitude(a)), angle(a) / 2)
@@ -63,7 +56,7 @@ describe('a long ladder', () => {
   ])('earths every %d m of %d Ω: Z∞ = Z/2 + √(Z²/4 + Z R), from Z∞ = Z + R Z∞/(R + Z∞)', (every, ohm, length) => {
     const { scenario, feeder } = onFeeder({ earthEvery: every, earthResistance: ohm }, { length })
     const drive: Element = { id: 'drive', kind: 'current', from: '0', to: 'neutral@switch-27', current: complex(1) }
-    const seen = solved([...idleNeutral(scenario, feeder), drive]).voltage('neutral@switch-27')
+    const seen = solveElements([...idleNeutral(scenario, feeder), drive]).voltage('neutral@switch-27')
     const span = scale(seriesOf(scenario, [neutralWire])[0]![0]!, every)
     const half = scale(span, 0.5)
     const closed = add(half, squareRoot(add(multiply(half, half), scale(span, ohm))))
@@ -74,7 +67,7 @@ describe('a long ladder', () => {
   it('its voltage falls from earth to earth by 1 - Z/Z∞', () => {
     const { scenario, feeder } = onFeeder({ earthEvery: 100, earthResistance: 5 }, { length: 20_000 })
     const drive: Element = { id: 'drive', kind: 'current', from: '0', to: 'neutral@switch-27', current: complex(1) }
-    const solution = solved([...idleNeutral(scenario, feeder), drive])
+    const solution = solveElements([...idleNeutral(scenario, feeder), drive])
     const span = scale(seriesOf(scenario, [neutralWire])[0]![0]!, 100)
     const half = scale(span, 0.5)
     const closed = add(half, squareRoot(add(multiply(half, half), scale(span, 5))))
@@ -93,7 +86,7 @@ describe('coupled with its feeder', () => {
     const { scenario, feeder } = onFeeder(wire, { length: 1_000, stationEarth: 0.001 })
     const toEarth = resistor('fault', feederNode('f1', 'end', 'A'), '0', 1e-4)
     const atEnd = resistor('end-earth', 'neutral@switch-27', '0', 1e-4)
-    return solved([...supply(scenario, feeder), toEarth, atEnd]).current('fault')
+    return solveElements([...supply(scenario, feeder), toEarth, atEnd]).current('fault')
   }
   const { scenario, feeder } = onFeeder({})
   const wires = [...feeder.conductors, neutralWire]
