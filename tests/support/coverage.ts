@@ -1,4 +1,5 @@
-import { actions } from '../../src/engine'
+import { actions, startSite, type Action } from '../../src/engine'
+import { marrowBend } from './marrowBend'
 
 /** Paragraphs of the procedure that the site of Marrow Bend has no act for, with the reason. */
 export const notOfThisSite: Readonly<Record<string, string>> = {
@@ -14,8 +15,15 @@ export const notOfThisSite: Readonly<Record<string, string>> = {
 
 export const paragraphs: readonly string[] = Array.from({ length: 91 }, (_, i) => `A${String(i + 1).padStart(2, '0')}`)
 
+const site = startSite(marrowBend())
+
+/** Something is there that it can be done on. */
+const isOfThisSite = (action: Action): boolean => action.things === undefined || action.things(site).length > 0
+
 export function actionsFor(paragraph: string): readonly string[] {
-  return [...actions.values()].filter((action) => action.covers.includes(paragraph)).map((action) => action.id)
+  return [...actions.values()]
+    .filter((action) => action.covers.includes(paragraph) && isOfThisSite(action))
+    .map((action) => action.id)
 }
 
 /** The table that lies beside the scenario: paragraph, then the acts that carry it or why there is none. */

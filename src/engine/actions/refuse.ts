@@ -45,6 +45,7 @@ export const facts = [
   'not-in-sight',
   'not-near-pole',
   'not-on-ground',
+  'not-open',
   'not-on-pole',
   'not-tied-on',
   'not-worn',

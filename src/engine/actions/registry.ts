@@ -36,9 +36,11 @@ import { writePlan } from './brief/writePlan'
 import { askFeederOut } from './control/askFeederOut'
 import { askRecloseBlock } from './control/askRecloseBlock'
 import { askRecloseOn } from './control/askRecloseOn'
+import { putCarriersIn, takeCarriersOut } from './control/carriers'
 import { closeJob } from './control/closeJob'
 import { clearIsolationEarth, earthIsolationPoint } from './control/isolationEarth'
 import { lockSwitch } from './control/lockSwitch'
+import { closeMain, openMain } from './control/mainSwitch'
 import { returnPermit, takePermit } from './control/permit'
 import { receiveStep } from './control/receiveStep'
 import { setLocal, setRemote } from './control/remoteControl'
@@ -98,6 +100,7 @@ const setUp = [parkTruck, setSigns, matchPole, inspectPole, stageRescue, locateS
 const gear = [bookOut, bookIn, look, readLabel, testItem, judge, take, putDown, wear, takeOff]
 const moving = [walk, climb, strapOn, unstrap, stepOnMat, stepOffMat]
 const switching = [receiveStep, openSwitch, closeSwitch, lockSwitch, unlock, tagSwitch, untag, setLocal, setRemote]
+const lowVoltage = [takeCarriersOut, putCarriersIn, openMain, closeMain]
 const isolationPoint = [earthIsolationPoint, clearIsolationEarth, reportIsolated]
 const control = [askRecloseBlock, askRecloseOn, askFeederOut, takePermit, returnPermit, showBoundary, closeJob]
 const ground = [
@@ -135,6 +138,7 @@ const list: readonly Action[] = [
   ...gear,
   ...moving,
   ...switching,
+  ...lowVoltage,
   ...isolationPoint,
   ...control,
   ...ground,

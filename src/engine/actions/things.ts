@@ -3,6 +3,7 @@ import { requireGearType } from '../gear/catalogue'
 import { phasesOf } from '../site/phasesOf'
 import type { ItemId, ThingId } from '../site/scenario'
 import { sectionNeutral } from '../site/sectionNeutral'
+import { mainsOf } from '../site/mains'
 import type { Site } from '../site/site'
 
 const sorted = (ids: readonly string[]): readonly string[] => [...ids].sort()
@@ -52,6 +53,7 @@ export function allThings(site: Site): readonly ThingId[] {
     ...switches(site),
     ...blades(site),
     ...feeders(site),
+    ...mainsOf(site.scenario).flatMap(({ id }) => (lvWires(site).includes(id) ? [] : [id])),
     ...hazards(site),
     ...rods(site),
     ...items(site),

@@ -187,8 +187,11 @@ export interface LowVoltage {
     readonly phase: Phase | 'N'
     readonly x: number
     readonly height: number
-    /** A switch wire of street lamps: ohm of all its lamps to the neutral. It is switched on when it gets dark. */
-    readonly lamps?: number
+    /**
+     * A switch wire of street lamps: ohm of all its lamps to the neutral, and where the cabinet with its switch is. It is
+     * switched on when it gets dark.
+     */
+    readonly lamps?: { readonly resistance: number; readonly cabinet: GroundPoint }
   }[]
   /** Of the star point. */
   readonly neutralEarth: { readonly resistance: number; readonly at: GroundPoint }

@@ -211,7 +211,7 @@ function liveningIssues(it: Json, i: number, lv: Json, embedded: readonly Json[]
       ? unless(wire !== undefined, [...path, 'wire'], it.wire, `the id of a low-voltage wire: ${idsOf(wires)}`)
       : []),
     ...(it.kind === 'street-lamps-on'
-      ? unless(wire?.lampsOhm !== undefined, [...path, 'wire'], it.wire, 'the id of a low-voltage wire with lamps')
+      ? unless(wire?.lamps !== undefined, [...path, 'wire'], it.wire, 'the id of a low-voltage wire with lamps')
       : []),
   ]
 }

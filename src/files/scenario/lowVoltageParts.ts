@@ -50,7 +50,7 @@ export const lv = shape({
       phase: choice('A', 'B', 'C', 'N'),
       x: { suffix: 'M', schema: number(-5, 5) },
       height: metres(2, 30),
-      lamps: optional(ohms(1, 1e6)),
+      lamps: optional(shape({ resistance: ohms(1, 1e6), cabinet: point() })),
     }),
     2,
     8,

@@ -4,8 +4,8 @@ import type { Issue } from '../issue'
 import type { WordsFile } from './read'
 
 export function wordsOfScenario(scenario: ScenarioBase): readonly string[] {
-  const { conductors, lv, feeders, switches, hazards } = scenario
-  const things = [...conductors, ...lv.wires, ...feeders, ...switches, ...hazards].map((it) => it.id)
+  const { conductors, lv, feeders, switches, hazards, transformers = [], embedded = [] } = scenario
+  const things = [conductors, lv.wires, feeders, switches, hazards, transformers, embedded].flat().map((it) => it.id)
   const blades = switches.flatMap((it) => ['A', 'B', 'C'].map((phase) => `${it.id}/${phase}`))
   const rods = scenario.items.filter((it) => it.type === 'earth-rod').map((it) => `rod/${it.id}`)
   return [

@@ -43,6 +43,7 @@ export const refusals = {
   'refusal.not-fitted-there': 'Nothing is fitted there',
   'refusal.not-in-sight': 'It cannot be made out from here',
   'refusal.not-near-pole': 'Too far from the pole',
+  'refusal.not-open': 'It is closed',
   'refusal.not-on-ground': 'Not while up the pole',
   'refusal.not-on-pole': 'Only from up the pole',
   'refusal.not-tied-on': '{item:item} is not tied on',

@@ -5,6 +5,7 @@
 import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, done, type Said } from '../../support/cleanStages'
+import { lowVoltageCases } from './lowVoltageCases'
 
 type Case = readonly [
   act: string,
@@ -427,6 +428,7 @@ const cases: readonly Case[] = [
     (s) => [s.livening?.provedOff, last(s)],
     [true, 'control.proved-off'],
   ],
+  ...lowVoltageCases,
 ]
 
 /** Puts it into the switching operator's hands at the switch. */

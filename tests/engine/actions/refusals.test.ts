@@ -5,6 +5,7 @@
 import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, refused, type Said } from '../../support/cleanStages'
+import { backFed, besideTransformer } from '../hazard/backFeedSites'
 
 type Case = readonly [act: string, fact: string, site: () => Site, who: string, said?: Said]
 
@@ -78,6 +79,11 @@ const cases: readonly Case[] = [
   ['close-switch', 'already-so', atHandle, 'so', { on: 'switch-27' }],
   ['lock', 'lock-fitted', () => after('lock', { on: 'switch-27' }), 'so', { with: 'K-72', on: 'switch-27' }],
   ['unlock', 'key-not-here', () => keyOfAnother(), 'so', { on: 'switch-27' }],
+  ['lock', 'not-open', () => atTransformer(), 'so', { with: 'K-71', on: 't1' }],
+  ['open-main', 'not-at-switch', () => withTransformer(), 'so', { on: 't1' }],
+  ['close-main', 'already-so', () => atTransformer(), 'so', { on: 't1' }],
+  ['take-carriers-out', 'stick-missing', () => atTransformer(), 'so', { on: 't1', values: { leave: 'bagged' } }],
+  ['put-carriers-in', 'already-so', () => atTransformer('S-12'), 'so', { on: 't1' }],
   ['tag', 'not-at-switch', start, 'so', { with: 'T-81', on: 'switch-27' }],
   ['untag', 'already-so', atHandle, 'so', { on: 'switch-27' }],
   ['set-local', 'has-no-remote', atHandle, 'so', { on: 'switch-27' }],
@@ -146,6 +152,10 @@ const cases: readonly Case[] = [
   ['call-control', 'not-a-choice', start, 'pic', { values: { message: 'hello' } }],
   ['ask-source-off', 'unknown-thing', start, 'pic', { on: 'conductor-a' }],
 ]
+
+/** The operator beside a transformer 120 m away, with a lock or a stick in the hands. */
+const withTransformer = (): Site => backFed()(atHandle())
+const atTransformer = (item = 'K-71'): Site => besideTransformer(withTransformer(), item)
 
 /** Somebody else's lock: the key is not here. */
 function keyOfAnother(): Site {

@@ -1,5 +1,6 @@
 /** Marrow-bend with a transformer on its section and somebody's own source behind it. */
 import type { EmbeddedSource, Livening, LowVoltage, Scenario, Transformer } from '../../../src/engine/site/scenario'
+import type { Site } from '../../../src/engine/site/site'
 import { startSite } from '../../../src/engine/site/startSite'
 import type { Change } from './sites'
 
@@ -18,7 +19,7 @@ export const smallTransformer: Transformer = {
 }
 
 /** 5 kVA; what it gives into a lasting short circuit is its rated current (usual of small sets; from memory). */
-export const smallSet: EmbeddedSource = {
+const smallSet: EmbeddedSource = {
   id: 'set-1',
   kind: 'generator',
   transformer: 't1',
@@ -49,5 +50,15 @@ export function backFed({ transformer = {}, source = {}, lv = {}, livenings = []
     }
     const { carriers, mains } = startSite(scenario)
     return { ...site, scenario, carriers, mains }
+  }
+}
+
+/** The switching operator stands at the transformer's pole with that one item in the hands. */
+export function besideTransformer(site: Site, item: string): Site {
+  const so = site.persons['so']!
+  return {
+    ...site,
+    persons: { ...site.persons, so: { ...so, holds: [item], place: { kind: 'ground', at: { x: -119, y: 2 } } } },
+    items: { ...site.items, [item]: { ...site.items[item]!, where: { kind: 'person', person: 'so' } } },
   }
 }

@@ -137,7 +137,10 @@ describe('D12 the street lamps come on', () => {
   const lampsOn: Livening = { id: 'dusk', kind: 'street-lamps-on', wire: 'lv-s' }
   const withLamps: Change = (site) => {
     const { lv, livenings } = site.scenario
-    const wires = [...lv.wires, { id: 'lv-s', phase: 'A', x: 0.5, height: 6.6, lamps: 50 } as const]
+    const wires = [
+      ...lv.wires,
+      { id: 'lv-s', phase: 'A', x: 0.5, height: 6.6, lamps: { resistance: 50, cabinet: { x: 30, y: 9 } } } as const,
+    ]
     const scenario = { ...site.scenario, lv: { ...lv, wires }, livenings: [...livenings, lampsOn] }
     return { ...site, scenario, mains: startSite(scenario).mains }
   }

@@ -16,6 +16,7 @@ import type { Site } from '../../site/site'
 import type { Action, Order, Refusal } from '../action'
 import { mark, perceive, type Perceived } from '../changes'
 import { isAtHand, switchOf } from '../conditions'
+import { atMain, isMain } from '../mains'
 import { thingIn } from '../orderValues'
 import { refuse } from '../refuse'
 import { allThings } from '../things'
@@ -55,6 +56,7 @@ function isNearFitted(site: Site, who: PersonId): boolean {
 }
 
 function thingRefusal(site: Site, order: Order, thing: ThingId): Refusal | undefined {
+  if (isMain(site, thing) && !site.scenario.lv.wires.some((it) => it.id === thing)) return atMain(site, order)
   const { place } = requirePerson(site, order.who)
   const isSwitch = findSwitch(site, switchOf(thing)) !== undefined
   const isThere = isSwitch
@@ -82,6 +84,10 @@ function thingSeen(site: Site, thing: ThingId): readonly Perceived[] {
     const blade = thing === device.id ? undefined : (thing.slice(device.id.length + 1) as Phase)
     return blade ? see(`see.blade-${state.blades[blade]}`, { blade }) : see(`see.handle-${state.handle}`)
   }
+  const main = site.mains[thing]
+  if (main && thing in site.carriers)
+    return see('see.transformer', { carriers: site.carriers[thing]!, main: main.position })
+  if (main && !site.scenario.lv.wires.some((it) => it.id === thing)) return see(`see.main-${main.position}`)
   if (thing === 'pole-top') return see('see.pole-top', aloftCounts(site))
   if (thing === 'crossing') return crossingSeen(site)
   if (thing === 'cover') return see('see.cover', { from: site.cover?.from ?? 0, to: site.cover?.to ?? 0 })

@@ -1,11 +1,13 @@
 /** Walks to a point or a named place; to a far switch in a van of one's own: the truck stays. */
 import { distance, type GroundPoint, type Place } from '../../site/place'
 import { findSwitch, groundPointOf, isAloft, itemsOf, requireItem, requirePerson } from '../../site/questions'
+import { findMain } from '../../site/mains'
 import type { PersonId, ThingId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import type { Action, Order } from '../action'
 import { changePerson, moveItem, perceive } from '../changes'
 import { isDriven, secondsBetween } from '../fetching'
+import { mains } from '../mains'
 import { findPointIn } from '../orderValues'
 import { pacesOnWay } from '../paces'
 import { refuse } from '../refuse'
@@ -17,7 +19,7 @@ const wellClear = 13
 export const walk: Action = {
   id: 'walk',
   covers: ['A38', 'A43', 'A87'],
-  things: (site) => ['clear', 'pole-foot', 'truck', ...switches(site)],
+  things: (site) => ['clear', 'pole-foot', 'truck', ...switches(site), ...mains(site)],
   values: { to: { kind: 'point' } },
   optional: ['on', 'to'],
   moves: true,
@@ -57,6 +59,8 @@ function destination(site: Site, order: Order): Place {
 function namedPlace(site: Site, name: ThingId): Place {
   if (name === 'pole-foot') return { kind: 'pole', station: 'foot' }
   if (findSwitch(site, name)) return { kind: 'switch', id: name }
+  const main = findMain(site.scenario, name)
+  if (main) return { kind: 'ground', at: main.at }
   if (name === 'truck') return { kind: 'ground', at: site.truck }
   const { x, y } = site.truck
   const far = distance(site.truck, { x: 0, y: 0 })
@@ -66,7 +70,7 @@ function namedPlace(site: Site, name: ThingId): Place {
 
 function pointOf(site: Site, place: Place): GroundPoint {
   if (place.kind === 'ground') return place.at
-  if (place.kind === 'pole') return { x: 0, y: 0 }
+  if (place.kind === 'pole' || place.kind === 'bucket') return { x: 0, y: 0 }
   return { x: findSwitch(site, place.id)?.along ?? 0, y: 0 }
 }
 

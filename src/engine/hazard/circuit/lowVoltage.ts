@@ -27,7 +27,7 @@ function wireElements(lv: LowVoltage, wire: LowVoltageWire, behind: string): rea
   const { id, phase, lamps } = wire
   const leak = resistor(`${id}/insulator`, id, behind, lv.insulatorLeakage)
   if (phase !== 'N' && lamps !== undefined) {
-    return [resistor(`${id}/lamps`, id, requireNeutral(lv).id, lamps), leak]
+    return [resistor(`${id}/lamps`, id, requireNeutral(lv).id, lamps.resistance), leak]
   }
   return [feed(lv, wire), leak]
 }

@@ -1,0 +1,48 @@
+/** What acts on a main switch or on fuse carriers have in common: being there, changing one, what that proves. */
+import { distance } from '../site/place'
+import { findRemovedCause } from '../site/liveningTraits'
+import { findMain, mainsOf } from '../site/mains'
+import { groundPointOf, isAloft, requirePerson } from '../site/questions'
+import type { ThingId } from '../site/scenario'
+import type { MainSwitch, Site } from '../site/site'
+import { invariant } from '../units/invariant'
+import { mark } from './changes'
+import { thingIn } from './orderValues'
+import { refuse, type Condition } from './refuse'
+
+/** Near enough to work it, metres; a long stick takes carriers out from there (common practice, no source). */
+const nearMain = 3
+
+export const mains = (site: Site): readonly ThingId[] => mainsOf(site.scenario).map((it) => it.id)
+
+export const transformers = (site: Site): readonly ThingId[] => Object.keys(site.carriers)
+
+export function isMain(site: Site, thing: ThingId): boolean {
+  return Object.hasOwn(site.mains, thing)
+}
+
+export function requireMain(site: Site, thing: ThingId): MainSwitch {
+  const main = site.mains[thing]
+  invariant(main, 'a main switch', thing)
+  return main
+}
+
+export const atMain: Condition = (site, order) => {
+  const main = findMain(site.scenario, thingIn(order))
+  if (main === undefined) return refuse(order, 'unknown-thing')
+  const person = requirePerson(site, order.who)
+  const isThere = !isAloft(person) && distance(groundPointOf(site, order.who), main.at) <= nearMain
+  return isThere ? undefined : refuse(order, 'not-at-switch')
+}
+
+export function changeMain(site: Site, id: ThingId, change: Partial<MainSwitch>): Site {
+  return provedOff({ ...site, mains: { ...site.mains, [id]: { ...requireMain(site, id), ...change } } })
+}
+
+/** Whoever takes the way of a source that has struck has proved it off: no control room switches it. */
+export function provedOff(site: Site): Site {
+  const { livening, scenario } = site
+  const struck = livening?.provedOff === false ? scenario.livenings.find((it) => it.id === livening.id) : undefined
+  if (!livening || struck?.kind !== 'back-feed' || findRemovedCause(site, struck) === undefined) return site
+  return { ...mark(site, 'source-off'), livening: { ...livening, provedOff: true } }
+}
