@@ -1,11 +1,12 @@
 /**
  * `ground <scenario> <run> --at 12|340s --livening clash-b [--corner declared] [--second 0] [--line -15,0,15,0]
- * [--grid -10,-10,10,10] [--step 0.25] [--json|--csv]`: electrodes, their matrix and currents, and the surface along a
- * line (through the pole when not said) or over a rectangle. Exit 1 when that instant cannot be solved.
+ * [--grid -10,-10,10,10] [--step 0.25] [--json|--csv]`: electrodes, their matrix, currents and safe distances, what the
+ * barrier encloses, and the surface along a line (through the pole when not said) or over a rectangle. Exit 1 when that
+ * instant cannot be solved.
  */
-import { isUnsolvable, stampInstant, type GroundPoint } from '../engine'
+import { groundHazard, isUnsolvable, stampInstant, type GroundPoint, type Unsolvable } from '../engine'
 import { alongLine, groundReport, overRectangle, surfaceCsv, type GroundReport, type Stretch } from '../reports/ground'
-import { amperes, metres, ohms, volts } from '../text'
+import { amperes, metres, ohms, say, seconds, volts } from '../text'
 import { UnusableInput } from './input'
 import { instantOfRun, readSecond, requireCorner, requireLiveningId } from './instantOfRun'
 import { readUsage } from './usage'
@@ -37,16 +38,21 @@ export function ground(parameters: readonly string[]): number {
   const livening = requireLiveningId(timeline, options.livening)
   const corner = requireCorner(timeline, options.corner)
   const surface = surfaceOf(options)
-  const instant = stampInstant(moment, livening, corner, { second: readSecond(options.second), persons: [] })
-  if (isUnsolvable(instant)) {
-    console.error(`${livening}: cannot be solved, ${instant.node} ${instant.reason}`)
-    return 1
-  }
-  const report = groundReport(instant, surface)
+  const second = readSecond(options.second)
+  const instant = stampInstant(moment, livening, corner, { second, persons: [] })
+  if (isUnsolvable(instant)) return sayUnsolved(livening, instant)
+  const hazard = groundHazard(moment, livening, corner, { second })
+  if (isUnsolvable(hazard)) return sayUnsolved(livening, hazard)
+  const report = groundReport(instant, hazard, surface)
   if (options.json) console.log(JSON.stringify(report))
   else if (options.csv) process.stdout.write(surfaceCsv(report))
   else for (const line of linesOf(report)) console.log(line)
   return 0
+}
+
+function sayUnsolved(livening: string, { node, reason }: Unsolvable): number {
+  console.error(`${livening}: cannot be solved (${node}: ${say(`unsolved.${reason}`)})`)
+  return 1
 }
 
 interface SurfaceOptions {
@@ -84,12 +90,34 @@ function placesOf(
   return make({ from: { x, y }, to: { x: toX, y: toY }, step })
 }
 
-function linesOf({ electrodes, mutualOhm, surface }: GroundReport): readonly string[] {
+function linesOf(report: GroundReport): readonly string[] {
+  const { electrodes, mutualOhm, surface, touches } = report
   return [
     ...electrodes.map(
       (it, i) =>
-        `${it.id} at ${metres(it.xM)}, ${metres(it.yM)}: ${volts(it.voltageV)}, ${amperes(it.currentA)}; ohm ${mutualOhm[i]!.map(ohms).join(', ')}`,
+        `${it.id} at ${metres(it.xM)}, ${metres(it.yM)}: ${volts(it.voltageV)}, ${amperes(it.currentA)}; ohm ${mutualOhm[i]!.map(ohms).join(', ')}; a pace too high as far as ${metres(it.safeDistanceM)}`,
+    ),
+    ...barrierLines(report),
+    ...touches.map(
+      (it) =>
+        `a hand on ${it.id}: ${volts(it.touchV)} of its ${volts(it.voltageV)}, ${it.isTolerable ? 'tolerable' : 'too high'}`,
     ),
     ...surface.map((it) => `${metres(it.xM)}, ${metres(it.yM)}: ${volts(it.voltageV)}`),
+  ]
+}
+
+function barrierLines({ tolerable, tolerableContour, barrier }: GroundReport): readonly string[] {
+  const time = tolerable.durationS === 'uncleared' ? 'nothing cleared it' : seconds(tolerable.durationS)
+  const limit = `tolerable: ${volts(tolerable.stepV)} on a pace, ${volts(tolerable.touchV)} on a hand; ${time}`
+  if (barrier.worstPace === null) return [limit, 'no barrier']
+  const worst = `worst pace along it ${volts(barrier.worstPace.voltageV)}`
+  if (barrier.isEnclosing) {
+    return [limit, `the barrier encloses every place where a pace is too high (${tolerableContour.length}); ${worst}`]
+  }
+  const [first] = barrier.sticksOut
+  const place = first ? `${metres(first.xM)}, ${metres(first.yM)}` : ''
+  return [
+    limit,
+    `outside the barrier a pace is too high at ${barrier.sticksOut.length} places, as at ${place}; ${worst}`,
   ]
 }

@@ -15,6 +15,7 @@ import { solveBody, type BodyPorts } from './bodies/solveBody'
 import type { Fitted } from './circuit/fitted'
 import type { PhaseView, Terminal } from './circuit/phaseView'
 import { exposureShots, type Exposure, type ExposureShots } from './exposure'
+import { fallAlong } from './ground/pace'
 import { limitOf } from './limits'
 import type { LinePhase, LineStory } from './lineStory'
 import { bystanderPace } from './paths/bystanderPace'
@@ -50,13 +51,19 @@ export function answerBystander(
   return answers
 }
 
-function worstPace(scenario: Scenario, phase: LinePhase, outline: readonly GroundPoint[] | null): Found {
+/** @param width between the feet, metres */
+export function worstPace(
+  scenario: Scenario,
+  phase: LinePhase,
+  outline: readonly GroundPoint[] | null,
+  width: number = stanceWidth.pace,
+): Found {
   const { ground, electrodeCurrents } = phase.view
   const nowhere = { x: 0, y: 0 }
   let worst: Found = { phase, feet: [nowhere, nowhere], voltage: 0 }
   for (const near of publicWalk(scenario, ground, outline)) {
     const here = weigh(near.mutual, electrodeCurrents)
-    const far = paceOutward(scenario, phase.view, near, here, outline)
+    const far = paceOutward(scenario, phase.view, near, here, outline, width)
     if (far === undefined) continue
     const voltage = magnitude(subtract(here, ground.system.potentialAt(far, electrodeCurrents)))
     if (voltage > worst.voltage) worst = { phase, feet: [near.at, far], voltage }
@@ -74,23 +81,17 @@ function paceOutward(
   near: WalkPoint,
   here: Complex,
   outline: readonly GroundPoint[] | null,
+  width: number,
 ): GroundPoint | undefined {
   const slope = { x: weigh(near.slopeX, electrodeCurrents), y: weigh(near.slopeY, electrodeCurrents) }
   const along = steepestDirection(slope)
   const falls = fallAlong(slope, here, along)
   return [falls, -falls]
     .map((sign) => ({
-      x: near.at.x + sign * stanceWidth.pace * along.x,
-      y: near.at.y + sign * stanceWidth.pace * along.y,
+      x: near.at.x + sign * width * along.x,
+      y: near.at.y + sign * width * along.y,
     }))
     .find((far) => isPublic(scenario, ground, outline, far))
-}
-
-/** 1 when the potential falls along the direction, -1 when it rises. */
-function fallAlong(slope: { x: Complex; y: Complex }, here: Complex, along: GroundPoint): 1 | -1 {
-  const re = slope.x.re * along.x + slope.y.re * along.y
-  const im = slope.x.im * along.x + slope.y.im * along.y
-  return re * here.re + im * here.im <= 0 ? 1 : -1
 }
 
 /** The largest touch of anything in reach from the walk. */

@@ -121,31 +121,3 @@ function endsOf(element: Element): readonly { id: string; from: string; to: stri
       return []
   }
 }
-
-/** A rectangle of points on the ground: `columns` along x, `rows` along y, `step` metres apart, from `from`. */
-export interface GroundGrid {
-  readonly from: GroundPoint
-  readonly step: number
-  readonly columns: number
-  readonly rows: number
-}
-
-/** Volt (rms) at each point of the grid, row by row, at the start of the story; for contours. */
-export function groundVoltages(
-  moment: LiveMoment,
-  livening: string,
-  corner: Corner,
-  grid: GroundGrid,
-  cache: SweepCache = createSweepCache(),
-): Float64Array | Unsolvable {
-  const line = lineOf(moment.site, livening, corner, cache)
-  if (isUnsolvable(line)) return line
-  const { view } = line.phases[0]!
-  return Float64Array.from({ length: grid.columns * grid.rows }, (_, i) => {
-    const at = {
-      x: grid.from.x + grid.step * (i % grid.columns),
-      y: grid.from.y + grid.step * Math.floor(i / grid.columns),
-    }
-    return magnitude(view.ground.system.potentialAt(at, view.electrodeCurrents))
-  })
-}

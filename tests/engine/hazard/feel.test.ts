@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { declaredCorner } from '../../../src/engine/hazard/corner'
 import type { Exposure } from '../../../src/engine/hazard/exposure'
 import { feel, type Feelers } from '../../../src/engine/hazard/feel'
-import { groundVoltages } from '../../../src/engine/hazard/instant'
+import { groundVoltages } from '../../../src/engine/hazard/ground/groundHazard'
 import { isUnsolvable } from '../../../src/engine/physics/network'
 import { earthedSite, isolatedSite, momentOf, rodPlace, sharedCache } from './sites'
 

@@ -1,7 +1,8 @@
 /** The frozen instant for drawing, the grid of the ground, slips and "without it". */
 import { describe, expect, it } from 'vitest'
 import { declaredCorner } from '../../../src/engine/hazard/corner'
-import { groundVoltages, solveInstant, type Instant } from '../../../src/engine/hazard/instant'
+import { groundVoltages } from '../../../src/engine/hazard/ground/groundHazard'
+import { solveInstant, type Instant } from '../../../src/engine/hazard/instant'
 import type { LiveMoment } from '../../../src/engine/hazard/liven'
 import { slipsOf, type Slip } from '../../../src/engine/hazard/slip'
 import { fittedThings, withoutEach, type WithoutThing } from '../../../src/engine/hazard/without'

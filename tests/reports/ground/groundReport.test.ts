@@ -1,12 +1,17 @@
 // What the soil does at one instant, against what the theory of earth electrodes says of any site.
 
 import { expect, test } from 'vitest'
+import { declaredCorner, groundHazard, isUnsolvable, type GroundPoint } from '../../../src/engine'
+import { sharedCache } from '../../engine/hazard/sites'
 import { alongLine, groundReport, overRectangle, surfaceCsv } from '../../../src/reports/ground'
 import { instantCases, solveCase } from '../../support/netlistInstants'
 
-function bare() {
-  const found = instantCases.find((it) => it.id === 'earths-on-bare-pole')!
-  return solveCase(found, []).instant
+const found = instantCases.find((it) => it.id === 'earths-on-bare-pole')!
+
+function reportAt(places: readonly GroundPoint[]) {
+  const hazard = groundHazard(found.moment(), found.livening, declaredCorner, { cache: sharedCache })
+  if (isUnsolvable(hazard)) throw new Error(hazard.reason)
+  return groundReport(solveCase(found, []).instant, hazard, places)
 }
 
 /** Phasors of a report: magnitude and degrees to a pair. */
@@ -16,7 +21,7 @@ function phasor(size: number, degrees: number): readonly [number, number] {
 }
 
 test('each electrode stands at what the matrix and all currents say: V = R I', () => {
-  const { electrodes, mutualOhm } = groundReport(bare(), [])
+  const { electrodes, mutualOhm } = reportAt([])
   const currents = electrodes.map((it) => phasor(it.currentA, it.currentAngleDeg))
   electrodes.forEach((it, i) => {
     const [re, im] = phasor(it.voltageV, it.voltageAngleDeg)
@@ -30,7 +35,7 @@ test('each electrode stands at what the matrix and all currents say: V = R I', (
 
 test('far away the site is one point on the lower layer: V = ρ2 I / 2πr (Sunde 1949, the field of a point far out)', () => {
   const far = { x: -1500, y: 0 }
-  const { electrodes, surface } = groundReport(bare(), [far])
+  const { electrodes, surface } = reportAt([far])
   const sum = electrodes
     .map((it) => phasor(it.currentA, it.currentAngleDeg))
     .reduce(([re, im], [a, b]) => [re + a, im + b] as const, [0, 0] as const)
@@ -40,7 +45,7 @@ test('far away the site is one point on the lower layer: V = ρ2 I / 2πr (Sunde
 
 test('the surface beside the rod is lower than the rod and falls outwards', () => {
   const line = alongLine({ from: { x: -4, y: 0 }, to: { x: -20, y: 0 }, step: 0.5 })
-  const { electrodes, surface } = groundReport(bare(), line)
+  const { electrodes, surface } = reportAt(line)
   const volts = surface.map((it) => it.voltageV)
   expect(volts[0]).toBeLessThan(electrodes.find((it) => it.id === 'rod/R-1')!.voltageV)
   volts.slice(1).forEach((volt, k) => expect(volt).toBeLessThan(volts[k]!))
@@ -55,7 +60,36 @@ test('places: both ends, never further apart than the step', () => {
 })
 
 test('the surface as a table', () => {
-  const report = groundReport(bare(), [{ x: 1, y: 2 }])
+  const report = reportAt([{ x: 1, y: 2 }])
   const { voltageV, angleDeg } = report.surface[0]!
   expect(surfaceCsv(report)).toBe(`xM,yM,voltageV,angleDeg\n1,2,${voltageV},${angleDeg}\n`)
+})
+
+test('the limits are those of IEEE Std 80 at 50 kg: step to touch as 1000 + 6 ρ to 1000 + 1.5 ρ', () => {
+  const { tolerable, format, version } = reportAt([])
+  expect([format, version]).toEqual(['earths-on/ground', 1])
+  expect(tolerable.stepV / tolerable.touchV).toBeCloseTo(1600 / 1150, 9)
+  expect(tolerable.durationS).toBeGreaterThan(0)
+})
+
+test('what only lies in the field of the rod needs no barrier of its own; the barrier as drawn encloses the rod’s zone', () => {
+  const { electrodes, barrier, tolerableContour } = reportAt([])
+  const distanceOf = (id: string) => electrodes.find((it) => it.id === id)!.safeDistanceM
+  // ρI/2πr(r + 1) of a point on 100 to 300 Ω·m, 70 A, 116 V: between 2.6 and 4.9 m
+  expect(distanceOf('rod/R-1')).toBeGreaterThan(2.6)
+  expect(distanceOf('rod/R-1')).toBeLessThan(4.9)
+  expect(distanceOf('lv/star')).toBe(0)
+  expect(tolerableContour).toHaveLength(1)
+  expect(barrier.isEnclosing).toBe(true)
+  expect(barrier.sticksOut).toEqual([])
+  expect(barrier.worstPace!.voltageV).toBeGreaterThan(0)
+})
+
+test('a hand on the rod: its own voltage less the ground’s, far above what is tolerable', () => {
+  const { touches, electrodes, tolerable } = reportAt([])
+  const rod = touches.find((it) => it.id === 'rod/R-1')!
+  expect(rod.voltageV).toBeCloseTo(electrodes.find((it) => it.id === 'rod/R-1')!.voltageV, 6)
+  expect(rod.touchV).toBeLessThan(rod.voltageV)
+  expect(rod.touchV).toBeGreaterThan(10 * tolerable.touchV)
+  expect(rod.isTolerable).toBe(false)
 })

@@ -9,7 +9,7 @@ import type { GroundPoint } from './soil'
 import type { SurfaceSource } from './surfaceSources'
 
 /** A rectangle of places: `columns` along x, `rows` along y, `step` metres apart, from `from`. */
-export interface SurfaceGrid {
+export interface GroundGrid {
   readonly from: GroundPoint
   readonly step: number
   readonly columns: number
@@ -22,7 +22,7 @@ export interface DrivenSurface {
   /** Volt per metre along x and y: for directions, within some per cent. */
   slopeAt(at: GroundPoint): { readonly x: Complex; readonly y: Complex }
   /** Volt at each place, row by row. */
-  map(grid: SurfaceGrid): { readonly re: Float64Array; readonly im: Float64Array }
+  map(grid: GroundGrid): { readonly re: Float64Array; readonly im: Float64Array }
 }
 
 interface Axis {
@@ -158,7 +158,7 @@ function slopeOf(axes: readonly Axis[], at: GroundPoint): { readonly x: Complex;
   return { x, y }
 }
 
-function mapOf(axes: readonly Axis[], grid: SurfaceGrid): { re: Float64Array; im: Float64Array } {
+function mapOf(axes: readonly Axis[], grid: GroundGrid): { re: Float64Array; im: Float64Array } {
   const { columns, rows } = grid
   const re = new Float64Array(columns * rows)
   const im = new Float64Array(columns * rows)
@@ -166,7 +166,7 @@ function mapOf(axes: readonly Axis[], grid: SurfaceGrid): { re: Float64Array; im
   return { re, im }
 }
 
-function addAxis(axis: Axis, { from, step, columns, rows }: SurfaceGrid, re: Float64Array, im: Float64Array): void {
+function addAxis(axis: Axis, { from, step, columns, rows }: GroundGrid, re: Float64Array, im: Float64Array): void {
   const { least, most, first, rimSquare } = axis
   const { start: startRe, rise: riseRe } = axis.re
   const { start: startIm, rise: riseIm } = axis.im

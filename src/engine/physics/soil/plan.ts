@@ -19,6 +19,17 @@ function meanOf(points: readonly GroundPoint[]): GroundPoint {
   }
 }
 
+/** Corners of its plan, radii included. */
+export function outerPlaces(electrode: Electrode): readonly GroundPoint[] {
+  return shapesOf(electrode).flatMap((shape) => {
+    const { radius } = shape
+    return (shape.kind === 'wire' ? shape.points : [shape.at]).flatMap(({ x, y }) => [
+      { x: x - radius, y: y - radius },
+      { x: x + radius, y: y + radius },
+    ])
+  })
+}
+
 /** From a place to the nearest of its metal or concrete, over the ground; negative on or above it. */
 export function distanceToElectrode(electrode: Electrode, at: GroundPoint): number {
   let least = Infinity
@@ -66,5 +77,31 @@ function besideLine(from: GroundPoint, to: GroundPoint, away: number, step: numb
       { x: x + across.x, y: y + across.y },
       { x: x - across.x, y: y - across.y },
     ]
+  })
+}
+
+/** Directions round one place; between two of them a circle is missed by a thousandth of its radius. */
+const DIRECTIONS = 72
+
+/** Straight ways out from all of it: every way from an upright, from its ends and to both sides along a wire. */
+export function raysFrom(electrode: Electrode): readonly { readonly from: GroundPoint; readonly along: GroundPoint }[] {
+  return shapesOf(electrode).flatMap((shape) => {
+    if (shape.kind !== 'wire') return everyWay(shape.at)
+    const sideways = sidesOf(shape).flatMap(([from, to]) => {
+      const axis = besideLine(from, to, 0, 0.5)
+      const length = distanceBetween(from, to)
+      if (length === 0) return []
+      const across = { x: -(to.y - from.y) / length, y: (to.x - from.x) / length }
+      const back = { x: -across.x, y: -across.y }
+      return axis.map((at, i) => ({ from: at, along: i % 2 === 0 ? across : back }))
+    })
+    return [...shape.points.flatMap(everyWay), ...sideways]
+  })
+}
+
+function everyWay({ x, y }: GroundPoint): { from: GroundPoint; along: GroundPoint }[] {
+  return Array.from({ length: DIRECTIONS }, (_, i) => {
+    const turn = (2 * PI * i) / DIRECTIONS
+    return { from: { x, y }, along: { x: cos(turn), y: sin(turn) } }
   })
 }
