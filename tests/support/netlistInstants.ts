@@ -6,6 +6,17 @@ import { cornersOf, declaredCorner, isUnsolvable, stampInstant, type StampedInst
 import type { LiveMoment } from '../../src/engine'
 import { instantNetlist, type Netlist } from '../../src/reports/netlist'
 import {
+  allOf,
+  alsoLivened,
+  besides,
+  coilEarthed,
+  multiEarthed,
+  neutralOf,
+  singleWire,
+  spur,
+  unearthed,
+} from './networks'
+import {
   bladesClosed,
   bondOn,
   clampOn,
@@ -13,6 +24,7 @@ import {
   defect,
   earthedSite,
   earthsOn,
+  inScenario,
   isolatedSite,
   labelled,
   leftHandOnB,
@@ -23,6 +35,7 @@ import {
   touching,
   unlocked,
   without,
+  withRod,
   workerAloft,
 } from '../engine/hazard/sites'
 
@@ -169,6 +182,103 @@ export const instantCases: readonly InstantCase[] = [
     moment: () => momentOf(earthedSite(bondOn, standsAt('gw', 0, -0.5), standsAt('so', 0.1, 0.4)), leftHandOnB),
     livening: 'clash-c',
     corner: 'concrete-low fixing-high soil-low',
+  },
+  {
+    id: 'coil-earthed-one-blade',
+    moment: () => {
+      const coilFed = alsoLivened({ id: 'one-blade', kind: 'coil-fed', switch: 'switch-27', phase: 'B' })
+      return momentOf(earthedSite(inScenario(allOf(coilEarthed(0.95), coilFed)), unlocked('switch-27')), leftHandOnB)
+    },
+    livening: 'one-blade',
+  },
+  {
+    id: 'unearthed-one-phase-live',
+    moment: () =>
+      momentOf(earthedSite(inScenario(unearthed), bladesClosed('switch-27', 'B'), coverOn(), bondOn), leftHandOnB),
+    livening: 'none',
+  },
+  {
+    id: 'reactor-two-blades-closed',
+    moment: () => {
+      const reactor = neutralOf({ kind: 'reactor', impedance: { re: 0.4, im: 18 } })
+      return momentOf(earthedSite(inScenario(reactor), bladesClosed('switch-27', 'A', 'B')), leftHandOnB)
+    },
+    livening: 'none',
+  },
+  {
+    id: 'neutral-wire-bonded-in',
+    moment: () =>
+      momentOf(
+        earthedSite(
+          inScenario(multiEarthed()),
+          bladesClosed('switch-27', 'B'),
+          clampOn('B-02', 'metal', 'neutral'),
+          clampOn('B-02', 'line', 'conductor-b'),
+        ),
+        leftHandOnB,
+        touching('pw', 'right-hand', { kind: 'conductor', id: 'neutral' }),
+      ),
+    livening: 'none',
+  },
+  {
+    id: 'neutral-wire-raised-elsewhere',
+    moment: () => {
+      const fault = alsoLivened({ id: 'elsewhere', kind: 'neutral-raised', feeder: 'f2', phase: 'C', impedance: 0.5 })
+      return momentOf(
+        earthedSite(inScenario(allOf(multiEarthed({ earthEvery: 250 }), fault))),
+        touching('pw', 'left-hand', { kind: 'conductor', id: 'neutral' }),
+      )
+    },
+    livening: 'elsewhere',
+  },
+  {
+    id: 'single-wire-closed-onto-its-earth',
+    moment: () =>
+      momentOf(
+        isolatedSite(
+          inScenario(singleWire),
+          workerAloft,
+          withRod,
+          clampOn('E-07', 'earth', 'rod/R-1'),
+          clampOn('E-07', '1', 'conductor-b'),
+          unlocked('switch-31'),
+        ),
+        leftHandOnB,
+      ),
+    livening: 'switch-31-closed',
+  },
+  {
+    id: 'spur-one-of-two-left-off',
+    moment: () =>
+      momentOf(
+        isolatedSite(
+          inScenario(spur),
+          workerAloft,
+          withRod,
+          clampOn('E-07', 'earth', 'rod/R-1'),
+          clampOn('E-07', '1', 'conductor-a'),
+          unlocked('switch-27'),
+        ),
+        touching('pw', 'left-hand', { kind: 'conductor', id: 'conductor-a' }),
+        touching('pw', 'right-hand', { kind: 'conductor', id: 'conductor-c' }),
+      ),
+    livening: 'switch-27-closed',
+  },
+  {
+    id: 'beside-a-faulted-circuit',
+    moment: () => {
+      const induced = alsoLivened({ id: 'induced', kind: 'induction', parallel: 'p33', phase: 'C' })
+      return momentOf(earthedSite(inScenario(allOf(besides(), induced)), bondOn), leftHandOnB)
+    },
+    livening: 'induced',
+  },
+  {
+    id: 'beside-a-displaced-circuit-no-earths',
+    moment: () => {
+      const displaced = alsoLivened({ id: 'displaced', kind: 'pick-up', parallel: 'p33', phase: 'A' })
+      return momentOf(isolatedSite(inScenario(allOf(besides(), displaced)), workerAloft), leftHandOnB)
+    },
+    livening: 'displaced',
   },
 ]
 

@@ -45,7 +45,7 @@ export function parallelSources(it: ParallelCircuit): readonly Element[] {
 }
 
 export function parallelEmfId({ id }: ParallelCircuit, phase: Phase): string {
-  return `${id}/emf-${phase}`
+  return `beside/${id}/emf-${phase}`
 }
 
 /** To earth, volts. */
@@ -63,7 +63,7 @@ function drawn(it: ParallelCircuit, phase: Phase, what: string, current: Complex
   const conductor = it.conductors.find((one) => one.phase === phase)
   invariant(conductor, 'a conductor of that phase', it.id, phase)
   return {
-    id: `${it.id}/${what}-${phase}`,
+    id: `beside/${it.id}/${what}-${phase}`,
     kind: 'current',
     from: conductorNode(conductor.id, `${it.id}-to`),
     to: REMOTE_EARTH,
