@@ -1,43 +1,82 @@
 /**
- * `expose <scenario> <run> --at 12|340s [--json]`: the circuit's answer at one instant of a run, for the supply as it is
- * set and for every livening: per person and path, and the worst slip beside it. `12` is the twelfth action, when it begins; `340s` a job second.
+ * `expose <scenario> <run> --at 12|340s`: the circuit's answer at one instant of a run, for the supply as it is set and
+ * for every livening: per person and path, and the worst slip beside it. `12` is the twelfth action, when it begins;
+ * `340s` a job second. `--share` adds how much each thing fitted and worn mattered to the worst of these exposures,
+ * `--chance` how it varies over the scenario's ranges; `--person` and `--livening` say which exposure instead.
  */
-import { declaredCorner, isUnsolvable, liven, type Exposure, type StoryAnswer } from '../engine'
+import { declaredCorner, isUnsolvable, liven } from '../engine'
+import type { Chance, Exposure, Shares, StoryAnswer, Unsolvable } from '../engine'
 import { canonicalText } from '../files/canonical'
 import { storyFile } from '../files/result/exposureFile'
-import { amperes, seconds, volts, type Speaker } from '../text'
+import { chanceFile, sharesFile } from '../files/result/matteredFile'
+import { amperes, say, seconds, volts, type Speaker } from '../text'
 import { exposureWords } from './exposureWords'
 import { instantOfRun } from './instantOfRun'
+import { chanceAt, chanceLines, sharesAt, sharesLines, worstOf } from './matteredWords'
 import { slipLines } from './slipWords'
 import { readUsage } from './usage'
 import { speakerOf, wordFor } from './words'
 
-const usage = 'expose <scenario> <run> --at 12|340s [--json]'
+const usage =
+  'expose <scenario> <run> --at 12|340s [--share] [--chance] [--draws 200] [--person <id>] [--livening <id>] [--json]'
+
+const given = {
+  json: { type: 'boolean' },
+  at: { type: 'string' },
+  share: { type: 'boolean' },
+  chance: { type: 'boolean' },
+  draws: { type: 'string' },
+  person: { type: 'string' },
+  livening: { type: 'string' },
+} as const
 
 export function expose(parameters: readonly string[]): number {
-  const { options, places } = readUsage(usage, parameters, { json: { type: 'boolean' }, at: { type: 'string' } }, 2)
+  const { options, places } = readUsage(usage, parameters, given, 2)
   const { timeline, folder, at, moment } = instantOfRun(usage, places, options.at)
   const ids = ['none', ...timeline.scenario.livenings.map((it) => it.id)]
   const answers = ids.map((id) => liven(moment, id, declaredCorner))
   const speaker = speakerOf(folder)
-  if (options.json) console.log(canonicalText({ atS: at, answers: answers.map(storyFile) }))
-  else
-    for (const line of answers.flatMap((it) => [...linesOf(it, speaker), ...slipLines(moment, it.livening, speaker)]))
-      console.log(line)
-  return answers.some(isUnsolvable) ? 1 : 0
+  const whom = options.share || options.chance ? worstOf(answers, options) : undefined
+  const shares = whom && options.share ? sharesAt(moment, whom) : undefined
+  const chance = whom && options.chance ? chanceAt(moment, whom, options.draws) : undefined
+  if (options.json) {
+    const more = { ...(shares && { share: sharesOrNone(shares) }), ...(chance && { chance: chanceOrNone(chance) }) }
+    console.log(canonicalText({ atS: at, answers: answers.map(storyFile), ...more }))
+  } else {
+    const lines = [
+      ...answers.flatMap((it) => [...linesOf(it, speaker), ...slipLines(moment, it.livening, speaker)]),
+      ...(shares ? sharesLines(shares, speaker) : []),
+      ...(chance ? chanceLines(chance, speaker) : []),
+    ]
+    for (const line of lines) console.log(line)
+  }
+  return [...answers, shares, chance].some(isUnsolvable) ? 1 : 0
 }
+
+const sharesOrNone = (it: Shares | Unsolvable) => (isUnsolvable(it) ? it : sharesFile(it))
+const chanceOrNone = (it: Chance | Unsolvable) => (isUnsolvable(it) ? it : chanceFile(it))
 
 function linesOf(answer: StoryAnswer, speaker: Speaker): readonly string[] {
   const name = wordFor(speaker, 'livening', answer.livening)
-  if (isUnsolvable(answer)) return [`${name}: cannot be solved (${answer.node}, ${answer.reason})`]
+  if (isUnsolvable(answer)) return [`${name}: cannot be solved (${answer.node}: ${say(`unsolved.${answer.reason}`)})`]
   const { siteRise, liveCurrent, duration, clearedBy, exposures } = answer
   if (clearedBy === 'not-live')
     return [
       `${name}: brings nothing here`,
       ...exposures.map((it) => `  ${exposureWords(it, speaker)}${layerWords(it)}`),
     ]
-  const event = `site rise ${volts(siteRise)}, ${amperes(liveCurrent)}, ${seconds(duration)}, cleared by ${clearedBy}`
-  return [`${name}: ${event}`, ...exposures.map((it) => `  ${exposureWords(it, speaker)}${layerWords(it)}`)]
+  const end = say(`ended.${clearedBy}`, { duration: seconds(duration) })
+  const shots = answer.shots.length > 1 ? `, ${answer.shots.length} shots` : ''
+  const event = `site rise ${volts(siteRise)}, ${amperes(liveCurrent)}, ${end}${shots}`
+  return [
+    `${name}: ${event}`,
+    ...exposures.map((it) => `  ${exposureWords(it, speaker)}${layerWords(it)}`),
+    ...livestockLines(answer.livestock),
+  ]
+}
+
+function livestockLines(it: Extract<StoryAnswer, { kind: 'story' }>['livestock']): readonly string[] {
+  return it ? [`  ${say('path.livestock-pace')}: ${volts(it.voltage)} of ${volts(it.limit)} allowed`] : []
 }
 
 function layerWords({ layer }: Exposure): string {

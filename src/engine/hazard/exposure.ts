@@ -1,6 +1,7 @@
 /** What reached a person: the hazard engine's answer. Rms magnitudes, SI. */
 import type { ShockPath, Zone } from '../physics/body'
 import type { Unsolvable } from '../physics/network'
+import type { GroundPoint } from '../site/place'
 import type { ItemId, PersonId } from '../site/scenario'
 import type { ClearedBy, LinePhase, Shot } from './lineStory'
 
@@ -59,6 +60,14 @@ export interface WorstExposure {
   readonly ratios: Readonly<Record<string, number>>
 }
 
+/** Between the feet of livestock outside the barrier, volts, and what the scenario allows it. */
+export interface LivestockPace {
+  readonly path: PathId
+  readonly voltage: number
+  readonly limit: number
+  readonly feet: readonly [GroundPoint, GroundPoint]
+}
+
 /** One livening at one moment in one corner. */
 export interface Story {
   readonly kind: 'story'
@@ -74,6 +83,7 @@ export interface Story {
   /** Second at which the last source was off for good, or the horizon. */
   readonly end: number
   readonly exposures: readonly Exposure[]
+  readonly livestock?: LivestockPace
   /** Items whose insulation failed in this corner; where it only may fail, the item is not named. */
   readonly failedItems: readonly ItemId[]
   /** Leads of which a piece melted or a clamp burnt off, and all that carried the fault: to be quarantined. */

@@ -2,7 +2,7 @@
  * One livening at one moment in one corner: the circuit's story, and what it does to everybody who touches anything.
  * A livening whose cause does not stand leaves the supply as it is set.
  */
-import { isUnsolvable, type Unsolvable } from '../physics/network'
+import { isUnsolvable, unsolvable, type Unsolvable } from '../physics/network'
 import type { Body } from '../site/contact'
 import { findRemovedCause } from '../site/liveningTraits'
 import type { Livening, Scenario } from '../site/scenario'
@@ -13,10 +13,12 @@ import type { BodyAnswer, PersonAnswer } from './bodies/bodyAnswer'
 import { joiningLeads } from './bodies/bodyPorts'
 import { answerBystander } from './bystander'
 import { fittedOf, type Fitted } from './circuit/fitted'
+import { isComputed } from './circuit/livening'
 import { clampId, leadPieceId } from './circuit/nodes'
 import { inCorner, type Corner } from './corner'
 import type { Exposure, Story, StoryAnswer } from './exposure'
 import type { LineStory } from './lineStory'
+import { livestockPaceOf } from './livestock'
 import { createSweepCache, type SweepCache } from './sweepCache'
 import { tellLine } from './tellLine'
 
@@ -36,14 +38,17 @@ export function liven(moment: LiveMoment, livening: string, corner: Corner, cach
     if (answer.exposure !== null) exposures.push(answer.exposure)
     for (const item of answer.failedItems) failedItems.add(item)
   }
-  return storyOf(fittedOnce(moment.site), line, livening, corner, exposures, failedItems)
+  const story = storyOf(fittedOnce(moment.site), line, livening, corner, exposures, failedItems)
+  const livestock = livestockPaceOf(scenarioInCorner(moment.site.scenario, corner), line, moment.site.barrier)
+  return livestock === undefined ? story : { ...story, livestock }
 }
 
 /** The circuit's part alone. @throws on a livening that the scenario does not have */
 export function lineOf(site: Site, livening: string, corner: Corner, cache: SweepCache): LineStory | Unsolvable {
+  const event = standingLivening(site, livening)
+  if (event !== 'none' && !isComputed(event)) return unsolvable(event.id, 'not-computed')
   const scenario = scenarioInCorner(site.scenario, corner)
   const fitted = fittedOnce(site)
-  const event = standingLivening(site, livening)
   const key = cache.shortName(
     JSON.stringify([cache.scenarioName(scenario), fitted, event === 'none' ? 'none' : event.id]),
   )

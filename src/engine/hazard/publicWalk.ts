@@ -1,6 +1,6 @@
 /**
  * Where the public can stand: along the barrier's outline, and within `publicApproach` of any electrode that the barrier
- * does not enclose. The ground's share in each point is worked out once for a soil and a barrier; what currents flow
+ * does not enclose, and at each pipe that comes out of the ground. The ground's share in each point is worked out once for a soil and a barrier; what currents flow
  * only weighs it.
  */
 import { ONE, ZERO, type Complex } from '../math/complex'
@@ -42,7 +42,10 @@ function makeWalk(scenario: Scenario, ground: Ground, outline: readonly GroundPo
     .flatMap((it) => wayRound(it.shape, scenario.publicApproach, sampleStep))
     .filter((at) => isPublic(scenario, ground, outline, at))
   const along = outline === null ? [] : outlinePoints(outline, sampleStep)
-  return [...along, ...around].map((at) => walkPoint(ground, at))
+  const atPipes = (scenario.grounds ?? [])
+    .flatMap((it) => (it.kind === 'pipe' ? it.points : []))
+    .filter((at) => isPublic(scenario, ground, outline, at))
+  return [...along, ...around, ...atPipes].map((at) => walkPoint(ground, at))
 }
 
 /** Outside the barrier and no nearer to an electrode of the site than the public comes. */

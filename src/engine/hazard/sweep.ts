@@ -8,6 +8,7 @@ import type { Body } from '../site/contact'
 import { feedersOf, findRemovedCause } from '../site/liveningTraits'
 import type { Scenario } from '../site/scenario'
 import type { Site } from '../site/site'
+import { isComputed } from './circuit/livening'
 import { cornersOf, type Corner } from './corner'
 import type { LimitVerdict, WorstExposure } from './exposure'
 import { joinCorners, type CornerAnswer } from './joinCorners'
@@ -102,11 +103,12 @@ function stateKey(moment: SweptMoment, cache: SweepCache): string {
   return `${cache.scenarioName(scenario)} ${cache.shortName(JSON.stringify(state))}`
 }
 
-/** `none` and whatever has its cause here. */
+/** `none` and whatever has its cause here and can be computed: what is told in words alone stays in the words. */
 function livenings(site: Site): readonly string[] {
   const { feedersOut } = fittedOnce(site)
   const standing = site.scenario.livenings.filter((it) => {
     return (
+      isComputed(it) &&
       findRemovedCause(site, it) === undefined &&
       feedersOf(site.scenario, it).every((feeder) => !feedersOut.includes(feeder))
     )

@@ -33,17 +33,30 @@ export function bodiesAt(
   active: readonly ActiveContact[] = [],
   moving: readonly PersonId[] = [],
 ): readonly Body[] {
-  return Object.values(site.persons).map((person) => {
+  const bodies = Object.values(site.persons).map((person): Body => {
     const acting = active.filter((it) => it.person === person.id).map((it) => it.contact)
     const taken = new Set<Limb>(acting.map((it) => it.limb))
     const standing = standingContacts(site, person, moving.includes(person.id) ? 'pace' : 'standing')
     const contacts = [...standing.filter((it) => !taken.has(it.limb)), ...acting]
     return { person: person.id, contacts: contacts.map((contact) => withLayers(site, person, contact)) }
   })
+  return bodies.map((body) => touchedByOthers(body, bodies))
+}
+
+/** Whoever is touched by somebody is touched on the trunk, bare (careful, own choice). */
+function touchedByOthers(body: Body, bodies: readonly Body[]): Body {
+  const { person, contacts } = body
+  const isTouched = bodies.some((other) => {
+    return other.contacts.some(({ on }) => on.kind === 'person' && on.id === person)
+  })
+  return isTouched
+    ? { person, contacts: [...contacts, { limb: 'chest', on: { kind: 'person', id: person }, through: [] }] }
+    : body
 }
 
 function standingContacts(site: Site, person: Person, stance: Stance): readonly Contact[] {
   const { place } = person
+  if (place.kind === 'bucket') return bothFeet({ kind: 'bucket' })
   if (place.kind === 'pole' && place.station !== 'foot') {
     const { feet, thigh } = posture[place.station]
     return [
@@ -58,7 +71,7 @@ function standingContacts(site: Site, person: Person, stance: Stance): readonly 
 function standingPoint(site: Site, person: Person): GroundPoint {
   const { place } = person
   if (place.kind === 'ground') return place.at
-  if (place.kind === 'pole') return { x: 0, y: 0.5 }
+  if (place.kind === 'pole' || place.kind === 'bucket') return { x: 0, y: 0.5 }
   const along = site.scenario.switches.find((it) => it.id === place.id)?.along ?? 0
   return { x: along, y: 0.5 }
 }

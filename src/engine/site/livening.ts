@@ -48,6 +48,75 @@ export type Livening =
   | { readonly id: string; readonly kind: 'street-lamps-on'; readonly wire: ThingId }
   /** A lead that is not clear of the low voltage touches this wire of it; ohm of the touch. */
   | { readonly id: string; readonly kind: 'lead-on-low-voltage'; readonly wire: ThingId; readonly impedance: number }
+  /** One open blade falls shut. */
+  | { readonly id: string; readonly kind: 'blade-shut'; readonly switch: ThingId; readonly phase: Phase }
+  /** A switch that can be worked from afar is closed from there. */
+  | { readonly id: string; readonly kind: 'remote-close'; readonly switch: ThingId }
+  /** Another crew closes a switch by hand. */
+  | { readonly id: string; readonly kind: 'other-crew-closes'; readonly switch: ThingId }
+  /** A phase of the feeder breaks and falls onto a conductor of the section. */
+  | {
+      readonly id: string
+      readonly kind: 'conductor-falls'
+      readonly feeder: ThingId
+      readonly phase: Phase
+      readonly onto: ThingId
+      readonly at: 'crossing' | 'pole'
+      readonly impedance: number
+    }
+  /** A jumper from the feeder's end swings back onto the same phase at the worked pole. */
+  | {
+      readonly id: string
+      readonly kind: 'jumper-back'
+      readonly feeder: ThingId
+      readonly phase: Phase
+      readonly impedance: number
+    }
+  /** The live end of a broken conductor lies on an earth of `grounds`. */
+  | {
+      readonly id: string
+      readonly kind: 'conductor-down'
+      readonly feeder: ThingId
+      readonly phase: Phase
+      readonly thing: ThingId
+      readonly impedance: number
+    }
+  /** An adjacent circuit flashes over to the earth of its pole, one of `grounds`. */
+  | {
+      readonly id: string
+      readonly kind: 'neighbour-fault'
+      readonly feeder: ThingId
+      readonly phase: Phase
+      readonly thing: ThingId
+      readonly impedance: number
+    }
+  /** The truck touches a live phase of the feeder. */
+  | {
+      readonly id: string
+      readonly kind: 'boom-touches'
+      readonly feeder: ThingId
+      readonly phase: Phase
+      readonly impedance: number
+    }
+  /** A phase of a switch's feeder comes onto its handle. */
+  | {
+      readonly id: string
+      readonly kind: 'handle-live'
+      readonly switch: ThingId
+      readonly phase: Phase
+      readonly impedance: number
+    }
+  /** A stroke of lightning somewhere along the line. */
+  | { readonly id: string; readonly kind: 'lightning' }
+  /** A capacitor bank on the section: farad a phase, phase to phase volts, ohm a phase of its discharge resistor. */
+  | {
+      readonly id: string
+      readonly kind: 'stored-charge'
+      readonly capacitance: number
+      readonly voltage: number
+      readonly phases: readonly Phase[]
+      readonly discharge?: number
+    }
 
 export type LiveningKind = Livening['kind']
 export type LiveningOf<Kind extends LiveningKind> = Extract<Livening, { kind: Kind }>

@@ -7,6 +7,7 @@ import { invariant } from '../units/invariant'
 import type { Livening, LiveningKind, LiveningOf } from './livening'
 import { backFedPhases, backFedVoltage, findBackFeedStop } from './backFeed'
 import { isGuarded, leadsAtWire } from './leadsAtWire'
+import { phasesOf } from './phasesOf'
 import { requireSwitch } from './questions'
 import { phases, type Phase, type Scenario, type ScenarioSwitch, type ThingId } from './scenario'
 import type { Site } from './site'
@@ -27,6 +28,14 @@ export interface LiveningTraits<Kind extends LiveningKind> {
   /** Why it cannot happen any more, as a kebab fact; undefined while its cause stands. */
   removedBy(site: Site, livening: LiveningOf<Kind>): string | undefined
 }
+
+/** A feeder's phase on something beside the section: nothing of it is on the section's conductors. */
+const besideTheSection = {
+  feeders: (_: Scenario, it: { readonly feeder: ThingId }) => [it.feeder],
+  phases: () => [],
+  by: 'elsewhere',
+  removedBy: (site: Site, it: { readonly feeder: ThingId }) => whenOut(site, it.feeder, 'feeder-taken-out'),
+} as const
 
 export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<Kind> } = {
   clash: {
@@ -102,6 +111,63 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
       if (leadsAtWire(site, it.wire).length === 0) return 'no-lead-at-the-wires'
       return isLowVoltageFed(site, (phase) => suppliedVoltage(site, phase) > 0) ? undefined : 'low-voltage-dead'
     },
+  },
+  'blade-shut': {
+    feeders: (scenario, it) => [switchIn(scenario, it.switch).feeder],
+    phases: (_, it) => [it.phase],
+    by: 'switch',
+    removedBy: (site, it) => whenOut(site, switchIn(site.scenario, it.switch).feeder, 'feeder-taken-out'),
+  },
+  'remote-close': {
+    feeders: (scenario, it) => [switchIn(scenario, it.switch).feeder],
+    phases: (scenario) => phasesOf(scenario.conductors),
+    by: 'switch',
+    removedBy: (site, it) => {
+      if (requireSwitch(site, it.switch).control === 'local') return 'switch-local'
+      return whenOut(site, switchIn(site.scenario, it.switch).feeder, 'feeder-taken-out')
+    },
+  },
+  'other-crew-closes': {
+    feeders: (scenario, it) => [switchIn(scenario, it.switch).feeder],
+    phases: (scenario) => phasesOf(scenario.conductors),
+    by: 'switch',
+    removedBy: (site, it) => {
+      if (requireSwitch(site, it.switch).lock !== null) return 'switch-locked'
+      return whenOut(site, switchIn(site.scenario, it.switch).feeder, 'feeder-taken-out')
+    },
+  },
+  'conductor-falls': {
+    feeders: (_, it) => [it.feeder],
+    phases: (scenario, it) => scenario.conductors.filter(({ id }) => id === it.onto).map(({ phase }) => phase),
+    by: 'crossing',
+    removedBy: (site, it) => whenOut(site, it.feeder, 'crossing-taken-out'),
+  },
+  'jumper-back': {
+    feeders: (_, it) => [it.feeder],
+    phases: (_, it) => [it.phase],
+    by: 'elsewhere',
+    removedBy: (site, it) => whenOut(site, it.feeder, 'feeder-taken-out'),
+  },
+  'conductor-down': besideTheSection,
+  'neighbour-fault': besideTheSection,
+  'boom-touches': besideTheSection,
+  'handle-live': {
+    feeders: (scenario, it) => [switchIn(scenario, it.switch).feeder],
+    phases: () => [],
+    by: 'elsewhere',
+    removedBy: (site, it) => whenOut(site, switchIn(site.scenario, it.switch).feeder, 'feeder-taken-out'),
+  },
+  lightning: {
+    feeders: () => [],
+    phases: (scenario) => phasesOf(scenario.conductors),
+    by: 'elsewhere',
+    removedBy: () => undefined,
+  },
+  'stored-charge': {
+    feeders: () => [],
+    phases: (_, it) => it.phases,
+    by: 'elsewhere',
+    removedBy: () => undefined,
   },
 }
 

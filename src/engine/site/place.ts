@@ -13,6 +13,8 @@ export type Place =
   | { readonly kind: 'ground'; readonly at: GroundPoint }
   | { readonly kind: 'pole'; readonly station: PoleStation }
   | { readonly kind: 'switch'; readonly id: string }
+  /** In the bucket of the truck's boom, beside the pole's top. */
+  | { readonly kind: 'bucket' }
 
 /** Distance over the ground, metres. */
 export function distance(a: GroundPoint, b: GroundPoint): number {

@@ -129,10 +129,11 @@ export function clampsOn(site: Site, thing: ThingId): readonly Clamp[] {
 export function groundPointOf(site: Site, person: PersonId): GroundPoint {
   const { place } = requirePerson(site, person)
   if (place.kind === 'ground') return place.at
-  if (place.kind === 'pole') return { x: 0, y: 0 }
+  if (place.kind === 'pole' || place.kind === 'bucket') return { x: 0, y: 0 }
   return { x: findSwitch(site, place.id)?.along ?? 0, y: 0 }
 }
 
 export function isAloft(person: Person): boolean {
-  return person.place.kind === 'pole' && person.place.station !== 'foot'
+  const { place } = person
+  return place.kind === 'bucket' || (place.kind === 'pole' && place.station !== 'foot')
 }

@@ -7,8 +7,18 @@ type File = Readonly<Record<string, unknown>>
 export const bystander = 'bystander'
 
 export function exposureFile(exposure: Exposure): File {
-  const { prospectiveVoltage, bodyVoltage, bodyCurrent, heartEquivalent, duration, limit, judged, layer, ...rest } =
-    exposure
+  const {
+    prospectiveVoltage,
+    bodyVoltage,
+    bodyCurrent,
+    heartEquivalent,
+    duration,
+    shots,
+    limit,
+    judged,
+    layer,
+    ...rest
+  } = exposure
   return {
     ...rest,
     prospectiveVoltageV: prospectiveVoltage,
@@ -16,6 +26,7 @@ export function exposureFile(exposure: Exposure): File {
     bodyCurrentA: bodyCurrent,
     heartEquivalentA: heartEquivalent,
     durationS: duration,
+    shots: { count: shots.count, longestS: shots.longest, totalS: shots.total },
     ...(exposure.person === bystander ? { limitV: limit, judgedV: judged } : { limitA: limit, judgedA: judged }),
     layer: layer && { item: layer.item, voltageV: layer.voltage, did: layer.did },
   }
@@ -23,13 +34,22 @@ export function exposureFile(exposure: Exposure): File {
 
 export function storyFile(answer: StoryAnswer): File {
   if (answer.kind === 'unsolvable') return { ...answer }
-  const { siteRise, liveCurrent, duration, end, exposures, ...rest } = answer
+  const { siteRise, liveCurrent, duration, end, shots, exposures, livestock, ...rest } = answer
   return {
     ...rest,
     siteRiseV: siteRise,
     liveCurrentA: liveCurrent,
     durationS: duration,
     endS: end,
+    shots: shots.map((it) => ({ fromS: it.from, toS: it.to, currentA: it.current })),
     exposures: exposures.map(exposureFile),
+    ...(livestock && {
+      livestock: {
+        path: livestock.path,
+        voltageV: livestock.voltage,
+        limitV: livestock.limit,
+        feet: livestock.feet.map(({ x, y }) => ({ xM: x, yM: y })),
+      },
+    }),
   }
 }

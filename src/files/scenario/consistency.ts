@@ -2,6 +2,7 @@
 import { foundText, jsonPath, type Issue } from '../issue'
 import { lowVoltageIssues } from './lowVoltageIssues'
 import { networkIssues } from './networkIssues'
+import { placeIssues } from './placeIssues'
 
 type Json = Readonly<Record<string, unknown>>
 
@@ -21,6 +22,7 @@ export function consistencyIssues(file: Json): readonly Issue[] {
     ...lowVoltageIssues(file),
     ...protectionIssues(file),
     ...networkIssues(file),
+    ...placeIssues(file),
   ]
 }
 

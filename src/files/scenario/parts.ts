@@ -27,29 +27,13 @@ import {
   type Field,
 } from '../shape'
 import { phase } from './commonParts'
+import { rope } from './placeParts'
 import { fuses } from './protectionParts'
 
 export const weather = shape({ wind: metresPerSecond(0, 60), rain: boolean(), thunder: boolean() })
 
 export const soil = shape({
   layers: list(shape({ resistivity: ohmMetres(1, 100_000), thickness: optional(metres(0.05, 100)) }), 1, 2),
-})
-
-export const pole = shape({
-  kind: choice('concrete'),
-  number: text(20),
-  /** Above ground. */
-  height: metres(4, 30),
-  armHeight: metres(3, 30),
-  lvHeight: metres(3, 30),
-  buttLength: metres(0.5, 5),
-  diameter: metres(0.1, 1.5),
-  cageRadius: metres(0.02, 0.7),
-  concreteCover: metres(0.005, 0.2),
-  concreteResistivity: ohmMetres(1, 1_000_000),
-  armFixing: ohms(0.001, 1e9),
-  stepBoltFixing: ohms(0.001, 1e9),
-  stepBoltsTo: metres(1, 30),
 })
 
 export const section = shape({ length: metres(10, 100_000), crossingAlong: metres(-50_000, 50_000) })
@@ -72,6 +56,7 @@ export const scenarioSwitch = shape({
   along: metres(-50_000, 50_000),
   hungBlades: list(phase(), 0, 3),
   fuses: optional(fuses),
+  handleEarth: optional(ohms(0.01, 10_000)),
 })
 
 type Start = { readonly switch: string } | { readonly x: number; readonly y: number }
@@ -151,6 +136,64 @@ export const livening = byKind({
     phase: phase(),
     impedance: ohms(0.001, 10_000),
   }),
+  'blade-shut': shape({ id: id(), kind: choice('blade-shut'), switch: id(), phase: phase() }),
+  'remote-close': shape({ id: id(), kind: choice('remote-close'), switch: id() }),
+  'other-crew-closes': shape({ id: id(), kind: choice('other-crew-closes'), switch: id() }),
+  'conductor-falls': shape({
+    id: id(),
+    kind: choice('conductor-falls'),
+    feeder: id(),
+    phase: phase(),
+    onto: id(),
+    at: choice('crossing', 'pole'),
+    impedance: ohms(0.001, 10_000),
+  }),
+  'jumper-back': shape({
+    id: id(),
+    kind: choice('jumper-back'),
+    feeder: id(),
+    phase: phase(),
+    impedance: ohms(0.001, 10_000),
+  }),
+  'conductor-down': shape({
+    id: id(),
+    kind: choice('conductor-down'),
+    feeder: id(),
+    phase: phase(),
+    thing: id(),
+    impedance: ohms(0.001, 100_000),
+  }),
+  'neighbour-fault': shape({
+    id: id(),
+    kind: choice('neighbour-fault'),
+    feeder: id(),
+    phase: phase(),
+    thing: id(),
+    impedance: ohms(0.001, 10_000),
+  }),
+  'boom-touches': shape({
+    id: id(),
+    kind: choice('boom-touches'),
+    feeder: id(),
+    phase: phase(),
+    impedance: ohms(0.001, 10_000),
+  }),
+  'handle-live': shape({
+    id: id(),
+    kind: choice('handle-live'),
+    switch: id(),
+    phase: phase(),
+    impedance: ohms(0.001, 10_000),
+  }),
+  lightning: shape({ id: id(), kind: choice('lightning') }),
+  'stored-charge': shape({
+    id: id(),
+    kind: choice('stored-charge'),
+    capacitance: { suffix: 'F', schema: number(1e-9, 0.1) },
+    voltage: volts(50, 500_000),
+    phases: list(phase(), 1, 3),
+    discharge: optional(ohms(1, 1e9)),
+  }),
   'coil-fed': shape({ id: id(), kind: choice('coil-fed'), switch: id(), phase: phase() }),
   'fuse-carrier': shape({ id: id(), kind: choice('fuse-carrier'), switch: id(), phase: phase() }),
 })
@@ -183,4 +226,5 @@ export const contact = shape({
   stickLeakage: ohms(1000, 1e13),
   leather: ohms(0, 1e6),
   clampGood: ohms(1e-6, 1),
+  rope: optional(rope),
 })

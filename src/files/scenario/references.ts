@@ -27,6 +27,8 @@ function duplicateIssues(file: Json): readonly Issue[] {
     ),
     ['$.lv.wires', idsAt(asObject(file.lv), 'wires')],
     ['$.parallels', idsAt(file, 'parallels')],
+    ['$.metalwork', idsAt(file, 'metalwork')],
+    ['$.grounds', idsAt(file, 'grounds')],
     ...listAt(file, 'parallels').map((it, i) => [`$.parallels[${i}].conductors`, idsAt(it, 'conductors')] as const),
   ]
   return lists.flatMap(([path, ids]) =>

@@ -19,6 +19,7 @@ import {
 import { conductors, feeder, parallel } from './networkParts'
 import * as lowVoltage from './lowVoltageParts'
 import * as part from './parts'
+import * as place from './placeParts'
 
 export const scenarioFormat = 'earths-on/scenario'
 export const scenarioVersion = 1
@@ -55,7 +56,11 @@ const file = shape({
   date: date(),
   weather: part.weather,
   soil: part.soil,
-  pole: part.pole,
+  pole: place.pole,
+  metalwork: optional(list(place.metalwork, 0, 30)),
+  grounds: optional(list(place.groundThing, 0, 10)),
+  truck: optional(place.truck),
+  livestock: optional(place.livestock),
   conductors,
   section: part.section,
   feeders: list(feeder, 1, 10),

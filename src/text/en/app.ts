@@ -112,6 +112,7 @@ export const app = {
   'where.below-lv-strapped': 'On the pole, below the low voltage, strapped',
   'where.above-lv': 'On the pole, above the low voltage',
   'where.above-lv-strapped': 'On the pole, above the low voltage, strapped',
+  'where.bucket': 'In the bucket',
   'where.ground': 'On the ground, {place}',
   'where.east': 'east',
   'where.west': 'west',
@@ -247,6 +248,14 @@ export const app = {
   'exposure.limitVolts': 'Tolerable',
   'exposure.time': 'Time',
   'exposure.uncleared': 'nothing cleared it',
+  'exposure.shots': '{time}, the longest of {count} shots, {total} in all',
+  'ended.earth-fault': 'cleared on earth fault in {duration}',
+  'ended.overcurrent': 'cleared on overcurrent in {duration}',
+  'ended.sensitive-earth-fault': 'cleared on sensitive earth fault in {duration}',
+  'ended.fuse': 'a fuse blew after {duration}',
+  'ended.stall': 'the set stalled after {duration}',
+  'ended.source-stop': 'the source stopped by itself after {duration}',
+  'ended.nothing': 'nothing cleared it',
   'electrode.cage': 'Pole butt',
   'electrode.stay': 'Stay anchor',
 
@@ -254,6 +263,12 @@ export const app = {
     '{time}: {what}. About {current} to earth, the site at about {rise}, cleared on earth fault in {duration}.',
   'cleared.overcurrent':
     '{time}: {what}. About {current}, the site at about {rise}, cleared on overcurrent in {duration}.',
+  'cleared.sensitive-earth-fault':
+    '{time}: {what}. About {current} to earth, the site at about {rise}, cleared on sensitive earth fault in {duration}.',
+  'cleared.fuse': '{time}: {what}. About {current}, the site at about {rise}, until a fuse blew after {duration}.',
+  'cleared.stall': '{time}: {what}. About {current}, the site at about {rise}, until the set stalled after {duration}.',
+  'cleared.source-stop':
+    '{time}: {what}. About {current}, the site at about {rise}, until the source stopped by itself after {duration}.',
   'cleared.nothing': '{time}: {what}. About {current}, the site at about {rise}, and nothing cleared it.',
   'cleared.not-live': '{time}: {what}. Nothing came alive: what could have fed it had been removed.',
 
@@ -316,7 +331,7 @@ export const app = {
   'people.time': 'Time',
   'people.verdict': 'Verdict',
   'people.nobody': 'Nobody touched anything that was raised.',
-  'held.title': 'How much each thing mattered',
+  'held.title': 'One thing taken away',
   'held.note': 'bar: without it; tick: as it was',
   'held.who': 'For whom',
   'held.without': 'Take it away',

@@ -81,6 +81,7 @@ function Portrait({ person, belief }: { person: PersonBelief; belief: Belief }) 
 function whereabouts({ place, strapped, onMat }: PersonBelief, speaker: Speaker): string {
   if (place.kind === 'switch') return speaker.say(onMat ? 'where.switch-mat' : 'where.switch', { switch: place.id })
   if (place.kind === 'pole') return speaker.say(`where.${place.station}${strapped ? '-strapped' : ''}`)
+  if (place.kind === 'bucket') return speaker.say('where.bucket')
   const { x, y } = place.at
   const side = (value: number, plus: string, minus: string) =>
     Math.abs(value) < 0.05 ? '' : `${plain(Math.abs(value), 1)}\u00a0m ${value > 0 ? plus : minus}`

@@ -26,6 +26,11 @@ export function blade(scenario: Scenario, at: ScenarioSwitch, phase: Phase): Ele
   )
 }
 
+/** All the blades that it has. */
+export function allBlades(scenario: Scenario, at: ScenarioSwitch): readonly Element[] {
+  return phasesOf(scenario.conductors).map((phase) => blade(scenario, at, phase))
+}
+
 export function bladeId(at: ThingId, phase: Phase): string {
   return `${at}/blade-${phase}`
 }

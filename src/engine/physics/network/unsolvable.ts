@@ -8,7 +8,11 @@ export const REMOTE_EARTH: NodeName = '0'
 export interface Unsolvable {
   readonly kind: 'unsolvable'
   readonly node: NodeName
-  readonly reason: 'floating' | 'ill-conditioned' | 'not-finite' | 'no-convergence'
+  /**
+   * `too-large`: more unknowns than are solved at all; the node is the first of them. `not-computed`: not a matter of a
+   * circuit at one frequency; told in words alone.
+   */
+  readonly reason: 'floating' | 'ill-conditioned' | 'not-finite' | 'no-convergence' | 'not-computed' | 'too-large'
 }
 
 export function unsolvable(node: NodeName, reason: Unsolvable['reason']): Unsolvable {

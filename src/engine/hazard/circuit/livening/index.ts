@@ -4,6 +4,17 @@ import type { Livening, LiveningKind } from '../../../site/livening'
 import type { Scenario } from '../../../site/scenario'
 import type { Fitted } from '../fitted'
 import { backFeed } from './backFeed'
+import { bladeShut } from './bladeShut'
+import { boomTouches } from './boomTouches'
+import { conductorDown } from './conductorDown'
+import { conductorFalls } from './conductorFalls'
+import { handleLive } from './handleLive'
+import { jumperBack } from './jumperBack'
+import { lightning } from './lightning'
+import { neighbourFault } from './neighbourFault'
+import { otherCrewCloses } from './otherCrewCloses'
+import { remoteClose } from './remoteClose'
+import { storedCharge } from './storedCharge'
 import { clash } from './clash'
 import { clashTwo } from './clashTwo'
 import { coilFed } from './coilFed'
@@ -28,10 +39,26 @@ export const mechanisms: { readonly [Kind in LiveningKind]: Mechanism<Kind> } = 
   'pick-up': pickUp,
   'neutral-raised': neutralRaised,
   'coil-fed': coilFed,
+  'blade-shut': bladeShut,
+  'boom-touches': boomTouches,
+  'conductor-down': conductorDown,
+  'conductor-falls': conductorFalls,
+  'handle-live': handleLive,
+  'jumper-back': jumperBack,
+  lightning,
+  'neighbour-fault': neighbourFault,
+  'other-crew-closes': otherCrewCloses,
+  'remote-close': remoteClose,
+  'stored-charge': storedCharge,
 }
 
 function mechanismOf(livening: Livening): Mechanism<LiveningKind> {
   return mechanisms[livening.kind] as Mechanism<LiveningKind>
+}
+
+/** False where a livening is told in words, without a number. */
+export function isComputed(livening: Livening): boolean {
+  return mechanismOf(livening).isComputed ?? true
 }
 
 export function liveningLinks(scenario: Scenario, livening: Livening, fitted: Fitted): readonly Element[] {

@@ -8,6 +8,8 @@ export interface Mechanism<Kind extends LiveningKind> {
   readonly kind: Kind
   /** Rows of the procedure's table of events. */
   readonly rows: readonly number[]
+  /** False: no current of it is computed; it is told in words. */
+  readonly isComputed?: false
   /** What joins a source to the section; there while each feeder that the livening needs is alive. */
   links(scenario: Scenario, livening: LiveningOf<Kind>, fitted: Fitted): readonly Element[]
   /** The source that it brings itself, where none of the scenario's feeders is behind it: induction, a generator. */

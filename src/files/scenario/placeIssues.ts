@@ -1,0 +1,129 @@
+/**
+ * What must agree of the things on pole and ground: what they are fixed to exists, and whatever is in the soil stands
+ * apart; a livening that needs a truck, an earth, a handle with an earth or a switch worked from afar finds one.
+ */
+import { foundText, jsonPath, type Issue } from '../issue'
+
+type Json = Readonly<Record<string, unknown>>
+type Path = readonly (string | number)[]
+
+const asObject = (value: unknown): Json =>
+  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Json) : {}
+const asList = (value: unknown): readonly Json[] => (Array.isArray(value) ? value.map(asObject) : [])
+
+export function placeIssues(file: Json): readonly Issue[] {
+  return [...fixingIssues(file), ...heightIssues(file), ...soilPlaceIssues(file), ...liveningIssues(file)]
+}
+
+function issue(path: Path, found: unknown, allowed: string): Issue {
+  return { path: jsonPath(path), found: typeof found === 'string' && found !== '' ? found : foundText(found), allowed }
+}
+
+const idsOf = (value: unknown): readonly string[] =>
+  asList(value).flatMap((it) => (typeof it.id === 'string' ? [it.id] : []))
+
+/** Metal that metal can be fixed to. */
+function metalIds(file: Json): readonly string[] {
+  const own = ['arm', 'stay-upper', 'stay-lower']
+  const terminal = asObject(file.pole).integralEarth === undefined ? [] : ['terminal']
+  const truck = file.truck === undefined ? [] : ['truck']
+  return [...own, ...terminal, ...truck, ...idsOf(asObject(file.lv).wires), ...idsOf(file.metalwork)]
+}
+
+function fixingIssues(file: Json): readonly Issue[] {
+  const known = metalIds(file)
+  const unknown = (path: Path, to: unknown, among: readonly string[]): readonly Issue[] =>
+    typeof to !== 'string' || among.includes(to) ? [] : [issue(path, to, `one of ${among.join(', ')}`)]
+  return [
+    ...asList(file.metalwork).flatMap(({ id, on }, i) =>
+      unknown(['metalwork', i, 'on'], on, ['pole', ...known.filter((it) => it !== id)]),
+    ),
+    ...asList(file.grounds).flatMap(({ joins }, i) =>
+      joins === undefined
+        ? []
+        : unknown(['grounds', i, 'joins', 'to'], asObject(joins).to, [...known, ...idsOf(file.grounds)]),
+    ),
+  ]
+}
+
+function heightIssues(file: Json): readonly Issue[] {
+  const top = asObject(file.pole).heightM
+  return asList(file.metalwork).flatMap(({ heightM }, i) =>
+    typeof heightM === 'number' && typeof top === 'number' && heightM > top
+      ? [issue(['metalwork', i, 'heightM'], heightM, `at most ${top}, the height of the pole`)]
+      : [],
+  )
+}
+
+interface InSoil {
+  readonly path: Path
+  readonly x: number
+  readonly y: number
+}
+
+function inSoil(path: Path, at: unknown): readonly InSoil[] {
+  const { xM, yM } = asObject(at)
+  return typeof xM === 'number' && typeof yM === 'number' ? [{ path, x: xM, y: yM }] : []
+}
+
+/** Nearer than this two electrodes would be one, metres. */
+const leastApart = 0.5
+
+function soilPlaceIssues(file: Json): readonly Issue[] {
+  const standing = [
+    ...inSoil(['pole'], { xM: 0, yM: 0 }),
+    ...inSoil(['stay', 'anchor'], asObject(file.stay).anchor),
+    ...inSoil(['lv', 'neutralEarth', 'at'], asObject(asObject(file.lv).neutralEarth).at),
+  ]
+  const more = [
+    ...inSoil(['pole', 'secondLeg', 'at'], asObject(asObject(file.pole).secondLeg).at),
+    ...asList(file.grounds).flatMap((it, i) => [
+      ...inSoil(['grounds', i, 'at'], it.at),
+      ...asList(it.posts).flatMap((post, k) => inSoil(['grounds', i, 'posts', k], post)),
+    ]),
+    ...asList(file.switches).flatMap(({ alongM, handleEarthOhm }, i) =>
+      handleEarthOhm === undefined ? [] : inSoil(['switches', i, 'alongM'], { xM: alongM, yM: 0 }),
+    ),
+  ]
+  return more.flatMap((it, i) => {
+    const near = [...standing, ...more.slice(0, i)].find((other) => apart(it, other) < leastApart)
+    if (near === undefined) return []
+    return [issue(it.path, `${it.x}, ${it.y}`, `at least ${leastApart} m from ${jsonPath(near.path)}`)]
+  })
+}
+
+function apart(a: InSoil, b: InSoil): number {
+  return Math.sqrt((a.x - b.x) * (a.x - b.x) + (a.y - b.y) * (a.y - b.y))
+}
+
+function liveningIssues(file: Json): readonly Issue[] {
+  const earths = idsOf(asList(file.grounds).filter((it) => it.kind === 'earth'))
+  const conductors = idsOf(file.conductors)
+  return asList(file.livenings).flatMap((it, i): readonly Issue[] => {
+    const path = ['livenings', i]
+    const at = asList(file.switches).find(({ id }) => id === it.switch)
+    switch (it.kind) {
+      case 'boom-touches':
+        return file.truck === undefined ? [issue([...path, 'kind'], it.kind, 'a scenario with a truck')] : []
+      case 'conductor-down':
+      case 'neighbour-fault':
+        return typeof it.thing !== 'string' || earths.includes(it.thing)
+          ? []
+          : [issue([...path, 'thing'], it.thing, `an earth of grounds: ${earths.join(', ')}`)]
+      case 'conductor-falls':
+        return typeof it.onto !== 'string' || conductors.includes(it.onto)
+          ? []
+          : [issue([...path, 'onto'], it.onto, `one of ${conductors.join(', ')}`)]
+      case 'handle-live':
+        return at === undefined || at.handleEarthOhm !== undefined
+          ? []
+          : [issue([...path, 'switch'], it.switch, 'a switch with a handleEarthOhm')]
+      case 'remote-close':
+        return at === undefined || at.remote === true
+          ? []
+          : [issue([...path, 'switch'], it.switch, 'a switch that is remote')]
+      default:
+        return []
+    }
+  })
+}
