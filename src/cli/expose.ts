@@ -45,6 +45,7 @@ export function expose(parameters: readonly string[]): number {
   } else {
     const lines = [
       ...answers.flatMap((it) => [...linesOf(it, speaker), ...slipLines(moment, it.livening, speaker)]),
+      ...((options.share || options.chance) && whom === undefined ? [say('mattered.noneHere')] : []),
       ...(shares ? sharesLines(shares, speaker) : []),
       ...(chance ? chanceLines(chance, speaker) : []),
     ]

@@ -6,6 +6,7 @@ import { front } from './front'
 import { gear } from './gear'
 import { judging } from './judging'
 import { label } from './label'
+import { mattered } from './mattered'
 import { netlist } from './netlist'
 import { refusals } from './refusals'
 import { scene } from './scene'
@@ -18,6 +19,7 @@ export const english = {
   ...gear,
   ...judging,
   ...label,
+  ...mattered,
   ...netlist,
   ...refusals,
   ...scene,

@@ -17,6 +17,7 @@ import { useSpeaker } from '../useSpeaker'
 import { CouldHave } from './CouldHave'
 import { Findings } from './Findings'
 import { Marks } from './Marks'
+import { Mattered } from './Mattered'
 import { PeopleTable } from './PeopleTable'
 import { PrintHead } from './PrintHead'
 import { Suppose } from './Suppose'
@@ -108,6 +109,7 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
         <section className='stack scroll' tabIndex={0} aria-label={say('debrief.findings')}>
           <Findings graded={graded} belief={belief} speaker={speaker} />
           <CouldHave graded={graded} belief={belief} speaker={speaker} />
+          <Mattered graded={graded} belief={belief} speaker={speaker} />
           <Marks graded={graded} speaker={speaker} />
         </section>
       </div>

@@ -92,10 +92,12 @@ export function thingWords(thing: Without['thing'], speaker: Speaker): string {
     : speaker.say(`fitted.${thing.kind}`, { item })
 }
 
-const materials: Readonly<Record<string, string>> = {
+export const materials: Readonly<Record<string, string>> = {
   lead: 'var(--m-copper)',
   clamp: 'var(--m-aluminium)',
   bond: 'var(--m-copper)',
+  rod: 'var(--m-copper)',
+  'isolation-earth': 'var(--m-copper)',
   cover: 'var(--m-rubber)',
   guard: 'var(--m-rubber)',
   boots: 'var(--m-rubber)',
