@@ -85,11 +85,26 @@ function soilPlaceIssues(file: Json): readonly Issue[] {
       handleEarthOhm === undefined ? [] : inSoil(['switches', i, 'alongM'], { xM: alongM, yM: 0 }),
     ),
   ]
-  return more.flatMap((it, i) => {
-    const near = [...standing, ...more.slice(0, i)].find((other) => apart(it, other) < leastApart)
+  const pads = asList(asObject(file.truck).outriggers).flatMap((it, i) => {
+    const offset = asObject(it.offset)
+    return inSoil(['truck', 'outriggers', i], {
+      xM: Number(offset.xM) + truckStart(file).x,
+      yM: Number(offset.yM) + truckStart(file).y,
+    })
+  })
+  return [...more, ...pads].flatMap((it, i) => {
+    const near = [...standing, ...[...more, ...pads].slice(0, i)].find((other) => apart(it, other) < leastApart)
     if (near === undefined) return []
     return [issue(it.path, `${it.x}, ${it.y}`, `at least ${leastApart} m from ${jsonPath(near.path)}`)]
   })
+}
+
+/** It starts where the ground worker does, or else whoever starts on the ground. */
+function truckStart(file: Json): { readonly x: number; readonly y: number } {
+  const crew = asList(file.crew)
+  const starts = [...crew.filter((it) => it.role === 'ground-worker'), ...crew].map((it) => asObject(it.startsAt))
+  const start = starts.find((it) => typeof it.xM === 'number' && typeof it.yM === 'number')
+  return { x: Number(start?.xM ?? 0), y: Number(start?.yM ?? 0) }
 }
 
 function apart(a: InSoil, b: InSoil): number {

@@ -3,13 +3,17 @@ import type { Action } from '../action'
 import { changePerson, mark, tell } from '../changes'
 import { onSite } from '../conditions'
 import { pointIn } from '../orderValues'
+import { all, refuse } from '../refuse'
+import { isTruckPlaceTaken } from '../../site/takenGround'
 
 export const parkTruck: Action = {
   id: 'park-truck',
   covers: ['A05', 'A44'],
   values: { at: { kind: 'point' } },
   moves: true,
-  check: onSite,
+  check: all(onSite, (site, order) => {
+    return isTruckPlaceTaken(site, pointIn(order, 'at')) ? refuse(order, 'ground-taken') : undefined
+  }),
   takes: () => 120,
   apply: (site, order) => {
     const at = pointIn(order, 'at')

@@ -1,7 +1,7 @@
 /** Drives an earth rod. */
-import { distance, type GroundPoint } from '../../site/place'
 import { gearOf, numberOf } from '../../site/questions'
 import type { Site } from '../../site/site'
+import { isGroundTaken } from '../../site/takenGround'
 import type { Action, Order } from '../action'
 import { moveItem, tell } from '../changes'
 import { atHand, besidePointOfValue, handsFree, isAtHand } from '../conditions'
@@ -13,15 +13,6 @@ import { bothHands } from '../touching'
 
 /** Must stay above ground for the clamp, metres (common practice, no source). */
 const stickOut = 0.1
-
-/** A rod does not go into another, into the pole, or into what is buried; metres from its axis. */
-const room = 0.1
-
-function isTaken(site: Site, at: GroundPoint): boolean {
-  const { pole, stay, lv } = site.scenario
-  const buried = [stay.anchor, lv.neutralEarth.at, ...site.rods.map((rod) => rod.at)]
-  return distance(at, { x: 0, y: 0 }) < pole.diameter / 2 + room || buried.some((it) => distance(at, it) < room)
-}
 
 function inGround(site: Site, order: Order): Site {
   const [item, at, depth] = [itemIn(order), pointIn(order, 'at'), numberIn(order, 'depth')]
@@ -39,13 +30,13 @@ export const driveRod: Action = {
   check: all(atHand, besidePointOfValue('at'), handsFree(2, 'item'), (site, order) => {
     const driver = items(site).find((id) => site.items[id]?.type === 'rod-driver' && isAtHand(site, order.who, id))
     if (driver === undefined) return refuse(order, 'driver-missing')
-    if (isTaken(site, pointIn(order, 'at'))) return refuse(order, 'ground-taken')
+    if (isGroundTaken(site, pointIn(order, 'at'))) return refuse(order, 'ground-taken')
     const length = numberOf(gearOf(site, itemIn(order)).is, 'length')
     return numberIn(order, 'depth') <= length - stickOut ? undefined : refuse(order, 'rod-too-short')
   }),
   takes: (site, order) => 240 + secondsToFetch(site, order.who, itemIn(order)),
   contacts: (_site, order) => bothHands(order.who, { kind: 'rod', item: itemIn(order) }),
-  joint: (site, order) => (isTaken(site, pointIn(order, 'at')) ? site : inGround(site, order)),
+  joint: (site, order) => (isGroundTaken(site, pointIn(order, 'at')) ? site : inGround(site, order)),
   apply: (site, order) => {
     const [item, depth] = [itemIn(order), numberIn(order, 'depth')]
     return tell(moveItem(inGround(site, order), item, { kind: 'fitted' }), order, `rod/${item}`, { depth })

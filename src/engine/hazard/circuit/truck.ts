@@ -6,11 +6,9 @@ import type { Element } from '../../physics/network'
 import type { Electrode } from '../../physics/soil'
 import type { GroundPoint } from '../../site/place'
 import type { Scenario } from '../../site/scenario'
+import { wheelsRadius } from '../../site/takenGround'
 import { bucketNode, truckNode, tyresNode } from './nodes'
 import { resistor } from './parts'
-
-/** What four wheels have together on the ground, as one disc, metres (own choice). */
-const wheelsRadius = 0.3
 
 /** @param at where it stands */
 export function truckElectrodes({ truck }: Scenario, at: GroundPoint | undefined): readonly Electrode[] {
