@@ -3,6 +3,7 @@ import { english } from './en'
 import { makeSay } from './makeSay'
 
 export { english } from './en'
+export { exposureTime } from './exposureTime'
 export { makeSpeaker, type Speaker } from './makeSpeaker'
 export * from './quantities'
 export type { Words } from './words'

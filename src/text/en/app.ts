@@ -280,6 +280,7 @@ export const app = {
   'livening.plan': 'Plan of the instant',
   'livening.interval': 'Ground potential each 250 V, heavy each 1 000 V',
   'livening.pace': 'Dash-dot: a pace of 1 m reaches {step:V}, tolerable for {duration:s} at 50 kg',
+  'livening.paceLasting': 'Dash-dot: a pace of 1 m reaches {step:V}, tolerable for 5 s at 50 kg; nothing cleared it',
   'livening.metres': 'Lengths in metres',
   'livening.reached': 'What reached each person',
   'livening.worstPath': 'worst path',

@@ -22,6 +22,7 @@ export const scene = {
   'scene.rise': 'about {figure} to far ground',
   'scene.clash': 'crossing on {phase}, about {figure}',
   'scene.pace-limit': 'one pace = {volts}, tolerable for {seconds:s}',
+  'scene.pace-limit-lasting': 'one pace = {volts}, tolerable for 5 s; nothing cleared it',
   'scene.pace-at-barrier': 'one pace at the tape, about {figure}',
   'scene.verdict': '{figure}: {verdict}',
   'scene.contours': 'Contours each {volts}, every fifth heavy',

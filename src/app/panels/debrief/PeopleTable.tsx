@@ -1,5 +1,5 @@
 /** Each person: the worst path and its numbers at the livening that struck, or at the worst that could have. */
-import { type Speaker, amperes, say, seconds, volts } from '../../../text'
+import { type Speaker, amperes, exposureTime, say, volts } from '../../../text'
 import type { Graded } from '../../workers/grading'
 import { VerdictWords, pathWords, personName } from '../livening/ExposureRow'
 import { worstByPerson } from '../livening/verdicts'
@@ -27,7 +27,7 @@ export function PeopleTable({ graded, speaker }: { graded: Graded; speaker: Spea
             <td>{pathWords(speaker, it)}</td>
             <td className='num'>{volts(it.prospectiveVoltage)}</td>
             <td className='num'>{amperes(it.bodyCurrent)}</td>
-            <td className='num'>{it.cleared ? seconds(it.duration) : say('exposure.uncleared')}</td>
+            <td className='num'>{exposureTime(it)}</td>
             <td>
               <VerdictWords exposure={it} speaker={speaker} />
             </td>

@@ -76,7 +76,7 @@ export function Suppose({ graded, onBack }: { graded: Graded; onBack: () => void
               {say('suppose.line', {
                 rise: volts(shown.siteRise),
                 current: amperes(shown.liveCurrent),
-                duration: seconds(shown.duration),
+                duration: shown.clearedBy === 'nothing' ? say('exposure.uncleared') : seconds(shown.duration),
               })}
             </span>
           </h2>

@@ -1,6 +1,6 @@
 /** What reached one person: figure with the path drawn end to end, verdict in words and strokes, four figures. */
 import type { Exposure } from '../../../engine'
-import { type Speaker, amperes, say, seconds, volts } from '../../../text'
+import { type Speaker, amperes, exposureTime, say, volts } from '../../../text'
 import { Figure } from '../drawing/Figure'
 import { Tally } from '../drawing/Marks'
 import { burnsFrom, drawnPath, strokesOf, verdictKey } from './verdicts'
@@ -32,7 +32,7 @@ export function ExposureRow({ exposure, speaker }: { exposure: Exposure; speaker
           <dt>{say(exposure.person === 'bystander' ? 'exposure.limitVolts' : 'exposure.limit')}</dt>
           <dd className='num'>{exposure.person === 'bystander' ? volts(exposure.limit) : amperes(exposure.limit)}</dd>
           <dt>{say('exposure.time')}</dt>
-          <dd className='num'>{exposure.cleared ? seconds(exposure.duration) : say('exposure.uncleared')}</dd>
+          <dd className='num'>{exposureTime(exposure)}</dd>
         </dl>
         {exposure.layer && (
           <p className='note'>

@@ -1,6 +1,6 @@
 /** Feelers: a pace, or a hand and both feet, set anywhere on the ground; the engine says what would reach a body there. */
 import { useStore } from 'zustand'
-import { amperes, say, seconds, volts } from '../../../text'
+import { amperes, exposureTime, say, volts } from '../../../text'
 import { type Felt, gradeStore } from '../../stores/gradeStore'
 import { useSpeaker } from '../useSpeaker'
 import { VerdictWords } from './ExposureRow'
@@ -81,7 +81,7 @@ function Reading({ felt: { kind, exposure } }: { felt: Felt }) {
         voltage: volts(exposure.prospectiveVoltage),
         current: amperes(exposure.bodyCurrent),
         limit: volts(exposure.limit),
-        time: exposure.cleared ? seconds(exposure.duration) : say('exposure.uncleared'),
+        time: exposureTime(exposure),
       })}{' '}
       <VerdictWords exposure={exposure} speaker={speaker} />
     </>

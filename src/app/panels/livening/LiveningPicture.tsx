@@ -54,12 +54,13 @@ export function LiveningPicture({ drawn, title, feelers }: Props) {
 
 function PlanWithScale({ drawn, title, feelers }: Props) {
   const { step, duration } = drawn.instant.tolerable
+  const isLasting = drawn.clearedBy === 'nothing'
   return (
     <>
       <LiveningPlan drawn={drawn} title={title} {...(feelers ? { feelers } : {})} />
       <p className='caprow'>
         <span>{say('livening.interval')}</span>
-        <span>{say('livening.pace', { step, duration })}</span>
+        <span>{isLasting ? say('livening.paceLasting', { step }) : say('livening.pace', { step, duration })}</span>
         <span>{say('livening.metres')}</span>
       </p>
     </>

@@ -56,7 +56,10 @@ function groundLabels(
     labels.push({
       key: 'limit',
       at: limit,
-      text: say('scene.pace-limit', { volts: volts(paceLimit), seconds: instant.tolerable.duration }),
+      text:
+        instant.story.clearedBy === 'nothing'
+          ? say('scene.pace-limit-lasting', { volts: volts(paceLimit) })
+          : say('scene.pace-limit', { volts: volts(paceLimit), seconds: instant.tolerable.duration }),
       kind: 'limit',
       away: [-70, 56],
       rank: 7,
