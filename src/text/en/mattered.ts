@@ -15,7 +15,7 @@ export const mattered = {
   'mattered.nothing': 'Made no difference here: {things}.',
   'mattered.undivided': 'On in every case counted: {things}.',
   'mattered.how':
-    'Worked out with every combination of these things on and off. Each gets what it takes off, averaged over every order of fitting.',
+    'Worked out with every combination of these things on and off. Each gets what it takes off, averaged over every order of fitting. For this person, this moment and this livening alone: another shares it out otherwise.',
   'mattered.none': 'No moment of the run would have put anything on anybody.',
   'mattered.noneHere': 'Nothing reaches anybody at this instant.',
   'mattered.working': 'Being worked out',
