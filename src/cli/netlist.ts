@@ -4,6 +4,7 @@
  */
 import { isUnsolvable, stampInstant } from '../engine'
 import { instantNetlist } from '../reports/netlist'
+import { say } from '../text'
 import { instantOfRun, readSecond, requireCorner, requireLiveningId } from './instantOfRun'
 import { readUsage } from './usage'
 
@@ -27,7 +28,7 @@ export function netlist(parameters: readonly string[]): number {
   const corner = requireCorner(timeline, options.corner)
   const instant = stampInstant(moment, livening, corner, { second: readSecond(options.second) })
   if (isUnsolvable(instant)) {
-    console.error(`${livening}: cannot be solved, ${instant.node} ${instant.reason}`)
+    console.error(`${livening}: cannot be solved (${instant.node}: ${say(`unsolved.${instant.reason}`)})`)
     return 1
   }
   const { text, nodeNames } = instantNetlist(instant, { scenario: timeline.scenario.id, run, at })

@@ -3,7 +3,7 @@
  * uncovered thing within reach.
  */
 import { type Moment, declaredCorner, isUnsolvable, slipsOf } from '../engine'
-import type { Speaker } from '../text'
+import { say, type Speaker } from '../text'
 import { exposureWords } from './exposureWords'
 import { wordFor } from './words'
 
@@ -11,7 +11,8 @@ export function slipLines(moment: Moment, livening: string, speaker: Speaker): r
   return moment.bodies.flatMap(({ person }) => {
     const [worst] = slipsOf(moment, person, livening, declaredCorner)
     if (worst === undefined) return []
-    if (isUnsolvable(worst)) return [`  a slip of ${person}: cannot be solved (${worst.node}, ${worst.reason})`]
+    if (isUnsolvable(worst))
+      return [`  a slip of ${person}: cannot be solved (${worst.node}: ${say(`unsolved.${worst.reason}`)})`]
     const on = 'id' in worst.on ? worst.on.id : 'item' in worst.on ? worst.on.item : worst.on.kind
     const through = worst.through.length > 0 ? ` through ${worst.through.join(', ')}` : ''
     return [

@@ -67,7 +67,3 @@ export function magnitude(a: Complex): number {
 export function angle(a: Complex): number {
   return atan2(a.im, a.re)
 }
-
-export function isFiniteComplex(a: Complex): boolean {
-  return Number.isFinite(a.re) && Number.isFinite(a.im)
-}

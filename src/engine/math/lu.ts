@@ -4,9 +4,10 @@
  * and no more; the factors keep their entries only.
  */
 import { invariant } from '../units/invariant'
+import { complex, divide, multiply, subtract, ZERO } from './complex'
 import type { Factors, Triangle } from './luSolve'
 import { solveFactored } from './luSolve'
-import { estimateReciprocalCondition } from './reciprocalCondition'
+import { estimateCondition, largestIndex } from './reciprocalCondition'
 import type { SplitMatrix, SplitVector } from './splitMatrix'
 import { splitVector } from './splitMatrix'
 
@@ -14,7 +15,7 @@ export interface Lu {
   readonly size: number
   /** First column without a usable pivot, or -1. With one, solve must not be called. */
   readonly singularColumn: number
-  /** Column with the smallest pivot: where a nearly singular matrix is weakest. */
+  /** Where a singular or nearly singular matrix is weakest: the unknown that can change most and be noticed least. */
   readonly weakestColumn: number
   /** Estimate of 1 / (‖A‖₁ ‖A⁻¹‖₁); 0 when singular. */
   readonly reciprocalCondition: number
@@ -27,11 +28,12 @@ export function factorLu(matrix: SplitMatrix): Lu {
   const pattern: Pattern = { upperStart: new Int32Array(size + 1), upperColumn: [], lowerRow: [], lowerColumn: [] }
   const singularColumn = eliminate(square, pattern)
   const factors = singularColumn >= 0 ? undefined : gathered(square, pattern)
+  const condition = factors && estimateCondition(matrix, factors)
   return {
     size,
     singularColumn,
-    weakestColumn: factors === undefined ? singularColumn : smallestPivot(factors),
-    reciprocalCondition: factors === undefined ? 0 : estimateReciprocalCondition(matrix, factors),
+    weakestColumn: condition?.weakestColumn ?? largestIndex(sentToNothing(square, pattern, singularColumn)),
+    reciprocalCondition: condition?.reciprocal ?? 0,
     solve: (right) => {
       invariant(factors !== undefined, 'a matrix that was factored', `singular column ${singularColumn}`)
       invariant(right.re.length === size, `a right-hand side of ${size}`, right.re.length)
@@ -74,17 +76,23 @@ function spreadOut({ size, rowStart, column, re, im }: SplitMatrix): Square {
   return square
 }
 
-function smallestPivot({ size, pivot }: Factors): number {
-  let best = 0
-  let least = Infinity
-  for (let k = 0; k < size; k++) {
-    const entry = Math.abs(pivot.re[k]!) + Math.abs(pivot.im[k]!)
-    if (entry < least) {
-      best = k
-      least = entry
+/** What a matrix without a pivot in column `k` turns into nothing, by back substitution above it. */
+function sentToNothing({ size, re, im, order }: Square, pattern: Pattern, k: number): SplitVector {
+  const x = splitVector(size)
+  x.re[k] = 1
+  for (let row = k - 1; row >= 0; row--) {
+    const start = order[row]! * size
+    let sum = ZERO
+    for (let at = pattern.upperStart[row]!; at < pattern.upperStart[row + 1]!; at++) {
+      const column = pattern.upperColumn[at]!
+      const entry = complex(re[start + column]!, im[start + column]!)
+      sum = subtract(sum, multiply(entry, complex(x.re[column]!, x.im[column]!)))
     }
+    const part = divide(sum, complex(re[start + row]!, im[start + row]!))
+    x.re[row] = part.re
+    x.im[row] = part.im
   }
-  return best
+  return x
 }
 
 /** @returns the first column without a usable pivot, or -1 */
@@ -187,8 +195,8 @@ function gatherLower({ size, re, im, order }: Square, { lowerRow, lowerColumn }:
   const placeOfRow = new Int32Array(size)
   for (let place = 0; place < size; place++) placeOfRow[order[place]!] = place
   const rowStart = new Int32Array(size + 1)
-  for (let i = 0; i < lowerRow.length; i++) {
-    const place = placeOfRow[lowerRow[i]!]!
+  for (const row of lowerRow) {
+    const place = placeOfRow[row]!
     rowStart[place + 1] = rowStart[place + 1]! + 1
   }
   for (let place = 0; place < size; place++) rowStart[place + 1] = rowStart[place + 1]! + rowStart[place]!

@@ -7,30 +7,36 @@ import { solveAdjoint, solveFactored } from './luSolve'
 import type { SplitMatrix, SplitVector } from './splitMatrix'
 import { splitVector } from './splitMatrix'
 
-/** An estimate of 1 / (‖A‖₁ ‖A⁻¹‖₁), never below it; 0 when it leaves the range of numbers. */
-export function estimateReciprocalCondition(matrix: SplitMatrix, factors: Factors): number {
+export interface Condition {
+  /** An estimate of 1 / (‖A‖₁ ‖A⁻¹‖₁), never below it; 0 when it leaves the range of numbers. */
+  readonly reciprocal: number
+  /** The unknown that answers most to the right-hand side to which the matrix answers most. */
+  readonly weakestColumn: number
+}
+
+export function estimateCondition(matrix: SplitMatrix, factors: Factors): Condition {
   const { size } = matrix
-  if (size === 0) return 1
-  const norm = oneNorm(matrix)
+  if (size === 0) return { reciprocal: 1, weakestColumn: 0 }
   const start = splitVector(size)
   start.re.fill(1 / size)
   let y = solveFactored(factors, start)
   let inverseNorm = sumOfSizes(y)
   let lastIndex = -1
   for (let pass = 0; pass < 5; pass++) {
-    const z = solveAdjoint(factors, unitPhases(y))
-    const index = largestIndex(z)
+    const index = largestIndex(solveAdjoint(factors, unitPhases(y)))
     if (index === lastIndex) break
     lastIndex = index
     const unit = splitVector(size)
     unit.re[index] = 1
-    y = solveFactored(factors, unit)
-    const next = sumOfSizes(y)
+    const answer = solveFactored(factors, unit)
+    const next = sumOfSizes(answer)
     if (!(next > inverseNorm)) break
+    y = answer
     inverseNorm = next
   }
-  const product = norm * Math.max(inverseNorm, alternating(factors))
-  return Number.isFinite(product) && product > 0 ? 1 / product : 0
+  const product = oneNorm(matrix) * Math.max(inverseNorm, alternating(factors))
+  const reciprocal = Number.isFinite(product) && product > 0 ? 1 / product : 0
+  return { reciprocal, weakestColumn: largestIndex(y) }
 }
 
 /** Higham's second look: 2 ‖A⁻¹b‖₁ / 3n with b = 1, -(1 + 1/(n - 1)), …, ±2, itself never above ‖A⁻¹‖₁. */
@@ -70,7 +76,7 @@ function unitPhases(vector: SplitVector): SplitVector {
   return phases
 }
 
-function largestIndex(vector: SplitVector): number {
+export function largestIndex(vector: SplitVector): number {
   let best = 0
   for (let i = 1; i < vector.re.length; i++) if (entrySize(vector, i) > entrySize(vector, best)) best = i
   return best

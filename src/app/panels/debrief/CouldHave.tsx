@@ -57,7 +57,11 @@ export function CouldHave({ graded, belief, speaker }: { graded: Graded; belief:
       </p>
       {unsolved.length > 0 && (
         <p className='crit'>
-          {say('could.unsolved', { count: unsolved.length, node: unsolved[0]!.node, reason: unsolved[0]!.reason })}
+          {say('could.unsolved', {
+            count: unsolved.length,
+            node: unsolved[0]!.node,
+            reason: say(`unsolved.${unsolved[0]!.reason}`),
+          })}
         </p>
       )}
     </>

@@ -15,13 +15,17 @@ import { REMOTE_EARTH } from './unsolvable'
 
 const OWN_CURRENT_UP_TO = 1
 
-export interface Assembly {
+/** Which row each unknown has. */
+export interface Numbering {
   readonly nodes: readonly NodeName[]
   readonly rowByNode: ReadonlyMap<NodeName, number>
   /** First row of the branch currents that an element owns. */
   readonly rowByElement: ReadonlyMap<string, number>
   /** For a failed pivot: the node to name for each row. */
   readonly nodeOfRow: readonly NodeName[]
+}
+
+export interface Assembly extends Numbering {
   readonly matrix: SplitMatrix
   readonly sources: SplitVector
 }
@@ -33,7 +37,7 @@ function hasOwnCurrent(element: Element): boolean {
   return element.kind === 'voltage' || element.kind === 'coupled' || element.kind === 'electrodes'
 }
 
-export function assemble(elements: readonly Element[]): Assembly {
+export function numberUnknowns(elements: readonly Element[]): Numbering {
   const nodes = [...new Set(elements.flatMap(nodesOf))].filter((node) => node !== REMOTE_EARTH).sort(compareIds)
   const rowByNode = new Map(nodes.map((node, row) => [node, row]))
   const rowByElement = new Map<string, number>()
@@ -43,11 +47,15 @@ export function assemble(elements: readonly Element[]): Assembly {
     rowByElement.set(element.id, nodeOfRow.length)
     nodeOfRow.push(...branchNodes(element))
   }
-  const size = nodeOfRow.length
-  const stamped = { rowByNode, rowByElement, entries: noEntries(), sources: splitVector(size) }
+  return { nodes, rowByNode, rowByElement, nodeOfRow }
+}
+
+export function assemble(elements: readonly Element[], numbering: Numbering): Assembly {
+  const size = numbering.nodeOfRow.length
+  const stamped = { ...numbering, entries: noEntries(), sources: splitVector(size) }
   for (const element of elements) stamp(stamped, element)
   const { entries, sources } = stamped
-  return { nodes, rowByNode, rowByElement, nodeOfRow, matrix: splitMatrix(size, entries), sources }
+  return { ...numbering, matrix: splitMatrix(size, entries), sources }
 }
 
 interface Stamped extends Pick<Assembly, 'rowByNode' | 'rowByElement' | 'sources'> {

@@ -3,7 +3,6 @@
  * and an electrode's current is positive from its node into the earth. Ohm, siemens, volt, ampere.
  */
 import type { Complex } from '../../math/complex'
-import { isFiniteComplex } from '../../math/complex'
 import { invariant } from '../../units/invariant'
 import type { NodeName } from './unsolvable'
 
@@ -101,23 +100,32 @@ export function nodesOf(element: Element): readonly NodeName[] {
   }
 }
 
-export function isFiniteElement(element: Element): boolean {
+/** Values and answers beyond this would leave the range of numbers when one is multiplied by another. */
+export const LARGEST_NUMBER = 1e150
+
+/** Every value of it is a number that can be reckoned with. */
+export function isInRange(element: Element): boolean {
   switch (element.kind) {
     case 'impedance':
-      return isFiniteComplex(element.impedance)
+      return isReckonable(element.impedance)
     case 'admittance':
-      return isFiniteComplex(element.admittance)
+      return isReckonable(element.admittance)
     case 'voltage':
-      return isFiniteComplex(element.voltage)
+      return isReckonable(element.voltage)
     case 'current':
-      return isFiniteComplex(element.current)
+      return isReckonable(element.current)
     case 'coupled':
-      return element.impedance.every((row) => row.every(isFiniteComplex))
+      return element.impedance.every((row) => row.every(isReckonable))
     case 'shunt':
-      return element.admittance.every((row) => row.every(isFiniteComplex))
+      return element.admittance.every((row) => row.every(isReckonable))
     case 'electrodes':
-      return element.resistance.every((row) => row.every(Number.isFinite))
+      return element.resistance.every((row) => row.every((re) => Math.abs(re) <= LARGEST_NUMBER))
   }
+}
+
+/** Not for what is no number: that is never below anything. */
+function isReckonable({ re, im }: Complex): boolean {
+  return Math.abs(re) <= LARGEST_NUMBER && Math.abs(im) <= LARGEST_NUMBER
 }
 
 function checkShape(element: Element): void {

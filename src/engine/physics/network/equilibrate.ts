@@ -54,10 +54,14 @@ function scaleLines(
   }
 }
 
-/** Largest power of two not above a positive finite value. */
+/** Beyond these the reciprocal leaves the range of numbers. */
+const SMALLEST_POWER = 2.2250738585072014e-308
+const LARGEST_POWER = 8.98846567431158e307
+
+/** Largest power of two not above a positive value, as long as it has a reciprocal. */
 function powerOfTwoBelow(value: number): number {
   let power = 1
-  while (power > value) power *= 0.5
-  while (power * 2 <= value) power *= 2
+  while (power > value && power > SMALLEST_POWER) power *= 0.5
+  while (power * 2 <= value && power < LARGEST_POWER) power *= 2
   return power
 }

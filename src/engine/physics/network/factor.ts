@@ -1,16 +1,17 @@
 /**
  * A circuit factored once per instant, then solved for its own sources, for bodies as ports and for injected currents.
- * Refused, with a node named: an island that nothing ties to remote earth, a value that is not finite, a matrix that
- * double precision cannot solve (two sources in parallel, a lossless resonance).
+ * Refused, with a node named: an island that nothing ties to remote earth, a value out of range, a matrix that
+ * double precision cannot solve (two sources in parallel, a lossless resonance), more unknowns than are worth a wait.
  */
 import type { Complex } from '../../math/complex'
 import { add } from '../../math/complex'
 import type { Lu } from '../../math/lu'
 import { factorLu } from '../../math/lu'
 import type { SplitVector } from '../../math/splitMatrix'
-import { assemble } from './assemble'
+import type { Numbering } from './assemble'
+import { assemble, numberUnknowns } from './assemble'
 import type { Circuit, Element } from './circuit'
-import { isFiniteElement, nodesOf, sortedElements } from './circuit'
+import { isInRange, LARGEST_NUMBER, nodesOf, sortedElements } from './circuit'
 import type { Equilibrated } from './equilibrate'
 import { equilibrate } from './equilibrate'
 import { findFloatingNode } from './findFloatingNode'
@@ -27,6 +28,9 @@ const LEAST_RECIPROCAL_CONDITION = 1e-15
 
 /** Largest accepted componentwise backward error; sound circuits stay below 1e-14. */
 const LARGEST_RESIDUAL = 1e-10
+
+/** A full matrix of so many takes some seconds, and four times as long with each half more. */
+const MOST_UNKNOWNS = 1500
 
 export interface Factored {
   readonly kind: 'factored'
@@ -52,15 +56,17 @@ export interface Factored {
 
 export function factor(circuit: Circuit): Factored | Unsolvable {
   const elements = sortedElements(circuit)
-  const wild = elements.find((element) => !isFiniteElement(element))
+  const wild = elements.find((element) => !isInRange(element))
   if (wild !== undefined) return unsolvable(nameOf(wild), 'not-finite')
-  const assembly = readable(elements)
-  const floating = findFloatingNode(assembly.nodes, elements)
+  const numbering = numberUnknowns(elements)
+  const { nodes, nodeOfRow } = numbering
+  const floating = findFloatingNode(nodes, elements)
   if (floating !== undefined) return unsolvable(floating, 'floating')
+  if (nodeOfRow.length > MOST_UNKNOWNS) return unsolvable(nodes[0] ?? REMOTE_EARTH, 'too-large')
+  const assembly = readable(elements, numbering)
   const equilibrated = equilibrate(assembly.matrix)
   const lu = factorLu(equilibrated.matrix)
-  if (lu.singularColumn >= 0) return unsolvable(assembly.nodeOfRow[lu.singularColumn]!, 'ill-conditioned')
-  if (lu.reciprocalCondition < LEAST_RECIPROCAL_CONDITION) {
+  if (lu.singularColumn >= 0 || lu.reciprocalCondition < LEAST_RECIPROCAL_CONDITION) {
     return unsolvable(assembly.nodeOfRow[lu.weakestColumn]!, 'ill-conditioned')
   }
   return factored(assembly, equilibrated, lu)
@@ -70,6 +76,8 @@ function factored(assembly: ReadableAssembly, equilibrated: Equilibrated, lu: Lu
   const solveFor = (right: SplitVector): Solution | Unsolvable => {
     const { x, residual, worstRow } = solveChecked(equilibrated, lu, right)
     if (!Number.isFinite(residual)) return unsolvable(assembly.nodeOfRow[worstRow]!, 'not-finite')
+    const wild = firstBeyond(x, LARGEST_NUMBER)
+    if (wild >= 0) return unsolvable(assembly.nodeOfRow[wild]!, 'not-finite')
     if (residual > LARGEST_RESIDUAL) return unsolvable(assembly.nodeOfRow[worstRow]!, 'ill-conditioned')
     return readSolution(assembly, x, residual)
   }
@@ -109,6 +117,14 @@ function factored(assembly: ReadableAssembly, equilibrated: Equilibrated, lu: Lu
   }
 }
 
+/** The first row with anything larger, or with no number; -1 when there is none. */
+function firstBeyond({ re, im }: SplitVector, largest: number): number {
+  for (let row = 0; row < re.length; row++) {
+    if (!(Math.abs(re[row]!) <= largest && Math.abs(im[row]!) <= largest)) return row
+  }
+  return -1
+}
+
 /** Volt per ampere straight through the soil between two discs, beside what the electrodes pass on. */
 function throughSoil(
   ports: readonly Port[],
@@ -122,14 +138,14 @@ function throughSoil(
   return { re: i === j ? driven.self : groundMutual(i, j), im: 0 }
 }
 
-function readable(elements: readonly Element[]): ReadableAssembly {
+function readable(elements: readonly Element[], numbering: Numbering): ReadableAssembly {
   const placeByBranch = new Map<string, { elementId: string; position: number }>()
   for (const element of elements) {
     if (element.kind !== 'coupled') continue
     element.branches.forEach((branch, position) => placeByBranch.set(branch.id, { elementId: element.id, position }))
   }
   const elementById = new Map(elements.map((element) => [element.id, element]))
-  return { ...assemble(elements), elementById, placeByBranch }
+  return { ...assemble(elements, numbering), elementById, placeByBranch }
 }
 
 function nameOf(element: Element): NodeName {

@@ -251,7 +251,7 @@ describe('a circuit without an answer says which node and why', () => {
   })
 
   it('a current beyond the range of numbers', () => {
-    const factored = requireFactored([source('s', 'a', 1e308), resistor('r', 'a', '0', 1e-3)])
+    const factored = requireFactored([source('s', 'a', 1e149), resistor('r', 'a', '0', 1e-3)])
     expect(factored.solve()).toMatchObject({ kind: 'unsolvable', reason: 'not-finite' })
   })
 
