@@ -11,6 +11,7 @@ import { DepotPlace } from './depot/DepotPlace'
 import { FolderLine } from './folder/InFolder'
 import { folderStore, withFolder } from './folder/loadFolder'
 import { Dialogs } from './shell/Dialogs'
+import { Fetched } from './shell/Fetched'
 import { IndexStrip } from './shell/IndexStrip'
 import { TitleBlock } from './shell/TitleBlock'
 
@@ -30,10 +31,13 @@ export function App() {
   )
 }
 
+const loadFigures = () => import('./figures/FiguresPlace')
+
 function Place() {
   const place = useStore(viewStore, (view) => view.place)
   const isOpen = useStore(jobStore, (job) => job.head !== null)
   const { folder, isStarting } = useStore(folderStore)
+  if (place === 'figures') return <Fetched load={loadFigures} props={{}} meanwhile={null} />
   if (isStarting) return <main className='sheetpage' />
   return folder && isOpen && place !== 'depot' ? <folder.JobPlace place={place} /> : <DepotPlace />
 }

@@ -6,7 +6,8 @@ import { createStore } from 'zustand/vanilla'
 import type { Draft } from './orders'
 
 export const places = ['depot', 'job-sheet', 'gear', 'site', 'debrief'] as const
-export type PlaceName = (typeof places)[number]
+/** `figures` belongs to no job: it is reached from the Depot. */
+export type PlaceName = (typeof places)[number] | 'figures'
 
 export interface View {
   readonly place: PlaceName

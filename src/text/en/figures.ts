@@ -2,7 +2,6 @@
 import type { Words } from '../words'
 
 export const figures = {
-  'figures.open': 'Check the figures here',
   'figures.back': 'Back to the depot',
   'figures.loading': 'Fetching the cases',
   'figures.met': '{met} of {tried} as published; {all} in all',

@@ -32,7 +32,7 @@ export const front = {
   'settings.motion': 'Moving dashes stand still when the system asks for reduced motion.',
 
   'fetch.folder': 'The sheets of the job are being fetched.',
-  'fetch.scene': 'The scene is being fetched.',
+  'fetch.part': 'This part of the program is being fetched.',
   'fetch.failed': 'A part of the program could not be fetched: {reason}. Nothing is lost.',
   'fetch.again': 'Load the page again',
 
@@ -49,6 +49,7 @@ export const front = {
   'block.units': 'Units',
   'block.unitsValue': 'SI, volts r.m.s.',
   'block.version': 'Engine',
+  'block.figures': 'Figures',
   'block.sheet': 'Sheet',
   'block.sheetOf': '{number} of {total}',
   'block.none': 'none open',
@@ -68,6 +69,7 @@ export const front = {
   'depot.scenarios': 'Scenarios',
   'depot.seed': 'Seed',
   'depot.part': 'Begin at',
+  'depot.figures': 'Check the figures in this browser',
   'depot.open': 'Open the job sheet',
   'depot.back': 'Back to {title}, seed {seed}',
   'depot.sealed': 'A scored run is open',

@@ -45,6 +45,9 @@ export function DepotPlace() {
         {purpose === 'practise' && <PartChoice parts={card?.parts ?? []} part={part} onChoose={setPart} />}
         <p className='cautiontext'>{say('app.caution.full')}</p>
         <Offline />
+        <button type='button' className='btn gap' onClick={() => goTo('figures')}>
+          {say('depot.figures')}
+        </button>
       </section>
       <section className='stack scroll' tabIndex={0} aria-label={say('depot.scenarios')}>
         <h2 className='sec'>{say('depot.scenarios')}</h2>

@@ -6,7 +6,7 @@ import { say } from '../../../text'
 import { figuresStore, stopFigures, tryFigures } from '../../stores/figuresStore'
 import { goTo } from '../../stores/viewStore'
 
-export function FiguresPlace() {
+export default function FiguresPlace() {
   const results = useStore(figuresStore, (figures) => figures.results)
   const models = [...new Set(results.map((it) => it.model))].sort()
   useEffect(() => {

@@ -1,7 +1,7 @@
 /** The circuit of an instant, whole: the voltage of every point and the current of every way. */
 import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
-import { type Speaker, amperes, plain, say, seconds, timeOfDay, volts } from '../../../text'
+import { type Speaker, plain, say, seconds, timeOfDay } from '../../../text'
 import { askCircuit, gradeStore } from '../../stores/gradeStore'
 import type { CircuitChoice, ShownCircuit } from '../../workers/circuitOf'
 import type { DrawnLivening } from '../../workers/grading'
@@ -54,7 +54,7 @@ function Choices({ drawn, shown, choice, onChoice, speaker }: ChoicesProps) {
   const change = (part: Partial<CircuitChoice>) => onChoice({ ...choice, second: 0, ...part })
   const isLast = shown.to >= shown.end
   return (
-    <div className='feelersrow circuitrow'>
+    <div className='circuitrow'>
       <Choice
         label={say('circuit.moment')}
         value={String(shown.moments.findLast((it) => it <= choice.at) ?? 0)}
@@ -130,13 +130,13 @@ function Tables({ shown }: { shown: ShownCircuit }) {
               <th className='num'>{say('circuit.angle')}</th>
             </tr>
           </thead>
-          {byPart(shown.nodes, (it) => it.node).map(([part, nodes]) => (
+          {byPart(shown.nodes, (it) => [it.node]).map(([part, nodes]) => (
             <tbody key={part}>
               <PartRow part={part} columns={3} />
               {nodes.map(({ node, voltage, degrees }) => (
                 <tr key={node}>
                   <td className='n'>{node}</td>
-                  <td className='num n'>{volts(voltage)}</td>
+                  <td className='num n'>{fourFigures(voltage)} V</td>
                   <td className='num n'>{plain(degrees, 1)}°</td>
                 </tr>
               ))}
@@ -155,14 +155,14 @@ function Tables({ shown }: { shown: ShownCircuit }) {
               <th className='num'>{say('circuit.angle')}</th>
             </tr>
           </thead>
-          {byPart(shown.branches, (it) => it.id).map(([part, branches]) => (
+          {byPart(shown.branches, (it) => [it.id, it.from]).map(([part, branches]) => (
             <tbody key={part}>
               <PartRow part={part} columns={4} />
               {branches.map(({ id, from, to, current, degrees }) => (
                 <tr key={id} title={id}>
                   <td className='n'>{from === '0' ? say('circuit.earth') : from}</td>
                   <td className='n'>{to === '0' ? say('circuit.earth') : to}</td>
-                  <td className='num n'>{amperes(current)}</td>
+                  <td className='num n'>{fourFigures(current)} A</td>
                   <td className='num n'>{plain(degrees, 1)}°</td>
                 </tr>
               ))}
@@ -173,6 +173,9 @@ function Tables({ shown }: { shown: ShownCircuit }) {
     </div>
   )
 }
+
+/** Enough to check a sum by hand. */
+const fourFigures = (value: number): string => String(Number(value.toPrecision(4)))
 
 function PartRow({ part, columns }: { part: CircuitPart; columns: number }) {
   return (
@@ -185,8 +188,11 @@ function PartRow({ part, columns }: { part: CircuitPart; columns: number }) {
 }
 
 /** Parts in the order of the sheet, those without any left out. */
-function byPart<T>(all: readonly T[], idOf: (it: T) => string): readonly (readonly [CircuitPart, readonly T[]])[] {
+function byPart<T>(
+  all: readonly T[],
+  idsOf: (it: T) => readonly string[],
+): readonly (readonly [CircuitPart, readonly T[]])[] {
   return circuitParts
-    .map((part) => [part, all.filter((it) => partOf(idOf(it)) === part)] as const)
+    .map((part) => [part, all.filter((it) => partOf(idsOf(it)) === part)] as const)
     .filter(([, found]) => found.length > 0)
 }

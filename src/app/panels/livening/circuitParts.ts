@@ -12,4 +12,11 @@ const patterns: readonly (readonly [RegExp, CircuitPart])[] = [
   [/\/(emf|source|bus|end|star|station|line|neutral|shunt)/, 'source'],
 ]
 
-export const partOf = (id: string): CircuitPart => patterns.find(([pattern]) => pattern.test(id))?.[1] ?? 'other'
+/** @param ids the id itself, then what it hangs on: the first that is known decides */
+export function partOf(ids: readonly string[]): CircuitPart {
+  for (const id of ids) {
+    const found = patterns.find(([pattern]) => pattern.test(id))
+    if (found) return found[1]
+  }
+  return 'other'
+}

@@ -28,7 +28,7 @@ export function Fetched<Props extends object>({ load, props, meanwhile }: Fetche
   if (Component) return <Component {...props} />
   return (
     <div className='note' role={failure === null ? 'status' : 'alert'}>
-      {failure === null ? <p>{say('fetch.scene')}</p> : <FetchFailed reason={failure} />}
+      {failure === null ? <p>{say('fetch.part')}</p> : <FetchFailed reason={failure} />}
       {meanwhile}
     </div>
   )

@@ -3,7 +3,7 @@ import { useStore } from 'zustand'
 import { say } from '../../../text/front'
 import { jobStore } from '../../stores/jobStore'
 import { findName, settingsStore } from '../../stores/settingsStore'
-import { type PlaceName, goTo, showDialog, viewStore } from '../../stores/viewStore'
+import { goTo, type places, showDialog, viewStore } from '../../stores/viewStore'
 import { BrandMark } from '../drawing/Marks'
 
 const folder = ['job-sheet', 'gear', 'site', 'debrief'] as const
@@ -39,7 +39,17 @@ export function IndexStrip() {
   )
 }
 
-function Tab({ name, number, isHere, isOpen }: { name: PlaceName; number: number; isHere: boolean; isOpen: boolean }) {
+function Tab({
+  name,
+  number,
+  isHere,
+  isOpen,
+}: {
+  name: (typeof places)[number]
+  number: number
+  isHere: boolean
+  isOpen: boolean
+}) {
   return (
     <button
       type='button'

@@ -27,7 +27,11 @@ export function TitleBlock() {
       <Field label={say('block.version')} value={String(shelf[0]?.engine ?? '–')} isFigure isOptional />
       <Field
         label={say('block.sheet')}
-        value={say('block.sheetOf', { number: places.indexOf(place) + 1, total: places.length })}
+        value={
+          place === 'figures'
+            ? say('block.figures')
+            : say('block.sheetOf', { number: places.indexOf(place) + 1, total: places.length })
+        }
       />
     </footer>
   )
