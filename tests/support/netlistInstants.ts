@@ -38,6 +38,7 @@ import {
   withRod,
   workerAloft,
 } from '../engine/hazard/sites'
+import { lowVoltageInstants } from './lowVoltageInstants'
 
 interface InstantCase {
   /** File name of its reference. */
@@ -280,6 +281,7 @@ export const instantCases: readonly InstantCase[] = [
     },
     livening: 'displaced',
   },
+  ...lowVoltageInstants,
 ]
 
 export interface SolvedCase {

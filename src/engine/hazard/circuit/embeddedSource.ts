@@ -10,7 +10,7 @@ import type { Element } from '../../physics/network'
 import type { EmbeddedSource, Scenario, ThingId } from '../../site/scenario'
 import { invariant } from '../../units/invariant'
 import { lowNeutralNode } from './lowNeutral'
-import { boardNode, outputId } from './nodes'
+import { boardNode, outputId, ownEmfId } from './nodes'
 import { phasor } from './phasor'
 import { requireTransformer } from './transformer'
 
@@ -34,7 +34,7 @@ export function embeddedSource(scenario: Scenario, source: EmbeddedSource): read
   const base = (lowVoltage * lowVoltage * phases.length) / rating
   const impedance = scale(source.impedance ?? filterImpedance, base)
   return phases.flatMap((phase): Element[] => {
-    const emf = `${id}/emf-${phase}`
+    const emf = ownEmfId(id, phase)
     return [
       {
         id: emf,

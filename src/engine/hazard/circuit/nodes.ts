@@ -70,6 +70,11 @@ export function boardNode(transformer: ThingId, phase: Phase): string {
   return `${transformer}/board-${phase}`
 }
 
+/** The EMF of a source of somebody's own, and the node that it drives. */
+export function ownEmfId(source: ThingId, phase: Phase): string {
+  return `own/${source}/emf-${phase}`
+}
+
 /** What a source of somebody's own gives flows through this element. */
 export function outputId(source: ThingId, phase: Phase): string {
   return `${source}/output-${phase}`

@@ -1,5 +1,5 @@
 /** Which devices stand in the way of the sources of a story, and of what they feed through. */
-import { carrierId, feederFuseId, feederNode, outputId } from '../circuit/nodes'
+import { carrierId, feederFuseId, feederNode, outputId, ownEmfId } from '../circuit/nodes'
 import { ratedCurrent } from '../circuit/embeddedSource'
 import type { Fitted } from '../circuit/fitted'
 import type { OwnSource } from '../circuit/livening/mechanism'
@@ -54,7 +54,7 @@ function embeddedDevices(scenario: Scenario, source: EmbeddedSource): readonly D
   const rated = ratedCurrent(scenario, source)
   const measures = source.phases.map((phase) => outputId(id, phase))
   if (kind === 'inverter') {
-    const emfs = source.phases.map((phase) => `${id}/emf-${phase}`)
+    const emfs = source.phases.map((phase) => ownEmfId(id, phase))
     const limits = limit === undefined ? [] : [{ emfs, measures, most: limit * rated }]
     return [stoppingDevice(id, source.trips ?? 'never', limits)]
   }
