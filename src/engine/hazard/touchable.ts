@@ -5,8 +5,9 @@
 import { distanceToElectrode, type Electrode } from '../physics/soil'
 import { distance, type GroundPoint } from '../site/place'
 import type { Scenario } from '../site/scenario'
+import { sectionNeutral } from '../site/sectionNeutral'
 import type { Fitted } from './circuit/fitted'
-import { groundThingNode, leadNode, rodNode, stayLowerNode, truckNode } from './circuit/nodes'
+import { conductorAtPole, groundThingNode, leadNode, rodNode, stayLowerNode, truckNode } from './circuit/nodes'
 import { poleNode, spreadingResistance } from './circuit/pole'
 
 /** IEEE 80 takes one metre for a reach. */
@@ -38,9 +39,18 @@ export function touchables(scenario: Scenario, fitted: Fitted): readonly Touchab
     ...fitted.leads
       .filter(({ pieces, clamps }) => pieces[0]?.from === 'earth' && !clamps.some((it) => it.end === 'earth'))
       .map(({ item }): Touchable => ({ node: leadNode(item, 'earth'), ...foot, series: 0 })),
+    ...poleEarthTouched(scenario),
     ...groundThingsTouched(scenario),
     ...truckTouched(scenario, fitted),
   ]
+}
+
+/** The lead of the neutral wire where it comes down the pole to its earth. */
+function poleEarthTouched(scenario: Scenario): readonly Touchable[] {
+  const wire = sectionNeutral(scenario)
+  if (wire === undefined) return []
+  const { at, radius } = wire.poleEarth
+  return [{ node: conductorAtPole(wire.id), at, radius, series: 0 }]
 }
 
 /** A fence at its posts, a pipe where it comes out of the ground, somebody else's earth at its rod. */
