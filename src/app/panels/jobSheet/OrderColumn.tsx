@@ -2,6 +2,7 @@
 import type { Belief } from '../../../engine'
 import { type Speaker, plain, say, timeOfDay } from '../../../text'
 import { crewInOrder } from '../site/crewInOrder'
+import { protectionNotes, relaySetting } from './protectionWords'
 
 export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
   const { sheet, paper } = belief
@@ -34,8 +35,8 @@ export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Spea
           {sheet.feeders.map((feeder) => (
             <tr key={feeder.id}>
               <td>{speaker.say(`thing.${feeder.id}`)}</td>
-              <td className='num'>{setting(feeder.overcurrent)}</td>
-              <td className='num'>{setting(feeder.earthFault)}</td>
+              <td className='num'>{relaySetting(feeder.overcurrent)}</td>
+              <td className='num'>{relaySetting(feeder.earthFault)}</td>
               <td className='num'>
                 {feeder.recloseDeadTimes.length === 0
                   ? say('job.none')
@@ -45,7 +46,7 @@ export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Spea
           ))}
         </tbody>
       </table>
-      <p className='note'>{say('job.settingNote')}</p>
+      <p className='note'>{protectionNotes(sheet.feeders, speaker).join(' ')}</p>
       <h2 className='sec gap nature'>{say('job.ground')}</h2>
       <dl className='form nature'>
         {sheet.soil.layers.map((layer, i) => (
@@ -79,9 +80,6 @@ export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Spea
     </>
   )
 }
-
-const setting = (relay: { pickup: number; multiplier: number }) =>
-  `${plain(relay.pickup, 0)} A × ${plain(relay.multiplier, 2)}`
 
 function Layer({ name, value }: { name: string; value: number }) {
   return (
