@@ -13,7 +13,7 @@ import './look/tablet.css'
 import './look/print.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
-import { applyTheme } from './look/applyTheme'
+import { applyPaper, applyTheme } from './look/applyTheme'
 import { App } from './panels/App'
 import { startWithFolder } from './panels/folder/loadFolder'
 import { Fetched } from './panels/shell/Fetched'
@@ -30,6 +30,8 @@ if (!place) throw new Error('index.html has no element #app')
 
 applyTheme(settingsStore.getState().theme)
 settingsStore.subscribe((settings) => applyTheme(settings.theme))
+addEventListener('beforeprint', applyPaper)
+addEventListener('afterprint', () => applyTheme(settingsStore.getState().theme))
 
 const showAddress = () => writeAddress(jobStore.getState().head, viewStore.getState().place)
 const address = readAddress(location.hash)

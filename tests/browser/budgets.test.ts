@@ -126,22 +126,26 @@ async function expectFrames(page: Page, when: string): Promise<void> {
   expect(await frames(), `frames while nothing moves, ${when}`).toBe(before)
 }
 
-test.each(scenarios)('%s: 60 calls, 200 000 triangles, no frame when nothing moves', { timeout: 300_000 }, async (id) => {
-  const app = await openApp(`/?probe&aa=0&dpr=1#scenario=${id}&purpose=practise&place=site`, {
-    reducedMotion: 'reduce',
-    viewport: { width: 1000, height: 640 },
-  })
-  await app.page.getByRole('button', { name: 'Read and understood' }).click()
-  await expectFrames(app.page, 'at the beginning')
-  if (hasRun(id, 'clean')) {
-    await app.page.keyboard.press('Alt+1')
-    await bringIn(app.page, runUpTo(id, 'clean', 'declare-safe'))
-    await app.page.keyboard.press('Alt+4')
-    await expectFrames(app.page, 'with everything fitted')
-    await app.page.keyboard.press('Alt+5')
-    await app.page.getByRole('button', { name: 'Open the drawing' }).click({ timeout: 120_000 })
-    await expectFrames(app.page, 'livened')
-  }
-  expect(app.complaints).toEqual([])
-  await app.close()
-})
+test.each(scenarios)(
+  '%s: 60 calls, 200 000 triangles, no frame when nothing moves',
+  { timeout: 300_000 },
+  async (id) => {
+    const app = await openApp(`/?probe&aa=0&dpr=1#scenario=${id}&purpose=practise&place=site`, {
+      reducedMotion: 'reduce',
+      viewport: { width: 1000, height: 640 },
+    })
+    await app.page.getByRole('button', { name: 'Read and understood' }).click()
+    await expectFrames(app.page, 'at the beginning')
+    if (hasRun(id, 'clean')) {
+      await app.page.keyboard.press('Alt+1')
+      await bringIn(app.page, runUpTo(id, 'clean', 'declare-safe'))
+      await app.page.keyboard.press('Alt+4')
+      await expectFrames(app.page, 'with everything fitted')
+      await app.page.keyboard.press('Alt+5')
+      await app.page.getByRole('button', { name: 'Open the drawing' }).click({ timeout: 120_000 })
+      await expectFrames(app.page, 'livened')
+    }
+    expect(app.complaints).toEqual([])
+    await app.close()
+  },
+)

@@ -5,6 +5,7 @@ import { Mesh, type PerspectiveCamera, PlaneGeometry, Vector3 } from 'three'
 import { say, volts } from '../../text'
 import { CameraRig } from './camera/CameraRig'
 import { InkBatch } from './ink/InkBatch'
+import { lasting } from './ink/lasting'
 import { type Built, built, join, type Hit } from './ink/part'
 import { Plates } from './ink/Plates'
 import { skyMaterial } from './ink/sheetMaterials'
@@ -153,7 +154,7 @@ function SwitchSheet({
   )
 }
 
-const sky = skyMaterial()
+const sky = lasting(skyMaterial())
 const horizon = new Vector3()
 
 const Sky = () =>

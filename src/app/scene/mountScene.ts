@@ -4,6 +4,7 @@ import { createElement } from 'react'
 import { PerspectiveCamera, setConsoleFunction, WebGLRenderer } from 'three'
 import type { OrbitControls } from 'three/addons/controls/OrbitControls.js'
 import { type Turn, turnCamera } from './camera/turn'
+import { letGo } from './ink/lasting'
 import type { Hit } from './ink/part'
 import { LabelLayer } from './labels/labelLayer'
 import { exposeProbe } from './probe'
@@ -93,6 +94,7 @@ export async function mountScene(
       watcher.disconnect()
       canvas.removeEventListener('webglcontextrestored', onRestored)
       root.unmount()
+      letGo()
       labels.dispose()
     },
   }

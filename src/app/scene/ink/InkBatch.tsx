@@ -2,6 +2,7 @@
 import { type BufferGeometry, Mesh } from 'three'
 import { bakeSolids } from './bakeSolids'
 import { bakeWires } from './bakeWires'
+import { lasting } from './lasting'
 import type { Built } from './part'
 import { shadowMaterial, wireShadowMaterial } from './shadowMaterials'
 import { hullMaterial, solidMaterial } from './solidMaterials'
@@ -9,12 +10,12 @@ import { useMeshes } from './useMeshes'
 import { wireHullMaterial, wireMaterial } from './wireMaterials'
 
 const materials = {
-  solid: solidMaterial(),
-  hull: hullMaterial(),
-  shadow: shadowMaterial(),
-  wire: wireMaterial(),
-  wireHull: wireHullMaterial(),
-  wireShadow: wireShadowMaterial(),
+  solid: lasting(solidMaterial()),
+  hull: lasting(hullMaterial()),
+  shadow: lasting(shadowMaterial()),
+  wire: lasting(wireMaterial()),
+  wireHull: lasting(wireHullMaterial()),
+  wireShadow: lasting(wireShadowMaterial()),
 }
 
 /** Shadows lie under everything, outlines go on after the fill. */

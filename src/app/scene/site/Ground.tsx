@@ -3,12 +3,13 @@ import { useMemo } from 'react'
 import { CircleGeometry, LineSegments, Mesh, type Vector2 } from 'three'
 import { groundMaterial } from '../ground/groundMaterial'
 import { tableTexture } from '../ground/potential'
+import { lasting } from '../ink/lasting'
 import { strokeMaterial } from '../ink/sheetMaterials'
 import { useMeshes } from '../ink/useMeshes'
 import type { LiveningPicture } from './liveningPicture'
 import { grass } from './scenery'
 
-const stroke = strokeMaterial()
+const stroke = lasting(strokeMaterial())
 
 export function Ground({ livening }: { livening: LiveningPicture | null }) {
   const material = useMemo(groundMaterial, [])
