@@ -99,9 +99,26 @@ function inSpace(a: Segment, b: Segment): Mean {
   const points = isSwapped ? b : a
   const whole = isSwapped ? a : b
   const nearest = a.electrode === b.electrode ? Math.max(a.radius, b.radius) : 0
-  const ours = lineOf(points, false, 0)
-  return (mirrored, shift) =>
-    meanOfLines(ours, lineOf(whole, mirrored, isSwapped && !mirrored ? -shift : shift), nearest)
+  const longest = Math.max(a.length, b.length)
+  const dx = whole.x - points.x
+  const dy = whole.y - points.y
+  const flat = dx * dx + dy * dy
+  const [ours, theirs] = [lineOf(points, false, 0), lineOf(whole, false, 0)]
+  const flatOnOurs = dx * ours.ux + dy * ours.uy
+  const flatOnTheirs = dx * theirs.ux + dy * theirs.uy
+  return (mirrored, asked) => {
+    const shift = isSwapped && !mirrored ? -asked : asked
+    const dz = (mirrored ? shift - whole.depth : shift + whole.depth) - points.depth
+    const square = flat + dz * dz
+    if (square > FAR * FAR * longest * longest) {
+      const onOurs = flatOnOurs + dz * ours.uz
+      const onTheirs = flatOnTheirs + (mirrored ? -dz : dz) * theirs.uz
+      const bendOurs = ((3 * onOurs * onOurs) / square - 1) * ours.length * ours.length
+      const bendTheirs = ((3 * onTheirs * onTheirs) / square - 1) * theirs.length * theirs.length
+      return (1 + (bendOurs + bendTheirs) / (24 * square)) / Math.sqrt(square)
+    }
+    return meanOfLines(ours, lineOf(whole, mirrored, shift), nearest)
+  }
 }
 
 function isFirst(a: Segment, b: Segment): boolean {
@@ -123,26 +140,21 @@ function meanOfLines(a: Line, b: Line, nearest: number): number {
   const square = dx * dx + dy * dy + dz * dz
   const onA = dx * a.ux + dy * a.uy + dz * a.uz
   const turn = a.ux * b.ux + a.uy * b.uy + a.uz * b.uz
-  const longest = Math.max(a.length, b.length)
-  if (square > FAR * FAR * longest * longest) {
-    const onB = dx * b.ux + dy * b.uy + dz * b.uz
-    const bendA = ((3 * onA * onA) / square - 1) * a.length * a.length
-    const bendB = ((3 * onB * onB) / square - 1) * b.length * b.length
-    return (1 + (bendA + bendB) / (24 * square)) / Math.sqrt(square)
-  }
   if (1 - Math.abs(turn) < 1e-12) {
     const apart = Math.sqrt(Math.max(0, square - onA * onA) + nearest * nearest)
     return meanBetweenLines(apart, onA, a.length, b.length)
   }
-  return pointsOf(a.length).reduce((sum, [at, weight]) => sum + weight * toPoint(a, b, at, nearest), 0)
+  const points = square > NEAR * NEAR * b.length * b.length ? GAUSS : TWO_PANELS
+  let sum = 0
+  for (const [at, weight] of points) sum += weight * toPoint(a, b, (at - 0.5) * a.length, nearest)
+  return sum
 }
 
-/** Two panels of Gauss points: lines that meet in a corner have a logarithm at that end. */
-function pointsOf(length: number): readonly (readonly [number, number])[] {
-  return [0, 0.5].flatMap((start) =>
-    GAUSS.map(([at, weight]) => [(start + 0.5 * at - 0.5) * length, 0.5 * weight] as const),
-  )
-}
+/** Nearer than this many lengths of the longer line four points are not enough. */
+const NEAR = 1.5
+
+/** Gauss points on each half: lines that meet in a corner have a logarithm at that end. */
+const TWO_PANELS = [0, 0.5].flatMap((start) => GAUSS.map(([at, weight]) => [start + 0.5 * at, 0.5 * weight] as const))
 
 /** Mean of 1/distance from the point `at` along a to the whole of b. */
 function toPoint(a: Line, b: Line, at: number, nearest: number): number {
@@ -161,10 +173,13 @@ function wireToDisc(disc: Segment, wire: Segment, way: 1 | -1): Mean {
   return (mirrored, shift) => {
     const middle = mirrored ? disc.depth + wire.depth - shift : disc.depth - wire.depth - way * shift
     const lean = (mirrored ? 1 : -1) * (along?.z ?? 1)
-    return pointsOf(wire.length).reduce((sum, [at, weight]) => {
+    let sum = 0
+    for (const [share, weight] of GAUSS) {
+      const at = (share - 0.5) * wire.length
       const dx = wire.x + at * (along?.x ?? 0) - disc.x
       const dy = wire.y + at * (along?.y ?? 0) - disc.y
-      return sum + weight * meanToDisc(disc.radius, Math.sqrt(dx * dx + dy * dy), middle + lean * at)
-    }, 0)
+      sum += weight * meanToDisc(disc.radius, Math.sqrt(dx * dx + dy * dy), middle + lean * at)
+    }
+    return sum
   }
 }

@@ -24,10 +24,10 @@ export interface Segment {
 /** With 12 the resistance is within 0.3 % of the limit of many segments (60 or 100 change it by less than that). */
 const SEGMENTS_PER_ROD = 12
 
-/** A wire is longer for its depth, so its ends matter less, but it has more of them to lead to. */
-const SEGMENTS_PER_WIRE = 2 * SEGMENTS_PER_ROD
+/** A wire gets one piece for so many metres, but no fewer than a rod and no more than twice as many. */
+const METRES_PER_PIECE = 0.5
 
-/** @param perRod pieces of a rod; a wire gets twice as many */
+/** @param perRod pieces of a rod; a long wire gets twice as many */
 export function segmentsOf(
   soil: LayeredSoil,
   electrodes: readonly Electrode[],
@@ -40,8 +40,7 @@ export function segmentsOf(
 
 function segmentsOfShape(soil: LayeredSoil, shape: Shape, electrode: number, perRod: number): readonly Segment[] {
   if (shape.kind === 'disc') return [discSegment(soil, shape, electrode)]
-  if (shape.kind === 'wire')
-    return wireSegments(soil, shape, electrode, (SEGMENTS_PER_WIRE / SEGMENTS_PER_ROD) * perRod)
+  if (shape.kind === 'wire') return wireSegments(soil, shape, electrode, perRod)
   const top = { ...shape.at, depth: shape.top }
   const bottom = { ...shape.at, depth: shape.top + shape.length }
   const { radius, length } = shape
@@ -53,9 +52,10 @@ function discSegment(soil: LayeredSoil, disc: Omit<Disc, 'id'>, electrode: numbe
   return { electrode, x: at.x, y: at.y, radius, depth, length: 0, isLower: depth > soil.boundary, isDisc: true }
 }
 
-function wireSegments(soil: LayeredSoil, wire: Omit<Wire, 'id'>, electrode: number, pieces: number): Segment[] {
+function wireSegments(soil: LayeredSoil, wire: Omit<Wire, 'id'>, electrode: number, perRod: number): Segment[] {
   const sides = sidesOf(wire)
   const total = sides.reduce((sum, [from, to]) => sum + lengthBetween(from, to), 0)
+  const pieces = Math.min(2, Math.max(1, total / METRES_PER_PIECE / SEGMENTS_PER_ROD)) * perRod
   const made = { electrode, radius: wire.radius, perMetre: pieces / total }
   return sides.flatMap(([from, to]) => straightSegments(soil, from, to, made))
 }
