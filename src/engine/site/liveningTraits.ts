@@ -5,13 +5,15 @@
  */
 import { invariant } from '../units/invariant'
 import type { Livening, LiveningKind, LiveningOf } from './livening'
-import { backFedPhases, backFedVoltage, findBackFeedStop } from './backFeed'
+import { backFedPhases, backFeedSigns, backFedVoltage, findBackFeedStop } from './backFeed'
 import { isGuarded, leadsAtWire } from './leadsAtWire'
 import { phasesOf } from './phasesOf'
 import { requireSwitch } from './questions'
 import { phases, type Phase, type Scenario, type ScenarioSwitch, type ThingId } from './scenario'
-import type { Site } from './site'
+import type { Evidence, Site } from './site'
 import { isLowVoltageFed, suppliedVoltage } from './supplied'
+
+export type Sign = Pick<Evidence, 'of' | 'by' | 'says'>
 
 export interface LiveningTraits<Kind extends LiveningKind> {
   /** Feeders that have to be in service for it to happen; none where it brings a source of its own. */
@@ -23,6 +25,8 @@ export interface LiveningTraits<Kind extends LiveningKind> {
    * leaves its marks there. `elsewhere`: by anything that cannot be seen from the pole.
    */
   readonly by: 'switch' | 'crossing' | 'elsewhere'
+  /** What everybody on site sees and hears of it; a flash and a crack when not said. */
+  signs?(scenario: Scenario, livening: LiveningOf<Kind>): readonly Sign[]
   /** Volts to earth that it puts there, where no feeder is behind it. */
   voltage?(scenario: Scenario, livening: LiveningOf<Kind>): number
   /** Why it cannot happen any more, as a kebab fact; undefined while its cause stands. */
@@ -66,7 +70,10 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     feeders: () => [],
     phases: () => phases,
     by: 'elsewhere',
-    removedBy: () => undefined,
+    removedBy: (site, it) => {
+      const feeder = site.scenario.parallels?.find(({ id }) => id === it.parallel)?.feeder
+      return feeder === undefined ? undefined : whenOut(site, feeder, 'feeder-taken-out')
+    },
   },
   'pick-up': {
     feeders: () => [],
@@ -91,12 +98,14 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     phases: (scenario, it) => backFedPhases(scenario, it.source),
     by: 'elsewhere',
     voltage: (scenario, it) => backFedVoltage(scenario, it.source),
+    signs: (scenario, it) => backFeedSigns(scenario, it.source),
     removedBy: (site, it) => findBackFeedStop(site, it.source),
   },
   'street-lamps-on': {
     feeders: () => [],
     phases: () => [],
     by: 'elsewhere',
+    signs: (_, it) => [{ of: it.wire, by: 'look', says: 'livening.lamps' }],
     removedBy: (site, it) => {
       if (site.mains[it.wire]?.lock !== null) return 'street-lamps-locked'
       return isLowVoltageFed(site, (phase) => suppliedVoltage(site, phase) > 0) ? undefined : 'low-voltage-dead'
@@ -106,6 +115,7 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     feeders: () => [],
     phases: () => [],
     by: 'elsewhere',
+    signs: (_, it) => [{ of: it.wire, by: 'look', says: 'livening.spark' }],
     removedBy: (site, it) => {
       if (isGuarded(site, it.wire)) return 'wire-guarded'
       if (leadsAtWire(site, it.wire).length === 0) return 'no-lead-at-the-wires'

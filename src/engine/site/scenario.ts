@@ -158,6 +158,8 @@ export interface EmbeddedSource {
 /** A circuit beside the section that stays alive. */
 export interface ParallelCircuit {
   readonly id: ThingId
+  /** The feeder whose line goes on past the section on the same poles; unsaid: a network of its own, always alive. */
+  readonly feeder?: ThingId
   /** Phase to phase, volts; of a single wire, to earth. */
   readonly voltage: number
   readonly conductors: readonly Conductor[]

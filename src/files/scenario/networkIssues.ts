@@ -165,7 +165,15 @@ function parallelIssues(path: Path, parallel: Json, file: Json): readonly Issue[
     ...asList(file.conductors),
     ...asList(file.feeders).flatMap((it) => (it.neutralWire === undefined ? [] : [asObject(it.neutralWire)])),
   ]
+  const feeder = asList(file.feeders).find((it) => it.id === parallel.feeder)
+  const missing = phasesOf(parallel.conductors).filter((it) => !phasesOf(feeder?.conductors).includes(it))
   return [
+    ...(feeder !== undefined && feeder.voltageV !== parallel.voltageV
+      ? [issue([...path, 'voltageV'], parallel.voltageV, `${String(feeder.voltageV)}, as its feeder`)]
+      : []),
+    ...(feeder !== undefined && missing.length > 0
+      ? [issue([...path, 'feeder'], parallel.feeder, `a feeder with phase ${missing.join(', ')}`)]
+      : []),
     ...(Number(fromM) < low ? [issue([...path, 'fromM'], fromM, `at least ${low}, where the section begins`)] : []),
     ...(Number(toM) > high ? [issue([...path, 'toM'], toM, `at most ${high}, where the section ends`)] : []),
     ...(Number(toM) < Number(fromM) + 1 ? [issue([...path, 'toM'], toM, 'at least 1 m beyond fromM')] : []),
@@ -197,6 +205,9 @@ function liveningIssues(path: Path, livening: Json, file: Json): readonly Issue[
     }),
     ...(kind === 'induction' && parallel !== undefined && parallel.faultCurrentA === undefined
       ? [issue([...path, 'parallel'], livening.parallel, 'a parallel circuit with faultCurrentA')]
+      : []),
+    ...(kind === 'pick-up' && parallel?.feeder !== undefined
+      ? [issue([...path, 'parallel'], livening.parallel, 'a parallel circuit without a feeder: a network of its own')]
       : []),
     ...(kind === 'pick-up' && parallel !== undefined && phasesOf(parallel.conductors).length === 1
       ? [issue([...path, 'parallel'], livening.parallel, 'a parallel circuit of two or three phases')]

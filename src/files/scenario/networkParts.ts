@@ -71,6 +71,7 @@ export const feeder = shape({
 
 export const parallel = shape({
   id: id(),
+  feeder: optional(id()),
   voltage: volts(100, 1_000_000),
   conductors,
   from: metres(-50_000, 50_000),

@@ -51,6 +51,7 @@ function danglingIssues(file: Json): readonly Issue[] {
     ...listAt(file, 'crew').flatMap((it, i) =>
       missing(`$.crew[${i}].startsAt.switch`, asObject(it.startsAt).switch, switches, 'switch'),
     ),
+    ...listAt(file, 'parallels').flatMap((it, i) => missing(`$.parallels[${i}].feeder`, it.feeder, feeders, 'feeder')),
     ...listAt(file, 'livenings').flatMap((it, i) => [
       ...missing(`$.livenings[${i}].switch`, it.switch, switches, 'switch'),
       ...missing(`$.livenings[${i}].feeder`, it.feeder, feeders, 'feeder'),

@@ -5,6 +5,7 @@ import { say, type WordKey } from '../../text'
 const parts: readonly (readonly [RegExp, WordKey])[] = [
   [/^lv\/emf-(?<phase>\w)$/, 'netlist.lv-source'],
   [/^beside\/(?<circuit>[^/]+)\/emf-(?<phase>\w)$/, 'netlist.beside-emf'],
+  [/^beside\/(?<circuit>[^/]+)\/from-(?<phase>\w)$/, 'netlist.beside-from'],
   [/^beside\/(?<circuit>[^/]+)\/load-(?<phase>\w)$/, 'netlist.beside-load'],
   [/^beside\/(?<circuit>[^/]+)\/fault-(?<phase>\w)$/, 'netlist.beside-fault'],
   [/^own\/(?<source>[^/]+)\/emf-(?<phase>\w)$/, 'netlist.own-emf'],

@@ -33,6 +33,7 @@ export const netlist = {
   'netlist.neutral-earth': 'Neutral wire {wire}, earth at {place}',
   'netlist.neutral-fault': 'Feeder {feeder}, phase {phase} on the neutral wire',
   'netlist.beside-emf': 'Circuit {circuit} beside the section, voltage of phase {phase}',
+  'netlist.beside-from': 'Circuit {circuit} beside the section, joint of phase {phase} to its feeder',
   'netlist.beside-load': 'Circuit {circuit} beside the section, load of phase {phase}',
   'netlist.beside-fault': 'Circuit {circuit} beside the section, earth fault of phase {phase}',
   'netlist.station-earth': 'Feeder {feeder}, earth of the station',

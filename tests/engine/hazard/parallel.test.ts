@@ -244,3 +244,36 @@ describe('on the site', () => {
     expect(with33.siteRise).not.toBe(plain.siteRise)
   })
 })
+
+describe('a feeder that goes on past the section on the same poles', () => {
+  const conductors = besideSection.conductors.map((it, i) => ({
+    ...it,
+    id: `fx-on-${it.phase}`,
+    x: i - 1,
+    height: 9.6,
+  }))
+  const goesOn = inScenario(besides({ id: 'fx-on', feeder: 'fx', voltage: 11_000, conductors, loadCurrent: 100 }))
+  const out: Change = (site) => ({ ...site, feedersOut: ['fx'] })
+
+  it('is alive from its own source: the section picks up kilovolts a metre below it, nothing once it is out', () => {
+    const alive = voltages(momentOf(isolatedSite(goesOn)), 'none')
+    // E - I Z over 4 km of line with 100 A of balanced load, 0.7 + j0.4 Ω a kilometre and the source
+    expect(alive('fx-on-A@crossing') / (11_000 / Math.sqrt(3))).toBeGreaterThan(0.93)
+    expect(alive('fx-on-A@crossing') / (11_000 / Math.sqrt(3))).toBeLessThan(0.99)
+    expect(alive('conductor-a@pole')).toBeGreaterThan(300)
+    const dead = voltages(momentOf(isolatedSite(goesOn, out)), 'none')
+    expect(dead('fx-on-A@crossing')).toBeLessThan(1)
+    expect(dead('conductor-a@pole')).toBeLessThan(1)
+  })
+
+  it('its own conductor falls: the fault runs on beside the section to where it fell, and its relay takes it off', () => {
+    const plain = storyOf(momentOf(earthedSite()), 'clash-b')
+    const story = storyOf(momentOf(earthedSite(goesOn)), 'clash-b')
+    // the rod rules the loop: what its load leaves of the voltage, and 540 m more of line
+    const left = voltages(momentOf(isolatedSite(goesOn)), 'none')('fx-on-B@crossing') / (11_000 / Math.sqrt(3))
+    expect(story.liveCurrent / plain.liveCurrent / left).toBeCloseTo(1, 2)
+    expect(story.clearedBy).toBe('earth-fault')
+    // its reclosing is blocked for the job: tripped, it stays dead, and so does what goes on of it
+    expect(story.end).toBeLessThan(10)
+  })
+})

@@ -20,6 +20,7 @@ import { metalwork } from './metalwork'
 import { withOpened } from './opened'
 import { pole } from './pole'
 import { section } from './section'
+import { feedersBeside } from './sources'
 import { stay } from './stay'
 import { truckParts } from './truck'
 import { requireFeeder, supply } from './supply'
@@ -41,10 +42,10 @@ export function buildCircuit(
 ): SiteCircuit {
   const links = linksOf(scenario, fitted, livening, live)
   const own = liveningSource(scenario, livening)
+  const beside = feedersBeside(scenario, fitted, livening, live)
+  const alive = [...new Set([...live.filter((id) => id !== own?.id), ...beside])]
   const elements = [
-    ...live
-      .filter((id) => id !== own?.id)
-      .flatMap((feeder) => standing(scenario, feeder, () => supply(scenario, requireFeeder(scenario, feeder)))),
+    ...alive.flatMap((feeder) => standing(scenario, feeder, () => supply(scenario, requireFeeder(scenario, feeder)))),
     ...(own !== undefined && live.includes(own.id) ? own.elements : []),
     ...links,
     ...isolationEarths(scenario, fitted),
@@ -61,9 +62,11 @@ export function buildCircuit(
     ...nearEarths(scenario, ground),
     ...groundThings(scenario, ground),
     ...handles(scenario, ground),
-    ...standing(scenario, 'parallels', () => (scenario.parallels ?? []).flatMap(parallelSources)),
+    ...(scenario.parallels ?? [])
+      .filter((it) => it.feeder === undefined || alive.includes(it.feeder))
+      .flatMap((it) => standing(scenario, `${it.id} beside`, () => parallelSources(it))),
     ...scenario.feeders
-      .filter((feeder) => !live.includes(feeder.id))
+      .filter((feeder) => !alive.includes(feeder.id))
       .flatMap((feeder) => standing(scenario, `${feeder.id} idle`, () => idleNeutral(scenario, feeder))),
     electrodesElement(ground),
   ]

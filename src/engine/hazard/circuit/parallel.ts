@@ -1,7 +1,8 @@
 /**
  * A circuit beside the section that stays alive. Over the stretch where the two run together its conductors are branches
- * of the same coupled element (section.ts): series and capacitance. An ideal source holds its voltages where the stretch
- * begins, and ideal sources draw its load where it ends; a fault elsewhere draws its current there too, to remote earth.
+ * of the same coupled element (section.ts): series and capacitance. Where the stretch begins an ideal source holds its
+ * voltages, or a feeder goes on into it; where it ends ideal sources draw its load. A fault elsewhere draws its current
+ * there too, to remote earth.
  * A balanced load has power factor 1, a fault's current is in phase with its own phase's voltage (own choice: its angle
  * only matters beside the load).
  */
@@ -9,9 +10,10 @@ import { magnitude, negate, scale, subtract, type Complex } from '../../math/com
 import type { Element } from '../../physics/network'
 import { REMOTE_EARTH } from '../../physics/network'
 import { phasesOf, voltageToEarth } from '../../site/phasesOf'
-import type { ParallelCircuit, Phase, Scenario } from '../../site/scenario'
+import type { ParallelCircuit, Phase, Scenario, ThingId } from '../../site/scenario'
 import { invariant } from '../../units/invariant'
-import { conductorNode } from './nodes'
+import { conductorNode, feederNode } from './nodes'
+import { jointResistance, resistor } from './parts'
 import { phasor } from './phasor'
 
 export function requireParallel(scenario: Scenario, id: string): ParallelCircuit {
@@ -28,24 +30,31 @@ export function parallelPlaces(it: ParallelCircuit): readonly { readonly name: s
   ]
 }
 
-/** What it is fed with; its conductors are in the section's elements. */
+/** What it is fed with while it is alive; its conductors are in the section's elements. */
 export function parallelSources(it: ParallelCircuit): readonly Element[] {
   return [
-    ...it.conductors.map(
-      ({ id, phase }): Element => ({
-        id: parallelEmfId(it, phase),
-        kind: 'voltage',
-        from: conductorNode(id, `${it.id}-from`),
-        to: REMOTE_EARTH,
-        voltage: voltageOf(it, phase),
-      }),
-    ),
+    ...it.conductors.map(({ id, phase }): Element => {
+      const begins = conductorNode(id, `${it.id}-from`)
+      if (it.feeder !== undefined) {
+        return resistor(`beside/${it.id}/from-${phase}`, feederNode(it.feeder, 'end', phase), begins, jointResistance)
+      }
+      const voltage = voltageOf(it, phase)
+      return { id: parallelEmfId(it, phase), kind: 'voltage', from: begins, to: REMOTE_EARTH, voltage }
+    }),
     ...(it.loadCurrent === 0 ? [] : it.conductors.map(({ phase }) => drawn(it, phase, 'load', loadOf(it, phase)))),
   ]
 }
 
 export function parallelEmfId({ id }: ParallelCircuit, phase: Phase): string {
   return `beside/${id}/emf-${phase}`
+}
+
+/** Where a conductor of the feeder comes to at the crossing: its line ends there, or goes on beside the section. */
+export function feederAtCrossing(scenario: Scenario, feeder: ThingId, phase: Phase): string {
+  const along = scenario.section.crossingAlong
+  const beside = scenario.parallels?.find((it) => it.feeder === feeder && it.from <= along && along <= it.to)
+  const conductor = beside?.conductors.find((it) => it.phase === phase)
+  return conductor === undefined ? feederNode(feeder, 'end', phase) : conductorNode(conductor.id, 'crossing')
 }
 
 /** To earth, volts. */

@@ -1,4 +1,7 @@
-/** Which feeders reach the section: by the switches as they stand and, if its cause stands, by the livening. */
+/**
+ * Which feeders reach the section: by the switches as they stand and, if its cause stands, by the livening. And which are
+ * alive beside it.
+ */
 import type { Livening, Scenario, ThingId } from '../../site/scenario'
 import type { Fitted } from './fitted'
 import { feedersOf } from '../../site/liveningTraits'
@@ -10,4 +13,16 @@ export function feedersReaching(scenario: Scenario, fitted: Fitted, livening: Li
     .map((at) => at.feeder)
   const reaching = livening === 'none' ? closed : [...closed, ...feedersOf(scenario, livening)]
   return [...new Set(reaching)].filter((id) => !fitted.feedersOut.includes(id)).sort()
+}
+
+/** Feeders that go on past the section on the same poles, but for those out of service or tripped in this story. */
+export function feedersBeside(
+  scenario: Scenario,
+  fitted: Fitted,
+  livening: Livening | 'none',
+  live: readonly ThingId[],
+): readonly ThingId[] {
+  const tripped = feedersReaching(scenario, fitted, livening).filter((id) => !live.includes(id))
+  const beside = (scenario.parallels ?? []).flatMap(({ feeder }) => (feeder === undefined ? [] : [feeder]))
+  return [...new Set(beside)].filter((id) => !fitted.feedersOut.includes(id) && !tripped.includes(id)).sort()
 }

@@ -1,7 +1,8 @@
 /** A live conductor of the crossing circuit falls onto the same-named conductor of the section (procedure D5). */
 import type { Element } from '../../../physics/network'
 import type { Phase, Scenario, ThingId } from '../../../site/scenario'
-import { conductorNode, feederNode } from '../nodes'
+import { conductorNode } from '../nodes'
+import { feederAtCrossing } from '../parallel'
 import { jointResistance, resistor } from '../parts'
 import { conductorOfPhase } from '../supply'
 import type { Mechanism } from './mechanism'
@@ -17,7 +18,7 @@ export function clashLink(scenario: Scenario, feeder: ThingId, phase: Phase, imp
   const conductor = conductorOfPhase(scenario.conductors, phase)
   return resistor(
     `clash-${phase}`,
-    feederNode(feeder, 'end', phase),
+    feederAtCrossing(scenario, feeder, phase),
     conductorNode(conductor.id, 'crossing'),
     Math.max(impedance, jointResistance),
   )
