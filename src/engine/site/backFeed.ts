@@ -1,7 +1,7 @@
 /** What a source behind a transformer of the section is to the place: where it gets to, what keeps it away. */
 import { invariant } from '../units/invariant'
 import type { EmbeddedSource, Phase, Scenario, ThingId, Transformer } from './scenario'
-import type { Site } from './site'
+import type { Evidence, Site } from './site'
 
 function requireSource(scenario: Scenario, id: ThingId): EmbeddedSource {
   const source = scenario.embedded?.find((it) => it.id === id)
@@ -19,6 +19,15 @@ function transformerOf(scenario: Scenario, source: ThingId): Transformer {
 /** Conductors that its transformer is on: it lifts them all, be it on one phase only. */
 export function backFedPhases(scenario: Scenario, source: ThingId): readonly Phase[] {
   return transformerOf(scenario, source).phases
+}
+
+/** A small source makes no flash: the line hums, and a set is heard. */
+export function backFeedSigns(scenario: Scenario, source: ThingId): readonly Pick<Evidence, 'of' | 'by' | 'says'>[] {
+  const isSet = requireSource(scenario, source).kind === 'generator'
+  return [
+    ...(isSet ? [{ of: source, by: 'hear', says: 'livening.set-runs' } as const] : []),
+    { of: 'pole-top', by: 'hear', says: 'livening.hum' },
+  ]
 }
 
 /** Volts to earth of each conductor while nothing else ties the line; a single wire has all of it. */

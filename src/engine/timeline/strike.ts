@@ -2,7 +2,7 @@
 import { perceive } from '../actions/changes'
 import { declaredCorner } from '../hazard/corner'
 import { liven } from '../hazard/liven'
-import { findRemovedCause, traitsOf } from '../site/liveningTraits'
+import { findRemovedCause, traitsOf, type Sign } from '../site/liveningTraits'
 import type { ItemId, Livening, ThingId } from '../site/scenario'
 import type { Site } from '../site/site'
 import { invariant } from '../units/invariant'
@@ -55,7 +55,9 @@ export function strikeNow(events: Events, moment: Moment, index: number): Events
 
 /** The site after it: gear that carried current and insulation that failed stay so, everybody has seen and heard. */
 export function afterStrike(site: Site, moment: Moment, strike: Strike): Site {
-  const left = leftBehind(moment, requireLivening(site, strike.livening))
+  const livening = requireLivening(site, strike.livening)
+  const left = leftBehind(moment, livening)
+  const signs = traitsOf(livening).signs?.(site.scenario, livening) ?? flashAndCrack
   const items = Object.fromEntries(
     Object.entries(site.items).map(([id, item]) => [
       id,
@@ -64,17 +66,13 @@ export function afterStrike(site: Site, moment: Moment, strike: Strike): Site {
   )
   const record = { id: strike.livening, at: strike.at, cleared: left.cleared, provedOff: false }
   const struck: Site = { ...site, items, livening: record, paper: { ...site.paper, safeToWork: false } }
-  return Object.keys(site.persons).reduce(
-    (next, who) =>
-      perceive(
-        next,
-        who,
-        { of: 'pole-top', by: 'look', says: 'livening.flash' },
-        { of: 'pole-top', by: 'hear', says: 'livening.bang' },
-      ),
-    struck,
-  )
+  return Object.keys(site.persons).reduce((next, who) => perceive(next, who, ...signs), struck)
 }
+
+const flashAndCrack: readonly Sign[] = [
+  { of: 'pole-top', by: 'look', says: 'livening.flash' },
+  { of: 'pole-top', by: 'hear', says: 'livening.bang' },
+]
 
 interface LeftBehind {
   readonly faulted: readonly ItemId[]

@@ -213,6 +213,10 @@ const perceived = {
   'feel.clamp-turns': 'Pulled with the stick: it turns on the wire',
   'ground.no-services': 'Plans and locator show nothing under {x:m} east, {y:m} north',
   'livening.bang': 'A crack and a hum from the line',
+  'livening.hum': 'A hum from the line',
+  'livening.lamps': 'The street lamps come on',
+  'livening.set-runs': 'A generating set is running somewhere',
+  'livening.spark': 'A spark on the low voltage',
   'livening.flash': 'A flash over the next span',
   'pole.inspected':
     'No cracks, spalling or bare steel down to the ground line, which is firm; arm and stay tight; insulator {insulator:choice}',

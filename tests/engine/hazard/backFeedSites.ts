@@ -19,7 +19,7 @@ export const smallTransformer: Transformer = {
 }
 
 /** 5 kVA; what it gives into a lasting short circuit is its rated current (usual of small sets; from memory). */
-const smallSet: EmbeddedSource = {
+export const smallSet: EmbeddedSource = {
   id: 'set-1',
   kind: 'generator',
   transformer: 't1',
