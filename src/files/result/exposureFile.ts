@@ -6,6 +6,9 @@ type File = Readonly<Record<string, unknown>>
 /** A bystander is judged by the voltage of a pace or touch, the crew by the current through the body. */
 export const bystander = 'bystander'
 
+/** Instead of seconds, where nothing cleared it before the horizon. */
+export const uncleared = 'uncleared'
+
 export function exposureFile(exposure: Exposure): File {
   const {
     prospectiveVoltage,
@@ -25,7 +28,7 @@ export function exposureFile(exposure: Exposure): File {
     bodyVoltageV: bodyVoltage,
     bodyCurrentA: bodyCurrent,
     heartEquivalentA: heartEquivalent,
-    durationS: duration,
+    durationS: exposure.cleared ? duration : uncleared,
     shots: { count: shots.count, longestS: shots.longest, totalS: shots.total },
     ...(exposure.person === bystander ? { limitV: limit, judgedV: judged } : { limitA: limit, judgedA: judged }),
     layer: layer && { item: layer.item, voltageV: layer.voltage, did: layer.did },
@@ -39,7 +42,7 @@ export function storyFile(answer: StoryAnswer): File {
     ...rest,
     siteRiseV: siteRise,
     liveCurrentA: liveCurrent,
-    durationS: duration,
+    durationS: answer.clearedBy === 'nothing' ? uncleared : duration,
     endS: end,
     shots: shots.map((it) => ({ fromS: it.from, toS: it.to, currentA: it.current })),
     exposures: exposures.map(exposureFile),

@@ -1,7 +1,7 @@
 /** `earths-on/result`, version 1: what grading a run gave, with the unit in each key and the digests of what it rests on. */
 import type { Result } from '../../engine'
 import { canonicalText } from '../canonical'
-import { bystander, exposureFile } from './exposureFile'
+import { bystander, exposureFile, uncleared } from './exposureFile'
 
 const resultFormat = 'earths-on/result'
 const resultVersion = 1
@@ -28,7 +28,7 @@ function resultFile(result: Result): Readonly<Record<string, unknown>> {
       livening: visible.livening,
       at: visible.at,
       clearedBy: visible.clearedBy,
-      durationS: visible.duration,
+      durationS: visible.clearedBy === 'nothing' ? uncleared : visible.duration,
       siteRiseV: visible.siteRise,
       liveCurrentA: visible.liveCurrent,
       exposures: visible.exposures.map(exposureFile),

@@ -101,13 +101,13 @@ export function groundReport(
 }
 
 function hazardOf(hazard: GroundHazard): Pick<GroundReport, 'tolerable' | 'tolerableContour' | 'barrier' | 'touches'> {
-  const { duration, beyondRange, tolerableStep, tolerableTouch, contour, barrier, touches } = hazard
+  const { duration, cleared, beyondRange, tolerableStep, tolerableTouch, contour, barrier, touches } = hazard
   const worst = barrier.worstAlong
   return {
     tolerable: {
       stepV: tolerableStep,
       touchV: tolerableTouch,
-      durationS: Number.isFinite(duration) ? duration : 'uncleared',
+      durationS: cleared ? duration : 'uncleared',
       isBeyondRange: beyondRange,
     },
     tolerableContour: contour.map((ring) => ring.map(place)),

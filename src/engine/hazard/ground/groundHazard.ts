@@ -22,6 +22,8 @@ export interface GroundHazard {
   readonly kind: 'ground-hazard'
   /** Seconds: the longest shot, which the tolerable voltages are for. */
   readonly duration: number
+  /** Something ended it before the horizon. */
+  readonly cleared: boolean
   readonly beyondRange: boolean
   readonly tolerableStep: number
   readonly tolerableTouch: number
@@ -66,6 +68,7 @@ export function groundHazard(
   return {
     kind: 'ground-hazard',
     duration: line.duration,
+    cleared: line.cleared,
     beyondRange: step.beyondRange,
     tolerableStep: step.limit,
     tolerableTouch: touch.limit,

@@ -1,9 +1,21 @@
 /** A breaker in whole stories: travel between shots, sensitive earth fault, shots by themselves, a coil-earthed network. */
 import { describe, expect, it } from 'vitest'
+import { declaredCorner } from '../../../../src/engine/hazard/corner'
+import { groundHazard } from '../../../../src/engine/hazard/ground/groundHazard'
 import { advance, freshBreaker, nextOf, type Breaker } from '../../../../src/engine/hazard/protection/breaker'
 import type { Feeder } from '../../../../src/engine/site/scenario'
 import { crossingFeeder, feedersWith, inverse, line, phaseVoltage, reclosing } from '../protectionSites'
-import { bondOn, changed, earthedSite, exposureOf, inScenario, leftHandOnB, momentOf, storyOf } from '../sites'
+import {
+  bondOn,
+  changed,
+  earthedSite,
+  exposureOf,
+  inScenario,
+  leftHandOnB,
+  momentOf,
+  sharedCache,
+  storyOf,
+} from '../sites'
 
 describe('travel between two shots', () => {
   const currents = (residual: number, phase = residual) => ({ residual, phase })
@@ -116,6 +128,10 @@ describe('fact 9: a coil-earthed network', () => {
     expect(worker).toMatchObject({ cleared: false, duration: 600, zone: 'AC-4.3' })
     const pace = exposureOf(story, 'bystander', 'bystander-pace')
     expect(pace).toMatchObject({ duration: 600, beyondRange: true, cleared: false })
+    expect(groundHazard(momentOf(site()), 'clash-b', declaredCorner, { cache: sharedCache })).toMatchObject({
+      cleared: false,
+      beyondRange: true,
+    })
   })
 
   it('a sensitive relay ends it, where one is in service', () => {
