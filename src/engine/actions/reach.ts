@@ -5,7 +5,7 @@
 import { posture } from '../site/bodies'
 import { gearOf, numberOf, requirePerson, requireItem } from '../site/questions'
 import type { ItemId, PersonId, ThingId } from '../site/scenario'
-import { sectionNeutral } from '../site/sectionNeutral'
+import { findSectionNeutral } from '../site/findSectionNeutral'
 import type { Site } from '../site/site'
 
 const shoulderAboveFeet = 1.4
@@ -20,7 +20,7 @@ interface SpacePoint {
 /** Where a thing of the pole top is; undefined for what is not one point. */
 export function findPointOf(site: Site, thing: ThingId): SpacePoint | undefined {
   const { conductors, lv, pole } = site.scenario
-  const neutral = sectionNeutral(site.scenario)
+  const neutral = findSectionNeutral(site.scenario)
   const wire = [...conductors, ...lv.wires, ...(neutral ? [neutral] : [])].find((it) => it.id === thing)
   if (wire) return { x: 0, y: wire.x, z: wire.height }
   if (thing === 'arm') return { x: 0, y: 0, z: pole.armHeight }

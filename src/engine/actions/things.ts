@@ -2,7 +2,7 @@
 import { requireGearType } from '../gear/catalogue'
 import { phasesOf } from '../site/phasesOf'
 import type { ItemId, ThingId } from '../site/scenario'
-import { sectionNeutral } from '../site/sectionNeutral'
+import { findSectionNeutral } from '../site/findSectionNeutral'
 import { mainsOf } from '../site/mains'
 import type { Site } from '../site/site'
 
@@ -32,7 +32,7 @@ const lvNeutrals = (site: Site): readonly ThingId[] =>
 
 /** The neutral wire of the line itself, where it has one. */
 const lineNeutrals = (site: Site): readonly ThingId[] => {
-  const wire = sectionNeutral(site.scenario)
+  const wire = findSectionNeutral(site.scenario)
   return wire === undefined ? [] : [wire.id]
 }
 

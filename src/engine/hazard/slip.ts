@@ -7,7 +7,7 @@ import { isUnsolvable, type Unsolvable } from '../physics/network'
 import type { Body, Contact, Limb, Surface } from '../site/contact'
 import { distance, type GroundPoint } from '../site/place'
 import { gearTypeOf } from '../site/questions'
-import { sectionNeutral } from '../site/sectionNeutral'
+import { findSectionNeutral } from '../site/findSectionNeutral'
 import type { Site } from '../site/site'
 import type { Corner } from './corner'
 import type { Exposure } from './exposure'
@@ -91,7 +91,7 @@ function besideLeg(site: Site, feet: number): readonly Surface[] {
 
 function besideShoulder(site: Site, feet: number): readonly Surface[] {
   const { conductors, lv, pole } = site.scenario
-  const neutral = sectionNeutral(site.scenario)
+  const neutral = findSectionNeutral(site.scenario)
   const shoulder = feet + shoulderAboveFeet
   const isNear = (across: number, height: number): boolean => {
     const up = height - shoulder

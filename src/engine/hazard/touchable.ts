@@ -5,7 +5,7 @@
 import { distanceToElectrode, type Electrode } from '../physics/soil'
 import { distance, type GroundPoint } from '../site/place'
 import type { Scenario } from '../site/scenario'
-import { sectionNeutral } from '../site/sectionNeutral'
+import { findSectionNeutral } from '../site/findSectionNeutral'
 import type { Fitted } from './circuit/fitted'
 import { conductorAtPole, groundThingNode, leadNode, rodNode, stayLowerNode, truckNode } from './circuit/nodes'
 import { poleNode, spreadingResistance } from './circuit/pole'
@@ -47,7 +47,7 @@ export function touchables(scenario: Scenario, fitted: Fitted): readonly Touchab
 
 /** The lead of the neutral wire where it comes down the pole to its earth. */
 function poleEarthTouched(scenario: Scenario): readonly Touchable[] {
-  const wire = sectionNeutral(scenario)
+  const wire = findSectionNeutral(scenario)
   if (wire === undefined) return []
   const { at, radius } = wire.poleEarth
   return [{ node: conductorAtPole(wire.id), at, radius, series: 0 }]

@@ -1,6 +1,6 @@
 /** What is in the soil already, so that nothing else is driven into it or set down on it. */
 import { distance, type GroundPoint } from './place'
-import { sectionNeutral } from './sectionNeutral'
+import { findSectionNeutral } from './findSectionNeutral'
 import type { Site } from './site'
 
 /** From the axis of one to the edge of the other, metres (own choice). */
@@ -25,7 +25,7 @@ export function isTruckPlaceTaken(site: Site, at: GroundPoint): boolean {
 function buried({ scenario, rods }: Site): readonly Taken[] {
   const { pole, stay, lv, grounds = [], switches, transformers = [] } = scenario
   const legs = [{ x: 0, y: 0 }, ...(pole.secondLeg ? [pole.secondLeg.at] : [])]
-  const neutral = sectionNeutral(scenario)?.poleEarth.at
+  const neutral = findSectionNeutral(scenario)?.poleEarth.at
   const earths = [
     stay.anchor,
     lv.neutralEarth.at,
@@ -36,10 +36,7 @@ function buried({ scenario, rods }: Site): readonly Taken[] {
     ...switches.flatMap((it) => (it.handleEarth === undefined ? [] : [{ x: it.along, y: 0 }])),
     ...rods.map((it) => it.at),
   ]
-  return [
-    ...legs.map((at) => ({ at, radius: pole.diameter / 2 })),
-    ...earths.map((at) => ({ at, radius: 0 })),
-  ]
+  return [...legs.map((at) => ({ at, radius: pole.diameter / 2 })), ...earths.map((at) => ({ at, radius: 0 }))]
 }
 
 /** What a truck that conducts stands on. */

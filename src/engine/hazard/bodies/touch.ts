@@ -2,10 +2,10 @@
  * Where a limb meets the circuit: the node behind what it touches, what lies between that node and the surface (concrete
  * by its spreading, a step bolt by its fixing, the same for both feet on one bolt), and the layers on the skin.
  */
-import type { Body, Contact, Limb, Surface } from '../../site/contact'
+import type { Body, Contact, Limb, Stance, Surface } from '../../site/contact'
 import type { GroundPoint } from '../../site/place'
 import type { ItemId, Scenario } from '../../site/scenario'
-import { sectionNeutral } from '../../site/sectionNeutral'
+import { findSectionNeutral } from '../../site/findSectionNeutral'
 import type { Site } from '../../site/site'
 import {
   armNode,
@@ -27,7 +27,7 @@ import { layerOf, type Layer } from './layer'
 
 export type TouchPoint =
   | { readonly kind: 'node'; readonly node: string }
-  | { readonly kind: 'ground'; readonly at: GroundPoint; readonly stance: 'standing' | 'pace' }
+  | { readonly kind: 'ground'; readonly at: GroundPoint; readonly stance: Stance }
 
 export interface Touch {
   readonly limb: Limb
@@ -91,7 +91,7 @@ function contactArea(scenario: Scenario, limb: Limb, on: Surface): number {
 
 function particular(scenario: Scenario, on: Surface): Pick<Touch, 'thing' | 'end'> {
   if (on.kind === 'conductor') {
-    const isNeutral = sectionNeutral(scenario)?.id === on.id
+    const isNeutral = findSectionNeutral(scenario)?.id === on.id
     return { thing: isNeutral ? 'neutral' : on.id, ...(on.end ? { end: on.end } : {}) }
   }
   return (on.kind === 'pole' || on.kind === 'step-bolt') && on.leg === 2 ? { thing: 'leg-2' } : {}

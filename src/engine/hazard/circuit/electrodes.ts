@@ -7,7 +7,7 @@ import type { Element } from '../../physics/network'
 import { isAtSurface, middleOf, solveElectrodes } from '../../physics/soil'
 import type { Electrode, ElectrodeSystem, GroundPoint } from '../../physics/soil'
 import type { Scenario } from '../../site/scenario'
-import { sectionNeutral } from '../../site/sectionNeutral'
+import { findSectionNeutral } from '../../site/findSectionNeutral'
 import { invariant } from '../../units/invariant'
 import type { Fitted } from './fitted'
 import { groundThingElectrodes } from './groundThings'
@@ -75,7 +75,7 @@ export function groundKey(scenario: Scenario, fitted: Fitted): string {
 
 /** The earth of a neutral wire at the worked pole: one node with the wire, whose lead runs down the pole to it. */
 function poleEarthOf(scenario: Scenario): readonly Electrode[] {
-  const wire = sectionNeutral(scenario)
+  const wire = findSectionNeutral(scenario)
   return wire === undefined ? [] : [{ id: conductorAtPole(wire.id), kind: 'rod', top: 0, ...wire.poleEarth }]
 }
 

@@ -1,5 +1,5 @@
 /** The node of anything that belongs to the place, by the id that scenario and orders name it with. */
-import { sectionNeutral } from '../../site/sectionNeutral'
+import { findSectionNeutral } from '../../site/findSectionNeutral'
 import type { Scenario, ThingId } from '../../site/scenario'
 import { invariant } from '../../units/invariant'
 import {
@@ -26,7 +26,7 @@ export function findNodeOfPlace(scenario: Scenario, thing: ThingId): string | un
   if (thing === 'stay' || thing === stayUpperNode) return stayUpperNode
   if ([armNode, stayLowerNode, terminalNode, truckNode, bucketNode].includes(thing)) return thing
   if (scenario.conductors.some((it) => it.id === thing)) return conductorAtPole(thing)
-  if (thing === sectionNeutral(scenario)?.id) return conductorAtPole(thing)
+  if (thing === findSectionNeutral(scenario)?.id) return conductorAtPole(thing)
   const opened = scenario.conductors.find((it) => thing === `${it.id}/far`)
   if (opened !== undefined) return farEndNode(opened.id)
   if (scenario.lv.wires.some((it) => it.id === thing)) return thing

@@ -7,7 +7,7 @@
 import { scale, type Complex } from '../../math/complex'
 import type { CoupledBranch, Element } from '../../physics/network'
 import type { Conductor, NeutralWire, Scenario } from '../../site/scenario'
-import { sectionNeutral } from '../../site/sectionNeutral'
+import { findSectionNeutral } from '../../site/findSectionNeutral'
 import { ladderImpedance } from './ladder'
 import { pieceNeutral, placeEarth } from './neutralWire'
 import { conductorNode } from './nodes'
@@ -59,7 +59,7 @@ function piecesOf(scenario: Scenario, places: readonly SectionPlace[]): readonly
 export function section(scenario: Scenario): readonly Element[] {
   const places = sectionPlaces(scenario)
   const pieces = piecesOf(scenario, places)
-  const neutral = sectionNeutral(scenario)
+  const neutral = findSectionNeutral(scenario)
   return [
     ...pieces.flatMap((piece) => pieceElements(scenario, piece, neutral)),
     ...places.flatMap((place, i) => shuntsAt(scenario, place, pieces[i - 1], pieces[i], neutral)),
