@@ -1,4 +1,5 @@
 /** Contacts of a body while an act lasts, beside those of standing. */
+import { standingPoint } from '../site/bodies'
 import type { Contact, Limb, Surface } from '../site/contact'
 import type { ItemId, PersonId, ThingId } from '../site/scenario'
 import type { Site } from '../site/site'
@@ -17,6 +18,12 @@ export function touch(person: PersonId, limb: Limb, on: Surface, through: readon
 
 export function bothHands(person: PersonId, on: Surface, through: readonly ItemId[] = []): readonly PersonContact[] {
   return [touch(person, 'left-hand', on, through), touch(person, 'right-hand', on, through)]
+}
+
+/** Down on one knee, the bare knee where a boot was. */
+export function kneeling(site: Site, person: PersonId): readonly PersonContact[] {
+  const on: Surface = { kind: 'ground', at: standingPoint(site, person), stance: 'kneeling' }
+  return [touch(person, 'left-foot', on), touch(person, 'knee', on)]
 }
 
 /** The surface of a thing at the pole top. */

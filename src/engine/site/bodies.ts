@@ -2,8 +2,8 @@
  * What every person touches: the standing contacts of where they are, an act's contacts in their place, and between
  * skin and surface what they wear and what is fitted there.
  */
-import { gearTypeOf, isAloft, itemsOf } from './questions'
-import type { Body, Contact, Limb, Surface } from './contact'
+import { gearTypeOf, isAloft, itemsOf, requirePerson } from './questions'
+import type { Body, Contact, Limb, Stance, Surface } from './contact'
 import type { GroundPoint, PoleStation } from './place'
 import type { ItemId, PersonId } from './scenario'
 import type { Person, Site } from './site'
@@ -12,8 +12,6 @@ export interface ActiveContact {
   readonly person: PersonId
   readonly contact: Contact
 }
-
-type Stance = 'standing' | 'pace'
 
 /** Heights of feet and thigh, metres, at the stations up the pole (common practice, no source). */
 export const posture: Readonly<
@@ -35,7 +33,7 @@ export function bodiesAt(
 ): readonly Body[] {
   const bodies = Object.values(site.persons).map((person): Body => {
     const acting = active.filter((it) => it.person === person.id).map((it) => it.contact)
-    const taken = new Set<Limb>(acting.map((it) => it.limb))
+    const taken = new Set<Limb>(acting.flatMap((it): Limb[] => (it.limb === 'knee' ? ['right-foot'] : [it.limb])))
     const standing = standingContacts(site, person, moving.includes(person.id) ? 'pace' : 'standing')
     const contacts = [...standing.filter((it) => !taken.has(it.limb)), ...acting]
     return { person: person.id, contacts: contacts.map((contact) => withLayers(site, person, contact)) }
@@ -64,12 +62,12 @@ function standingContacts(site: Site, person: Person, stance: Stance): readonly 
       { limb: 'thigh', on: { kind: 'pole', height: thigh }, through: [] },
     ]
   }
-  return bothFeet({ kind: 'ground', at: standingPoint(site, person), stance })
+  return bothFeet({ kind: 'ground', at: standingPoint(site, person.id), stance })
 }
 
 /** At the foot one stands half a metre beside the pole's axis, on the road side; at a switch under its handle. */
-function standingPoint(site: Site, person: Person): GroundPoint {
-  const { place } = person
+export function standingPoint(site: Site, person: PersonId): GroundPoint {
+  const { place } = requirePerson(site, person)
   if (place.kind === 'ground') return place.at
   if (place.kind === 'pole' || place.kind === 'bucket') return { x: 0, y: 0.5 }
   const along = site.scenario.switches.find((it) => it.id === place.id)?.along ?? 0

@@ -3,7 +3,8 @@ import type { GroundPoint } from './place'
 import type { Leg } from './pole'
 import type { ItemId, PersonId, ThingId } from './scenario'
 
-export type Limb = 'left-hand' | 'right-hand' | 'left-foot' | 'right-foot' | 'thigh' | 'chest'
+/** The knee is the right one: who kneels has that leg's foot in the air. */
+export type Limb = 'left-hand' | 'right-hand' | 'left-foot' | 'right-foot' | 'knee' | 'thigh' | 'chest'
 
 export type Surface =
   /** A phase or the neutral wire of the line. Opened at the pole it has a far end, towards the crossing. */
@@ -25,8 +26,13 @@ export type Surface =
   | { readonly kind: 'handline' }
   /** Somebody who is in contact with something. */
   | { readonly kind: 'person'; readonly id: PersonId }
-  /** Feet stand 0.3 m apart or take a 1.0 m pace, along the steepest gradient: the hazard engine sets them. */
-  | { readonly kind: 'ground'; readonly at: GroundPoint; readonly stance: 'standing' | 'pace' }
+  /**
+   * Feet stand 0.3 m apart or take a 1.0 m pace, foot and knee are 0.5 m apart, along the steepest gradient: the hazard
+   * engine sets them.
+   */
+  | { readonly kind: 'ground'; readonly at: GroundPoint; readonly stance: Stance }
+
+export type Stance = 'standing' | 'pace' | 'kneeling'
 
 export interface Contact {
   readonly limb: Limb

@@ -22,6 +22,7 @@ export const judging = {
   'limb.right-hand': 'right hand',
   'limb.left-foot': 'left foot',
   'limb.right-foot': 'right foot',
+  'limb.knee': 'knee',
   'limb.thigh': 'thigh',
   'limb.chest': 'chest',
 } as const

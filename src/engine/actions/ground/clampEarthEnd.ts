@@ -8,7 +8,7 @@ import { fitRefusal, isLeadAtHand, turnsSpec, withEnd } from '../leads'
 import { itemIn, numberIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { rods } from '../things'
-import { bothHands } from '../touching'
+import { bothHands, kneeling } from '../touching'
 
 function earthClamp(order: Order): Clamp {
   const [lead, on, turns] = [itemIn(order), thingIn(order), numberIn(order, 'turns')]
@@ -33,7 +33,10 @@ export const clampEarthEnd: Action = {
   ),
   takes: () => 60,
   // Both hands are on the clamp: one steadies it, one turns the screw; nobody needs to touch the rod.
-  contacts: (_site, order) => bothHands(order.who, { kind: 'lead', item: itemIn(order), end: 'earth' }),
+  contacts: (site, order) => [
+    ...bothHands(order.who, { kind: 'lead', item: itemIn(order), end: 'earth' }),
+    ...kneeling(site, order.who),
+  ],
   joint: (site, order) => withEnd(site, earthClamp(order)),
   apply: (site, order) => {
     const clamp = earthClamp(order)

@@ -9,7 +9,7 @@ import { secondsToTarp } from '../fetching'
 import { itemIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { rods } from '../things'
-import { bothHands } from '../touching'
+import { bothHands, kneeling } from '../touching'
 
 /** It hangs on nothing else: it is carried to the tarp. */
 function isLoose(site: Site, lead: ItemId): boolean {
@@ -27,7 +27,10 @@ export const unclampEarthEnd: Action = {
   }),
   takes: (site, order) => 60 + (isLoose(site, itemIn(order)) ? secondsToTarp(site, order.who) : 0),
   // Both hands are on the clamp: one steadies it, one turns the screw; nobody needs to touch the rod.
-  contacts: (_site, order) => bothHands(order.who, { kind: 'lead', item: itemIn(order), end: 'earth' }),
+  contacts: (site, order) => [
+    ...bothHands(order.who, { kind: 'lead', item: itemIn(order), end: 'earth' }),
+    ...kneeling(site, order.who),
+  ],
   joint: (site, order) => withoutEnd(site, itemIn(order), 'earth'),
   apply: (site, order) => {
     const lead = itemIn(order)

@@ -79,7 +79,7 @@ function portOf(
     return isJoint ? [{ touch, terminal: { kind: 'loose', lead: touch.lead, node }, foot: null }] : []
   }
   const [left, right] = feetAt(view.ground, view.electrodeCurrents, point.at, point.stance)
-  const foot = touch.limb === 'right-foot' ? right : left
+  const foot = touch.limb === 'right-foot' || touch.limb === 'knee' ? right : left
   return [{ touch, foot, terminal: footTerminal(view.ground, scenario.contact.footRadius, foot) }]
 }
 

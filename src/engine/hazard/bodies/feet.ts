@@ -1,32 +1,39 @@
 /**
- * Feet on the ground: standing 0.3 m apart, a pace 1.0 m, set along the steepest line through where the person is. Each
- * is a disc with its own spreading and raised by the other; closer to an electrode than both radii a foot stands on it.
+ * Feet on the ground: standing 0.3 m apart, a pace 1.0 m, foot and knee 0.5 m, set along the steepest line through where
+ * the person is. Each is a disc with its own spreading and raised by the other, a knee like a foot; closer to an
+ * electrode than both radii a foot stands on it.
  */
 import { magnitude, subtract, type Complex } from '../../math/complex'
 import { discMutual, discSelf, type GroundPoint } from '../../physics/soil'
 import { distance } from '../../site/place'
+import type { Stance } from '../../site/contact'
 import type { Scenario } from '../../site/scenario'
 import type { Ground } from '../circuit/electrodes'
 import type { Terminal } from '../circuit/phaseView'
 import { steepestDirection } from '../steepest'
 
-export const stanceWidth = { standing: 0.3, pace: 1 } as const
+export const stanceWidth = { standing: 0.3, pace: 1, kneeling: 0.5 } as const satisfies Record<Stance, number>
 
 /**
- * Left foot first. Centred on the place; where that straddles an electrode, so that both feet stand equally high beside
+ * Left foot first, then the right one or the knee: of a kneeling person's two the knee, which wears nothing, is where
+ * the ground is lower, because a hand beside it is on what raises the ground. Centred on the place; where that straddles an electrode, so that both feet stand equally high beside
  * it, one foot stays at the place and the other goes away from it, if there is more between the two then.
  */
 export function feetAt(
   ground: Ground,
   currents: readonly Complex[],
   at: GroundPoint,
-  stance: keyof typeof stanceWidth,
+  stance: Stance,
 ): readonly [GroundPoint, GroundPoint] {
   const along = steepestDirection(ground.system.slopeAt(at, currents))
   const width = stanceWidth[stance]
   const centred = [stepFrom(at, along, width / 2), stepFrom(at, along, -width / 2)] as const
   const under = nearestElectrode(ground, at)
-  if (under === undefined || distance(under.at, at) > width / 2 + under.radius) return centred
+  const potential = (point: GroundPoint): number => magnitude(ground.system.potentialAt(point, currents))
+  const inOrder = ([a, b]: readonly [GroundPoint, GroundPoint]): readonly [GroundPoint, GroundPoint] => {
+    return stance === 'kneeling' && potential(a) < potential(b) ? [b, a] : [a, b]
+  }
+  if (under === undefined || distance(under.at, at) > width / 2 + under.radius) return inOrder(centred)
   const apart = distance(under.at, at)
   // on the electrode itself every way leads outward
   const outward = apart === 0 ? along : { x: (at.x - under.at.x) / apart, y: (at.y - under.at.y) / apart }
@@ -34,7 +41,7 @@ export function feetAt(
   const between = ([a, b]: readonly [GroundPoint, GroundPoint]): number => {
     return magnitude(subtract(ground.system.potentialAt(a, currents), ground.system.potentialAt(b, currents)))
   }
-  return between(away) > between(centred) ? away : centred
+  return inOrder(between(away) > between(centred) ? away : centred)
 }
 
 function stepFrom(at: GroundPoint, along: GroundPoint, by: number): GroundPoint {

@@ -1,5 +1,5 @@
 /**
- * The current through one body: a star of limbs of 0.5·Z(U) each, the trunk nothing, chest and thigh at the trunk. U is
+ * The current through one body: a star of limbs of 0.5·Z(U) each, the trunk nothing, chest, thigh and knee at the trunk. U is
  * the largest voltage between any two contacts inside their layers, the same for all limbs; it is iterated to 1e-9 and
  * bisected when it does not settle. There is no fallback body: no convergence is an answer of its own.
  */
@@ -90,7 +90,7 @@ function starAt(ports: BodyPorts, outside: readonly Complex[], voltage: number, 
 }
 
 export function isAtTrunk(limb: Limb): boolean {
-  return limb === 'thigh' || limb === 'chest'
+  return limb === 'thigh' || limb === 'chest' || limb === 'knee'
 }
 
 export function layersImpedance(layers: readonly Layer[]): Complex {

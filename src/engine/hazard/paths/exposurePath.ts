@@ -27,8 +27,9 @@ export function isHand(touch: Touch): boolean {
   return touch.limb === 'left-hand' || touch.limb === 'right-hand'
 }
 
+/** What one stands or kneels on. */
 export function isFoot(touch: Touch): boolean {
-  return touch.limb === 'left-foot' || touch.limb === 'right-foot'
+  return touch.limb === 'left-foot' || touch.limb === 'right-foot' || touch.limb === 'knee'
 }
 
 export function isTrunk(touch: Touch): boolean {
