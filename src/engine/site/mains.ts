@@ -5,7 +5,7 @@ import type { Scenario, ThingId } from './scenario'
 /** Beside the transformer's pole, on the road side, metres off the line. */
 const besideTransformer = 1.5
 
-export interface Main {
+interface Main {
   readonly id: ThingId
   readonly at: GroundPoint
 }

@@ -29,6 +29,6 @@ export function isLowVoltageFed(site: Site, isAlive: (phase: Phase) => boolean):
 }
 
 /** Carriers in, main switch closed. */
-export function isJoinedThrough(site: Site, transformer: ThingId): boolean {
+function isJoinedThrough(site: Site, transformer: ThingId): boolean {
   return site.carriers[transformer] === 'in' && site.mains[transformer]?.position === 'closed'
 }

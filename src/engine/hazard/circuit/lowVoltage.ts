@@ -20,7 +20,7 @@ export function lowVoltage(scenario: Scenario): readonly Element[] {
   return [...lv.wires.flatMap((wire) => wireElements(lv, wire, behind)), ...emfs(lv), ...neutralEarths(lv)]
 }
 
-export type LowVoltageWire = LowVoltage['wires'][number]
+type LowVoltageWire = LowVoltage['wires'][number]
 
 /** @param behind node of the pole that its insulator is fixed to */
 function wireElements(lv: LowVoltage, wire: LowVoltageWire, behind: string): readonly Element[] {
@@ -53,7 +53,7 @@ function emfs({ fedBy, voltage, wires }: LowVoltage): readonly Element[] {
   })
 }
 
-export function requireNeutral(lv: LowVoltage): LowVoltageWire {
+function requireNeutral(lv: LowVoltage): LowVoltageWire {
   return lv.wires.find((it) => it.phase === 'N')!
 }
 

@@ -21,7 +21,7 @@ const magnetisingCurrent = 0.01
 /** Zero-sequence magnetising reactance of a three-limb core, per unit (own choice within the usual 0.3 to 1). */
 const zeroSequenceReactance = 0.5
 
-export interface Winding {
+interface Winding {
   /** Of the low-voltage terminal that is on the same limb. */
   readonly phase: Phase
   readonly high: readonly [from: string, to: string]
@@ -85,7 +85,7 @@ function secondPhase({ id, phases: on }: Transformer): Phase {
 }
 
 /** Hour of the vector group: 11 of a delta and 0 of a star when not said. */
-export function clockOf({ connection, clock }: Transformer): number {
+function clockOf({ connection, clock }: Transformer): number {
   return clock ?? (connection === 'Dyn' ? 11 : 0)
 }
 
@@ -101,7 +101,7 @@ function isReversed(transformer: Transformer): boolean {
 }
 
 /** Volts across one high winding: a delta has them between phases, a star to its point. */
-export function highWindingVoltage({ connection, highVoltage }: Transformer): number {
+function highWindingVoltage({ connection, highVoltage }: Transformer): number {
   return connection === 'Yyn' ? highVoltage / Math.sqrt(3) : highVoltage
 }
 
