@@ -30,7 +30,7 @@ export function neutralOf(neutral: NeutralEarthing, networkCapacitance?: number)
 }
 
 /** 100 km of overhead line at about 5 nF/km and phase to earth, and some cable. */
-export const townNetwork = 4e-6
+const townNetwork = 4e-6
 
 export function coilEarthed(tuning = 1, lossResistance = 600): ScenarioChange {
   return neutralOf({ kind: 'arc-suppression-coil', tuning, lossResistance }, townNetwork)

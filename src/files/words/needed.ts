@@ -5,8 +5,11 @@ import type { WordsFile } from './read'
 
 export function wordsOfScenario(scenario: ScenarioBase): readonly string[] {
   const { conductors, lv, feeders, switches, hazards, transformers = [], embedded = [] } = scenario
-  const things = [conductors, lv.wires, feeders, switches, hazards, transformers, embedded].flat().map((it) => it.id)
-  const blades = switches.flatMap((it) => ['A', 'B', 'C'].map((phase) => `${it.id}/${phase}`))
+  const neutralWires = feeders.flatMap((it) => (it.neutralWire === undefined ? [] : [it.neutralWire]))
+  const things = [conductors, lv.wires, neutralWires, feeders, switches, hazards, transformers, embedded]
+    .flat()
+    .map((it) => it.id)
+  const blades = switches.flatMap((it) => conductors.map(({ phase }) => `${it.id}/${phase}`))
   const rods = scenario.items.filter((it) => it.type === 'earth-rod').map((it) => `rod/${it.id}`)
   return [
     ...['scenario.name', 'scenario.summary', 'scenario.order'],

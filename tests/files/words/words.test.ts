@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { compareWords, readWords, type WordsFile } from '../../../src/files/words/read'
 import { missingWords, wordsOfScenario } from '../../../src/files/words/needed'
 import { marrowBendBase } from '../../support/marrowBend'
+import { neutralWire } from '../../support/networks'
 
 const english = (): WordsFile => {
   const read = readWords(readFileSync(new URL('../../../scenarios/marrow-bend/text.en.json', import.meta.url), 'utf8'))
@@ -17,6 +18,15 @@ describe('words', () => {
     expect(missingWords(wordsOfScenario(marrowBendBase()), { language: 'en', words: others })).toEqual([
       { path: '$.words["person.pw"]', found: 'nothing', allowed: 'a sentence' },
     ])
+  })
+
+  it('of a network with a neutral wire name that too, and no blade where there is no conductor', () => {
+    const base = marrowBendBase()
+    const conductors = base.conductors.filter((it) => it.phase === 'B')
+    const feeders = base.feeders.map((it) => (it.id === 'f1' ? { ...it, neutralWire } : it))
+    const needed = wordsOfScenario({ ...base, conductors, feeders })
+    expect(needed).toContain('thing.neutral')
+    expect(needed.filter((it) => it.startsWith('thing.switch-27'))).toEqual(['thing.switch-27', 'thing.switch-27/B'])
   })
 
   it('of another language have the same keys and placeholders', () => {

@@ -25,7 +25,7 @@ export function requireFeeder(scenario: Scenario, id: string): Feeder {
 }
 
 /** The source's own impedance in one phase: carries all that leaves the busbar by this phase and its capacitances. */
-export function sourceId(feeder: ThingId, phase: Phase): string {
+function sourceId(feeder: ThingId, phase: Phase): string {
   return `${feeder}/source-${phase}`
 }
 
