@@ -29,12 +29,14 @@ describe('the set of cases', () => {
   it('covers every model of the format', () => {
     const models = [
       'body-impedance',
+      'conductor',
       'electrode-system',
       'fuse',
       'insulation',
       'lead-heating',
       'lead-shots',
       'line-constants',
+      'line-coupling',
       'network',
       'protection',
       'relay-travel',

@@ -1,4 +1,6 @@
 export { capacitanceMatrix } from './capacitanceMatrix'
+export { acResistance, conductorTypes, conductorValues } from './conductorTypes'
+export { earthedCurrents, floatingVoltages, inducedVoltages, loopCurrents } from './coupling'
 export { kronReduce } from './kronReduce'
 export type { LineConductor } from './seriesImpedance'
 export { seriesImpedance } from './seriesImpedance'

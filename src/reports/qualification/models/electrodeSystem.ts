@@ -43,22 +43,50 @@ function refuseLayers(inputs: Inputs, layers: readonly { readonly thickness?: nu
 }
 
 function readElectrode(inputs: Inputs): { electrode: Electrode; current: number } {
-  const kind = inputs.oneOf('kind', ['rod', 'disc', 'encased'])
-  const base = {
-    id: inputs.text('id'),
-    at: { x: inputs.number('xM'), y: inputs.number('yM') },
-    radius: inputs.number('radiusM', { above: 0 }),
-  }
+  const kind = inputs.oneOf('kind', ['rod', 'disc', 'encased', 'wire', 'joined'])
+  const id = inputs.text('id')
   const current = inputs.number('currentA')
-  if (kind === 'disc') {
-    if (inputs.has('topM') && inputs.number('topM') !== 0) inputs.refuse('a disc lies on the surface')
-    return { electrode: { ...base, kind }, current }
-  }
-  const length = { top: inputs.number('topM', { atLeast: 0 }, 0), length: inputs.number('lengthM', { above: 0 }) }
-  if (kind === 'rod') return { electrode: { ...base, kind, ...length }, current }
-  const encasement = {
+  if (kind === 'joined') return { electrode: { id, kind, parts: inputs.list('parts', readPart) }, current }
+  if (kind !== 'encased') return { electrode: { id, ...readShape(inputs, kind) }, current }
+  const encased = {
+    ...readUpright(inputs),
     coreRadius: inputs.number('coreRadiusM', { above: 0 }),
     encasementResistivity: inputs.number('encasementOhmM', { above: 0 }),
   }
-  return { electrode: { ...base, kind, ...length, ...encasement }, current }
+  return { electrode: { id, kind, ...encased }, current }
+}
+
+const parts = ['rod', 'disc', 'wire'] as const
+type Part = Extract<Electrode, { kind: 'joined' }>['parts'][number]
+
+function readPart(inputs: Inputs): Part {
+  return readShape(inputs, inputs.oneOf('kind', parts))
+}
+
+function readShape(inputs: Inputs, kind: (typeof parts)[number]): Part {
+  if (kind === 'rod') return { kind, ...readUpright(inputs) }
+  if (kind === 'wire') {
+    const points = inputs.list('points', (point) => ({
+      ...readPlace(point),
+      depth: point.number('depthM', { atLeast: 0 }),
+    }))
+    const isClosed = inputs.has('closed') && inputs.oneOf('closed', ['yes', 'no']) === 'yes'
+    return { kind, points, isClosed, radius: inputs.number('radiusM', { above: 0 }) }
+  }
+  if (inputs.has('topM') && inputs.number('topM') !== 0) inputs.refuse('a disc has depthM, no topM')
+  const depth = inputs.number('depthM', { atLeast: 0 }, 0)
+  return { kind, at: readPlace(inputs), radius: inputs.number('radiusM', { above: 0 }), depth }
+}
+
+function readUpright(inputs: Inputs) {
+  return {
+    at: readPlace(inputs),
+    top: inputs.number('topM', { atLeast: 0 }, 0),
+    length: inputs.number('lengthM', { above: 0 }),
+    radius: inputs.number('radiusM', { above: 0 }),
+  }
+}
+
+function readPlace(inputs: Inputs) {
+  return { x: inputs.number('xM'), y: inputs.number('yM') }
 }
