@@ -36,7 +36,8 @@ describe('operating time', () => {
     expect(operatingTime('iec-standard-inverse', 1, 1, 1 + Number.EPSILON)).toBe('never')
   })
 
-  it('refuses a pickup of 0', () => {
+  it('refuses a pickup of 0 and a multiplier below it', () => {
     expect(() => operatingTime('definite-time', 0, 1, 1)).toThrow(/pickup/)
+    expect(() => operatingTime('definite-time', 1, -1, 1)).toThrow(/multiplier/)
   })
 })

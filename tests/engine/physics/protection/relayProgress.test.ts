@@ -30,6 +30,7 @@ describe('relay progress', () => {
 describe('reset', () => {
   it('is lost at once, or kept, as the relay’s data says', () => {
     expect(relayProgress(setting, 0.3, 100, 0.001, 'at-once')).toBe(0)
+    expect(relayProgress(disc, 0.3, 50, 0.001, 'at-once')).toBe(0)
     expect(relayProgress(setting, 0.3, 100, 1000, 'kept')).toBe(0.3)
   })
 
@@ -53,5 +54,22 @@ describe('reset', () => {
 
   it('a curve without a published reset loses its travel at once', () => {
     expect(relayProgress(setting, 0.8, 50, 1, 'by-curve')).toBe(0)
+    expect(relayProgress(setting, 0.8, 50, 0, 'by-curve')).toBe(0)
+  })
+})
+
+describe('what makes no sense', () => {
+  it('travel below rest or beyond the contact, and time that runs backwards', () => {
+    for (const travel of [-0.1, 1.1]) {
+      expect(() => relayProgress(setting, travel, 500, 1, 'kept')).toThrow(/progress/)
+      expect(() => timeToOperate(setting, travel, 500)).toThrow(/progress/)
+    }
+    expect(() => relayProgress(setting, 0.5, 500, -1, 'kept')).toThrow(/seconds/)
+    expect(relayProgress(setting, 1, 500, 0, 'kept')).toBe(1)
+  })
+
+  it('a reset above pickup, or at a current below nothing', () => {
+    expect(() => resetTime(disc, 101)).toThrow(/pickup/)
+    expect(() => resetTime(disc, -1)).toThrow(/pickup/)
   })
 })
