@@ -3,7 +3,7 @@
  * written; the others are the full factorial of low and high. Factors on the declared value.
  */
 import { invariant } from '../units/invariant'
-import type { ContactValues, Range, Scenario } from '../site/scenario'
+import type { ContactValues, Range, Scenario, SheetValues } from '../site/scenario'
 import { woodPerMetre } from './circuit/poleWood'
 
 export interface Corner {
@@ -74,9 +74,10 @@ function poleIn(pole: Scenario['pole'], { fixing, concrete, moisture }: Corner):
 
 function contactIn(contact: ContactValues, { contact: wide, moisture }: Corner): ContactValues {
   const { area } = contact
-  const leaking = <T extends { readonly leakage: number }>(sheet: T): T => ({
+  const leaking = (sheet: SheetValues): SheetValues => ({
     ...sheet,
     leakage: sheet.leakage * moisture,
+    ...(sheet.wetLeakage !== undefined && { wetLeakage: sheet.wetLeakage * moisture }),
   })
   return {
     ...contact,
@@ -91,5 +92,6 @@ function contactIn(contact: ContactValues, { contact: wide, moisture }: Corner):
     glove: leaking(contact.glove),
     guard: leaking(contact.guard),
     stickLeakage: contact.stickLeakage * moisture,
+    ...(contact.wetStickLeakage !== undefined && { wetStickLeakage: contact.wetStickLeakage * moisture }),
   }
 }

@@ -337,16 +337,27 @@ export interface Scenario {
   readonly contact: ContactValues
 }
 
+/** A sheet of insulation; its leakage is that of one contact, not of a whole soaked item. */
+export interface SheetValues {
+  readonly thickness: number
+  readonly permittivity: number
+  readonly leakage: number
+  /** Leakage in the rain; as dry when not said. */
+  readonly wetLeakage?: number
+}
+
 /** Areas and thicknesses of what touches, square metres and metres; leakages in ohm. */
 export interface ContactValues {
   readonly area: { readonly thigh: number; readonly hand: number; readonly sole: number; readonly bootOnBolt: number }
   readonly footRadius: number
-  readonly sole: { readonly thickness: number; readonly permittivity: number; readonly leakage: number }
-  readonly cover: { readonly thickness: number; readonly permittivity: number; readonly leakage: number }
-  readonly glove: { readonly thickness: number; readonly permittivity: number; readonly leakage: number }
-  readonly guard: { readonly thickness: number; readonly permittivity: number; readonly leakage: number }
+  readonly sole: SheetValues
+  readonly cover: SheetValues
+  readonly glove: SheetValues
+  readonly guard: SheetValues
   /** Insulating stick from head to hand, ohm. */
   readonly stickLeakage: number
+  /** The same in the rain; as dry when not said. */
+  readonly wetStickLeakage?: number
   /** Layer without insulation (leather, wet), ohm. */
   readonly leather: number
   readonly clampGood: number

@@ -209,7 +209,12 @@ export const range = shape({
   high: number(1, 1000),
 })
 
-const layer = shape({ thickness: metres(0.0001, 0.1), permittivity: number(1, 100), leakage: ohms(1, 1e12) })
+const layer = shape({
+  thickness: metres(0.0001, 0.1),
+  permittivity: number(1, 100),
+  leakage: ohms(1, 1e12),
+  wetLeakage: optional(ohms(1, 1e12)),
+})
 
 export const contact = shape({
   area: shape({
@@ -224,6 +229,7 @@ export const contact = shape({
   glove: layer,
   guard: layer,
   stickLeakage: ohms(1000, 1e13),
+  wetStickLeakage: optional(ohms(1000, 1e13)),
   leather: ohms(0, 1e6),
   clampGood: ohms(1e-6, 1),
   rope: optional(rope),

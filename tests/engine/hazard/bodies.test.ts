@@ -4,6 +4,7 @@ import { answerBody } from '../../../src/engine/hazard/bodies/answerBody'
 import { bodyPorts } from '../../../src/engine/hazard/bodies/bodyPorts'
 import { feetAt, footTerminal } from '../../../src/engine/hazard/bodies/feet'
 import type { Layer } from '../../../src/engine/hazard/bodies/layer'
+import { throughStory } from '../../../src/engine/hazard/bodies/passage'
 import { shareCurrent } from '../../../src/engine/hazard/bodies/shareCurrent'
 import { solveBody, type BodyPorts } from '../../../src/engine/hazard/bodies/solveBody'
 import { touchingBody, type Touch } from '../../../src/engine/hazard/bodies/touch'
@@ -13,6 +14,7 @@ import type { LineStory } from '../../../src/engine/hazard/lineStory'
 import { complex, magnitude, negate, scale, subtract, ZERO, type Complex } from '../../../src/engine/math/complex'
 import { isUnsolvable, type Port } from '../../../src/engine/physics/network'
 import { handToHandImpedance } from '../../../src/engine/physics/body'
+import { insulationRating } from '../../../src/engine/physics/insulation'
 import { electrodesId } from '../../../src/engine/hazard/circuit/nodes'
 import type { Limb } from '../../../src/engine/site/contact'
 import {
@@ -31,6 +33,8 @@ import {
   standsAt,
   storyOf,
   touching,
+  inScenario,
+  type Change,
 } from './sites'
 
 const skin = { percentile: 5, skin: 'dry' } as const
@@ -316,6 +320,94 @@ describe('layers', () => {
     if (isUnsolvable(answer)) throw new Error(answer.reason)
     expect(answer.failedItems).toEqual(['BT-42'])
     expect(answer.exposure?.layer).toMatchObject({ item: 'BT-42', did: 'failed' })
+  })
+})
+
+describe('cascade, by hand', () => {
+  const sheet = (item: string, farad: number, cls: '00' | '0' | '1'): Layer => {
+    const { maxUse, proofTest } = insulationRating('glove', cls)
+    return { kind: 'insulation', item, admittance: complex(0, 2 * Math.PI * 50 * farad), maxUse, proofTest, failed: 0 }
+  }
+
+  /** Glove and boot in series between 6 kV and earth: capacitances of 1 and 3 nF share it 3 to 1. */
+  const twoLayers = (first: Layer, second: Layer) => {
+    const moment = momentOf(earthedSite(bondOn, coverOn()), leftHandOnB)
+    const line = requireLine(moment)
+    const phase = { ...line.phases[0]!, view: { ...line.phases[0]!.view, ...stiffView } }
+    const touches = [touchWith('left-hand', 'live', first), touchWith('left-foot', 'earth', second)]
+    const passed = throughStory(moment.site.scenario, [phase], [{ person: 'pw', touches }], false)
+    if (isUnsolvable(passed)) throw new Error(passed.reason)
+    return passed[0]!
+  }
+  const stiffView = {
+    has: () => true,
+    openVoltage: (terminal: { kind: string; node?: string }) => complex(terminal.node === 'live' ? 6_000 : 0),
+    transfer: (seen: unknown, driven: unknown) => (seen === driven ? complex(0.001) : ZERO),
+  }
+  const touchWith = (limb: Limb, node: string, layer: Layer): Touch => ({
+    limb,
+    on: 'conductor',
+    isThroughStick: false,
+    point: { kind: 'node', node },
+    series: 0,
+    sharedSeries: null,
+    lead: null,
+    layers: [layer],
+  })
+
+  it('4.5 kV on 1 nF and 1.5 kV on 3 nF: class 0 may fail, class 00 may fail, none does', () => {
+    const { failed, mayFail, layer } = twoLayers(sheet('G', 1e-9, '0'), sheet('B', 3e-9, '00'))
+    expect([...failed]).toEqual([])
+    expect(mayFail).toBe(true)
+    // what is told of is the layer that stands most: 6 kV · 3/(1 + 3)
+    expect(layer).toMatchObject({ item: 'G', did: 'may-fail' })
+    expect(layer!.voltage).toBeCloseTo(4_500, -1)
+  })
+
+  it('the glove is over its 2.5 kV first; then all 6 kV are on the boot, over its 5 kV: both are gone', () => {
+    const { failed, states } = twoLayers(sheet('G', 1e-9, '00'), sheet('B', 3e-9, '0'))
+    expect([...failed]).toEqual(['G left-hand', 'B left-foot'])
+    // nothing is left but the body: 6 kV over 575 Ω
+    expect(magnitude(states[0]!.solution.currents[0]!)).toBeCloseTo(6_000 / 575, 1)
+  })
+
+  it('the same, with a boot of class 1: it stands 6 kV, and its 3 nF carry 5.65 mA', () => {
+    const { failed, mayFail, states } = twoLayers(sheet('G', 1e-9, '00'), sheet('B', 3e-9, '1'))
+    expect([...failed]).toEqual(['G left-hand'])
+    expect(mayFail).toBe(false)
+    expect(magnitude(states[0]!.solution.currents[0]!)).toBeCloseTo(6_000 * 2 * Math.PI * 50 * 3e-9, 5)
+  })
+
+  it('two equal layers over their proof by as much: the first by name goes, the other then too', () => {
+    const { failed } = twoLayers(sheet('Z', 1e-9, '00'), sheet('A', 1e-9, '00'))
+    expect([...failed]).toEqual(['A left-foot', 'Z left-hand'])
+  })
+})
+
+describe('dampness', () => {
+  const wet: Change = inScenario(({ contact, weather }) => ({
+    weather: { ...weather, rain: true },
+    contact: { ...contact, cover: { ...contact.cover, wetLeakage: 200_000 }, wetStickLeakage: 1_000_000 },
+  }))
+
+  it('in the rain a cover leaks what is stated for it: 200 kΩ, so 4.7 kV send 23 mA', () => {
+    const dry = exposureOf(storyOf(momentOf(earthedSite(bondOn, coverOn()), leftHandOnB)), 'pw')
+    const rain = exposureOf(storyOf(momentOf(earthedSite(bondOn, coverOn(), wet), leftHandOnB)), 'pw')
+    expect(rain.layer).toMatchObject({ did: 'held' })
+    expect(rain.bodyCurrent).toBeCloseTo(rain.prospectiveVoltage / 200_000, 3)
+    expect(rain.bodyCurrent).toBeGreaterThan(40 * dry.bodyCurrent)
+  })
+
+  it('rain alone changes nothing that states no wet leakage', () => {
+    const raining = inScenario(({ weather }) => ({ weather: { ...weather, rain: true } }))
+    const dry = storyOf(momentOf(earthedSite(bondOn, coverOn()), leftHandOnB))
+    expect(storyOf(momentOf(earthedSite(bondOn, coverOn(), raining), leftHandOnB)).exposures).toEqual(dry.exposures)
+  })
+
+  it('a wet stick is what is stated for it', () => {
+    const site = earthedSite(bondOn, wet)
+    const body = { person: 'pw', contacts: [{ ...leftHandOnB.contact, through: ['S-11'] }] }
+    expect(touchingBody(site, site.scenario, body).touches[0]).toMatchObject({ series: 1_000_000 })
   })
 })
 

@@ -7,7 +7,7 @@ import { magnitude, type Complex } from '../../math/complex'
 import { insulationRating, layerAdmittance, type InsulatingItem, type InsulationClass } from '../../physics/insulation'
 import type { Limb } from '../../site/contact'
 import { effectiveParameters, requireItem, type Parameters } from '../../site/questions'
-import type { ContactValues, ItemId, Scenario } from '../../site/scenario'
+import type { ContactValues, ItemId, Scenario, SheetValues } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import { invariant } from '../../units/invariant'
 
@@ -27,63 +27,54 @@ export type Layer =
 /** Resistance of a layer that has failed under voltage, unless the item says otherwise. */
 const failedResistance = 0
 
-type Sheet = ContactValues['sole']
-
 /**
+ * @param scenario in its corner: moisture counts, and the rain
  * @param area of the contact, m²
- * @param scenario in its corner: moisture counts
  */
-export function layerOf(
-  site: Site,
-  id: ItemId,
-  limb: Limb,
-  area: number,
-  { contact, frequency }: Pick<Scenario, 'contact' | 'frequency'> = site.scenario,
-): Layer {
+export function layerOf(site: Site, scenario: Scenario, id: ItemId, limb: Limb, area: number): Layer {
   const item = requireItem(site, id)
   const is = effectiveParameters(item)
-  switch (item.type) {
+  const sheet = sheetOf(item.type, scenario.contact)
+  if (sheet === undefined) return { kind: 'resistance', item: id, ohm: plainOhm(item.type, scenario, is) }
+  const failed = numberOr(is['failed'], failedResistance)
+  if (item.failed) return { kind: 'resistance', item: id, ohm: failed }
+  const conducts = conductsOf(is, limb)
+  if (conducts !== undefined) return { kind: 'resistance', item: id, ohm: conducts }
+  const { thickness, permittivity, leakage, wetLeakage } = sheet.made
+  const { maxUse, proofTest } = insulationRating(sheet.as, classOf(is))
+  const leaks = scenario.weather.rain ? (wetLeakage ?? leakage) : leakage
+  const admittance = layerAdmittance(scenario.frequency, area, thickness, permittivity, leaks)
+  return { kind: 'insulation', item: id, admittance, maxUse, proofTest, failed }
+}
+
+interface Sheet {
+  /** By which table it is rated. */
+  readonly as: InsulatingItem
+  readonly made: SheetValues
+}
+
+function sheetOf(type: string, contact: ContactValues): Sheet | undefined {
+  switch (type) {
     case 'boots':
-      return sheet(site, id, 'boot', contact.sole, area, frequency, is, conductsOf(is, limb))
+      return { as: 'boot', made: contact.sole }
     case 'lv-gloves':
     case 'switching-gloves':
-      return sheet(site, id, 'glove', contact.glove, area, frequency, is, conductsOf(is, limb))
+      return { as: 'glove', made: contact.glove }
     case 'pole-cover':
-      return sheet(site, id, 'cover', contact.cover, area, frequency, is, conductsOf(is, limb))
+      return { as: 'cover', made: contact.cover }
     case 'lv-guard':
-      return sheet(site, id, 'cover', contact.guard, area, frequency, is, conductsOf(is, limb))
-    case 'operating-stick':
-    case 'hv-detector':
-      return { kind: 'resistance', item: id, ohm: numberOr(is['leakage'], contact.stickLeakage) }
-    case 'lv-tester':
-      return { kind: 'resistance', item: id, ohm: is['leadsWhole'] === false ? 0 : contact.stickLeakage }
+      return { as: 'cover', made: contact.guard }
     default:
-      return { kind: 'resistance', item: id, ohm: contact.leather }
+      return undefined
   }
 }
 
-function sheet(
-  site: Site,
-  id: ItemId,
-  item: InsulatingItem,
-  made: Sheet,
-  area: number,
-  frequency: number,
-  is: Parameters,
-  conducts: number | undefined,
-): Layer {
-  if (requireItem(site, id).failed)
-    return { kind: 'resistance', item: id, ohm: numberOr(is['failed'], failedResistance) }
-  if (conducts !== undefined) return { kind: 'resistance', item: id, ohm: conducts }
-  const rating = insulationRating(item, classOf(is))
-  return {
-    kind: 'insulation',
-    item: id,
-    admittance: layerAdmittance(frequency, area, made.thickness, made.permittivity, made.leakage),
-    maxUse: rating.maxUse,
-    proofTest: rating.proofTest,
-    failed: numberOr(is['failed'], failedResistance),
-  }
+/** What is a plain resistance: sticks and testers; all else counts as leather. */
+function plainOhm(type: string, { contact, weather }: Scenario, is: Parameters): number {
+  const stick = weather.rain ? (contact.wetStickLeakage ?? contact.stickLeakage) : contact.stickLeakage
+  if (type === 'operating-stick' || type === 'hv-detector') return numberOr(is['leakage'], stick)
+  if (type === 'lv-tester') return is['leadsWhole'] === false ? 0 : stick
+  return contact.leather
 }
 
 function conductsOf(is: Parameters, limb: Limb): number | undefined {

@@ -63,6 +63,9 @@ interface Present {
   readonly ports: PortedBody
 }
 
+/** Closer than the body's voltage is settled to, two layers stand equally near their proof. */
+const tie = 1e-8
+
 /** Lets layers fail until none does, then notes the state. */
 function settle(
   scenario: Scenario,
@@ -79,10 +82,13 @@ function settle(
     if (isUnsolvable(solutions)) return solutions
     const stressed = present.map(({ ports }, b) => stressedLayers(ports, layers[b]!, solutions[b]!))
     stressed.forEach((some, b) => some.forEach((one) => note(present[b]!.it, one)))
-    const next = stressed
+    const failing = stressed
       .flatMap((some, b) => some.map((one) => ({ one, it: present[b]!.it })))
       .filter(({ one }) => one.does === 'fails' || (doesMayFail && one.does === 'may-fail'))
-      .sort((a, b) => b.one.ratio - a.one.ratio || compare(nameIn(a), nameIn(b)))[0]
+    const most = Math.max(0, ...failing.map(({ one }) => one.ratio))
+    const next = failing
+      .filter(({ one }) => one.ratio >= most * (1 - tie))
+      .sort((a, b) => compare(nameIn(a), nameIn(b)))[0]
     if (next === undefined) {
       present.forEach(({ it, ports }, b) => {
         it.mayFail ||= stressed[b]!.some((one) => one.does === 'may-fail')

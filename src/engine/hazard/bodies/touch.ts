@@ -63,7 +63,7 @@ function touchOf(site: Site, scenario: Scenario, person: string, contact: Contac
   const area = contactArea(scenario, limb, on)
   const met = onBondedMat(site, person, contact) ?? meeting(site, scenario, person, on, area)
   const touch = { limb, on: on.kind, ...particular(scenario, on), lead: leadOf(on) }
-  const layers = through.map((item) => layerOf(site, item, limb, area, scenario))
+  const layers = through.map((item) => layerOf(site, scenario, item, limb, area))
   const stick = through.find((item) => site.items[item]?.type === 'operating-stick')
   const leakage = layers.find((it) => it.item === stick)
   if (stick === undefined || leakage?.kind !== 'resistance' || met.series > 0 || met.point.kind !== 'node') {
