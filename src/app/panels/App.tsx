@@ -13,6 +13,7 @@ import { folderStore, withFolder } from './folder/loadFolder'
 import { Dialogs } from './shell/Dialogs'
 import { Fetched } from './shell/Fetched'
 import { IndexStrip } from './shell/IndexStrip'
+import { PaperHead } from './shell/PaperHead'
 import { TitleBlock } from './shell/TitleBlock'
 
 export function App() {
@@ -21,6 +22,7 @@ export function App() {
   return (
     <>
       <div className='app' data-now={now}>
+        <PaperHead />
         <IndexStrip />
         <Banners />
         <Place />

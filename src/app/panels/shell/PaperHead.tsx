@@ -1,0 +1,18 @@
+/** What stands first on every printed sheet: whose sheet it is, and the caution. Shown on paper only. */
+import { useStore } from 'zustand'
+import { say } from '../../../text/front'
+import { viewStore } from '../../stores/viewStore'
+import { BrandMark } from '../drawing/Marks'
+
+export function PaperHead() {
+  const place = useStore(viewStore, (view) => view.place)
+  return (
+    <div className='paperhead'>
+      <div className='printbrand'>
+        <BrandMark /> <b>{say('app.name')}</b>
+        <span>{place === 'figures' ? say('block.figures') : say(`app.${place}`)}</span>
+      </div>
+      <p className='printcaution'>{say('app.caution.full')}</p>
+    </div>
+  )
+}
