@@ -44,6 +44,14 @@ export interface SwitchBelief extends Pick<SwitchState, 'handle' | 'control' | '
   readonly earth: ItemId | null
 }
 
+/** A transformer, or the main switch of somebody's own source. */
+export interface MainBelief {
+  readonly id: ThingId
+  /** The last look at it or act on it; null: nobody knows how it stands. */
+  readonly last: Evidence | null
+  readonly lock: ItemId | null
+}
+
 export interface Belief {
   readonly sheet: JobSheet
   /** Job second. */
@@ -55,6 +63,7 @@ export interface Belief {
   readonly conductors: readonly ConductorBelief[]
   readonly wires: readonly WireBelief[]
   readonly switches: readonly SwitchBelief[]
+  readonly mains: readonly MainBelief[]
   readonly clamps: readonly Clamp[]
   readonly rods: readonly FittedRod[]
   readonly cover: FittedCover | null

@@ -1,6 +1,7 @@
 /** Site to belief: copies what was perceived, leaves what is hidden. */
-import type { Belief, ConductorBelief, ItemBelief, SwitchBelief, WireBelief } from './belief'
+import type { Belief, ConductorBelief, ItemBelief, MainBelief, SwitchBelief, WireBelief } from './belief'
 import { jobSheet } from './jobSheet'
+import { mainsOf } from './mains'
 import { crewMember } from './questions'
 import type { Phase, ScenarioSwitch, ThingId } from './scenario'
 import type { Evidence, Item, Site } from './site'
@@ -19,6 +20,7 @@ export function believe(site: Site): Belief {
     conductors: scenario.conductors.map(({ id, phase }) => conductorBelief(site, id, phase)),
     wires: scenario.lv.wires.map(({ id }) => wireBelief(site, id)),
     switches: scenario.switches.map((it) => switchBelief(site, it)),
+    mains: mainsBelief(site),
     clamps: site.clamps,
     rods: site.rods,
     cover: site.cover,
@@ -54,13 +56,18 @@ function itemBelief(site: Site, item: Item): ItemBelief {
 }
 
 /** What ends a test whatever was found: the section may be made alive from then on. */
-const makesLiveAgain: readonly string[] = ['did.close-switch', 'control.permit-back']
+const makesLiveAgain: readonly string[] = [
+  'did.close-main',
+  'did.close-switch',
+  'did.put-carriers-in',
+  'control.permit-back',
+]
 const unearths: readonly string[] = ['did.unclamp', 'did.unclamp-by-hand']
 
 /**
- * The last test of a conductor that still counts. It ends when a clamp comes off that conductor, when a switch is closed,
- * when the permit is given back, and when something came alive: from then on the conductor counts as live. Common
- * practice, no source.
+ * The last test of a conductor that still counts. It ends when a clamp comes off that conductor, when a switch is closed
+ * or a fuse carrier put in, when the permit is given back, and when something came alive: from then on the conductor counts
+ * as live. Common practice, no source.
  */
 function standingTest(site: Site, id: ThingId): Evidence | null {
   const last = site.evidence.findLastIndex((it) => it.of === id && it.by === 'test')
@@ -103,3 +110,27 @@ function switchBelief(site: Site, { id, label }: ScenarioSwitch): SwitchBelief {
     earth: state.earth?.item ?? null,
   }
 }
+
+const saysOfMains: readonly string[] = [
+  'did.close-main',
+  'did.open-main',
+  'did.put-carriers-in',
+  'did.take-carriers-out',
+  'see.main-closed',
+  'see.main-open',
+  'see.transformer',
+]
+
+/** A switch wire of the low voltage is among the wires already. */
+function mainsBelief(site: Site): readonly MainBelief[] {
+  const wires = site.scenario.lv.wires.map((it) => it.id)
+  return mainsOf(site.scenario)
+    .filter(({ id }) => !wires.includes(id))
+    .map(({ id }) => ({
+      id,
+      last: site.evidence.findLast((it) => it.of === id && tellsMain(it)) ?? null,
+      lock: site.mains[id]?.lock ?? null,
+    }))
+}
+
+const tellsMain = ({ says }: Evidence): boolean => saysOfMains.includes(says)

@@ -45,6 +45,8 @@ describe('a test of a conductor', () => {
     ['its clamp is off with the stick', line(200, first!, 'do', 'did.unclamp')],
     ['its clamp is off by hand', line(200, first!, 'do', 'did.unclamp-by-hand')],
     ['a switch is closed', line(200, start.scenario.switches[0]!.id, 'do', 'did.close-switch')],
+    ['a fuse carrier is put in', line(200, 't1', 'do', 'did.put-carriers-in')],
+    ['a main switch on low voltage is closed', line(200, 't1', 'do', 'did.close-main')],
     ['the permit is given back', line(200, 'control', 'hear', 'control.permit-back')],
   ])('is over once %s, and counts again when done again', (_name, ends) => {
     expect(known(knowing(test(100), ends))).toMatchObject({ state: 'treat-as-live', lastTest: null })

@@ -68,6 +68,9 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
   const told = (evidence: Evidence | null) =>
     evidence ? `${speaker.say(evidence.says, evidence.values)} ${clock(evidence.at).slice(0, 5)}` : ''
 
+  const toldOf = (evidence: Evidence | null) =>
+    evidence ? speaker.say(evidence.says, { ...evidence.values, of: evidence.of }) : ''
+
   const conductor = (it: ConductorBelief) => {
     const clamps = belief.clamps.filter((clamp) => clamp.on === it.id)
     const status =
@@ -188,6 +191,13 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
               node(3, `${it.id}/${phase}`, say('tree.blade', { phase }), told(it.blades[phase]), `${it.id}/${phase}`),
             ),
           ],
+        ),
+      ),
+      ...belief.mains.map((it) =>
+        named(
+          2,
+          it.id,
+          [toldOf(it.last), it.lock && say('state.locked', { item: it.lock })].filter(Boolean).join(', '),
         ),
       ),
       named(2, 'crossing', ''),
