@@ -3,6 +3,7 @@
  * induction by the mutual impedance with earth return (Carson, first term), E = Zm I L.
  */
 import { describe, expect, it } from 'vitest'
+import { actions, type Order } from '../../../src/engine'
 import { conductorNode } from '../../../src/engine/hazard/circuit/nodes'
 import { faultDrawn, parallelSources } from '../../../src/engine/hazard/circuit/parallel'
 import { resistor } from '../../../src/engine/hazard/circuit/parts'
@@ -275,5 +276,28 @@ describe('a feeder that goes on past the section on the same poles', () => {
     expect(story.clearedBy).toBe('earth-fault')
     // its reclosing is blocked for the job: tripped, it stays dead, and so does what goes on of it
     expect(story.end).toBeLessThan(10)
+  })
+})
+
+describe('a detector on a line that no blade feeds', () => {
+  const reading = (change: Parameters<typeof besides>[0], ...more: readonly Change[]): string | undefined => {
+    const site = isolatedSite(inScenario(besides(change)), workerAloft, othersBooted, ...more)
+    const order: Order = { at: 0, who: 'pw', do: 'test', on: 'conductor-b', with: 'D-04', values: {} }
+    return actions
+      .get('test')!
+      .apply(site, order)
+      .evidence.findLast((it) => it.by === 'test')?.says
+  }
+
+  it('indicates what 66 kV a metre and a half away lifts it to, is silent once it is earthed or where 485 V is too little', () => {
+    const close = {
+      voltage: 66_000,
+      conductors: besideSection.conductors.map((it) => ({ ...it, x: it.x - 8.2, height: 10 })),
+    }
+    expect(reading(close)).toBe('test.indicates')
+    expect(reading(close, withRod, clampOn('E-07', 'earth', 'rod/R-1'), clampOn('E-07', '2', 'conductor-b'))).toBe(
+      'test.silent',
+    )
+    expect(reading({})).toBe('test.silent')
   })
 })

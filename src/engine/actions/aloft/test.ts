@@ -1,6 +1,8 @@
 /** Tests a conductor with the detector on the stick, or a low-voltage wire with the two-pole tester. */
+import { pickedUpVoltage } from '../../hazard/pickedUp'
 import { gearOf, numberOf, requireItem } from '../../site/questions'
 import { liveVoltage } from '../../site/liveness'
+import type { ThingId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import type { Action, Order } from '../action'
 import { perceive, type Perceived } from '../changes'
@@ -31,14 +33,21 @@ export const test: Action = {
 
 function reading(site: Site, order: Order): Pick<Perceived, 'says' | 'values'> {
   const tester = itemIn(order)
-  const volts = liveVoltage(site, thingIn(order))
   const { is } = gearOf(site, tester)
   const values = { with: tester }
   if (is.indicates !== true) return { says: 'test.silent', values }
   if (isDetector(site, order)) {
     const from = numberOf(is, 'threshold') * numberOf(is, 'bandLow')
-    return { says: volts >= from ? 'test.indicates' : 'test.silent', values }
+    return { says: isFelt(site, thingIn(order), from) ? 'test.indicates' : 'test.silent', values }
   }
+  const volts = liveVoltage(site, thingIn(order))
   if (volts > numberOf(is, 'maxVoltage')) return { says: 'test.over-range', values }
   return { says: 'test.reads', values: { ...values, volts } }
+}
+
+/** Fed by a blade, or lifted by a circuit beside it; where that cannot be solved, it is not shown to be dead. */
+function isFelt(site: Site, thing: ThingId, from: number): boolean {
+  if (liveVoltage(site, thing) >= from) return true
+  const pickedUp = pickedUpVoltage(site, thing)
+  return typeof pickedUp !== 'number' || pickedUp >= from
 }
