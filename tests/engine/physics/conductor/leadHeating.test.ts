@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import {
   adiabaticTime,
   contactBurnTime,
+  contactHeat,
   contactHeatLimit,
   contactResistance,
   contactStates,
@@ -38,6 +39,7 @@ describe('adiabatic time', () => {
 
   it('is 0 when the limit is reached already and never without current', () => {
     expect(adiabaticTime('copper', squareMillimetre, 100, 200, 160)).toBe(0)
+    expect(adiabaticTime('copper', squareMillimetre, 0, 160, 160)).toBe(0)
     expect(adiabaticTime('copper', squareMillimetre, 0, 30, 160)).toBe('never')
   })
 })
@@ -90,6 +92,18 @@ describe('lead resistance', () => {
     const cold = leadResistance('copper', 25 * squareMillimetre, 1, 20)
     expect(cold).toBeCloseTo(0.00068964, 8)
     expect(leadResistance('copper', 25 * squareMillimetre, 1, 75) / cold).toBeCloseTo(1 + 0.00393 * 55, 3)
+    expect(leadResistance('copper', 25 * squareMillimetre, 12, 20) / cold).toBeCloseTo(12, 9)
+    expect(leadResistance('copper', 25 * squareMillimetre, 0, 20)).toBe(0)
+  })
+})
+
+describe('a lead that makes no sense', () => {
+  it('no section, a length below nothing, colder than its resistance can be, time that runs backwards', () => {
+    for (const area of [0, -1]) expect(() => leadResistance('copper', area, 1, 20)).toThrow(/cross-section/)
+    expect(() => leadResistance('copper', squareMillimetre, -1, 20)).toThrow(/length/)
+    expect(() => leadResistance('copper', squareMillimetre, 1, -234.5)).toThrow('temperature above -234.5')
+    expect(() => temperatureAfter('copper', squareMillimetre, 1, 20, -1)).toThrow(/seconds/)
+    expect(temperatureAfter('copper', squareMillimetre, 100, 20, 0)).toBeCloseTo(20, 9)
   })
 })
 
@@ -113,6 +127,18 @@ describe('contact', () => {
 
   it('holds grade 1 of ASTM F855: 14 kA for 15 cycles of 60 Hz at 0.5 mΩ', () => {
     expect(Number(contactBurnTime(0.0005, 14_000, 0))).toBeGreaterThan(0.25)
+  })
+
+  it('makes R I² t of heat: 10 mΩ at 1 kA is 10 kW, so 50 kJ take 5 s, less what it has taken already', () => {
+    expect(contactHeat(0.01, 1_000, 3)).toBeCloseTo(30_000, 6)
+    expect(contactBurnTime(0.01, 1_000, 0)).toBeCloseTo(5, 9)
+    expect(contactBurnTime(0.01, 1_000, 30_000)).toBeCloseTo(2, 9)
+    expect(contactBurnTime(0, 1_000, 0)).toBe('never')
+  })
+
+  it('refuses a resistance or a heat below nothing', () => {
+    expect(() => contactBurnTime(-0.01, 1_000, 0)).toThrow(/resistance/)
+    expect(() => contactBurnTime(0.01, 1_000, -1)).toThrow(/heat/)
   })
 
   it('never burns without current, at once when the heat is already there', () => {
