@@ -68,8 +68,6 @@ export interface Joined {
 /** A shape of one kind by itself: what an electrode is made of. */
 export type Shape = Part | Omit<Encased, 'id'>
 
-export type Upright = Rod | Encased
-
 export function shapesOf(electrode: Electrode): readonly Shape[] {
   return electrode.kind === 'joined' ? electrode.parts : [electrode]
 }

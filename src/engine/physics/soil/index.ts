@@ -1,5 +1,5 @@
 export { discMutual, discSelf } from './discs'
-export type { DrivenSurface, GroundGrid } from './drivenSurface'
+export type { GroundGrid } from './drivenSurface'
 export type { Electrode, Rod } from './electrode'
 export { distanceToElectrode, isAtSurface, middleOf, outerPlaces, raysFrom, wayRound } from './plan'
 export type { GroundPoint, Soil } from './soil'
