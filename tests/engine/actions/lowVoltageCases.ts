@@ -23,6 +23,12 @@ function backFedNow(item: string): Site {
 
 const withMainOpen = (item: string): Site => done(backFedNow(item), 'so', 'open-main', { on: 't1' })
 
+/** The detector at the isolated line, with the set on behind the transformer or not. */
+function testing(isOn: boolean): Site {
+  const site = backFed()(before('test', { on: 'conductor-b' }))
+  return isOn ? { ...site, livening: { id: 'set-on', at: site.time, cleared: false, provedOff: false } } : site
+}
+
 export const lowVoltageCases: readonly Case[] = [
   [
     'take-carriers-out',
@@ -82,4 +88,6 @@ export const lowVoltageCases: readonly Case[] = [
     (s) => s.persons['so']?.place,
     { kind: 'ground', at: { x: -120, y: 1.5 } },
   ],
+  ['test', () => testing(true), 'pw', { with: 'D-04', on: 'conductor-b' }, last, 'test.indicates'],
+  ['test', () => testing(false), 'pw', { with: 'D-04', on: 'conductor-b' }, last, 'test.silent'],
 ]
