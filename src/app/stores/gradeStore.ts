@@ -2,7 +2,7 @@
 import { createStore } from 'zustand/vanilla'
 import type { Exposure, Feelers } from '../../engine'
 import type { CircuitAnswer, CircuitChoice } from '../workers/circuitOf'
-import type { Answer, DrawnLivening, Graded, Question, Supposed, Supposition } from '../workers/grading'
+import type { Answer, DrawnLivening, Graded, Numbered, Question, Supposed, Supposition } from '../workers/grading'
 import { requireHeld } from './held'
 import { jobStore } from './jobStore'
 
@@ -38,29 +38,33 @@ const noGrade: Grade = {
 export const gradeStore = createStore<Grade>(() => noGrade)
 
 let worker: Worker | null = null
-let isBusy = false
+let asked = 0
 
-/** Answered at once by a worker that has worked on the job before. */
-const quick: readonly Question['ask'][] = ['feel', 'circuit']
-
-/** One question at a time: a new one stops what was still being worked on. An idle worker goes on with what it knows. */
+/** One question at a time: a new one ends what was still being worked on. The worker keeps what it has solved. */
 function ask(question: Question): void {
-  if (isBusy || !quick.includes(question.ask) || worker === null) worker = restart()
-  isBusy = true
-  worker.postMessage(question)
+  worker ??= start()
+  worker.postMessage({ ...question, number: ++asked } satisfies Numbered<Question>)
 }
 
-function restart(): Worker {
-  worker?.terminate()
+function start(): Worker {
   const fresh = new Worker(new URL('../workers/grader.ts', import.meta.url), { type: 'module' })
-  fresh.onmessage = ({ data }: MessageEvent<Answer>) => take(data)
-  fresh.onerror = (event) => gradeStore.setState({ progress: null, failure: event.message })
+  fresh.onmessage = ({ data }: MessageEvent<Numbered<Answer>>) => {
+    if (data.number === asked) take(data)
+  }
+  fresh.onerror = (event) => {
+    dismiss()
+    gradeStore.setState({ progress: null, failure: event.message })
+  }
   return fresh
+}
+
+function dismiss(): void {
+  worker?.terminate()
+  worker = null
 }
 
 function take(answer: Answer): void {
   const set = gradeStore.setState
-  isBusy = answer.tell === 'progress'
   if (answer.tell === 'progress') set({ progress: { done: answer.done, total: answer.total } })
   else if (answer.tell === 'graded') set({ graded: answer.graded, drawn: answer.graded.drawn, progress: null })
   else if (answer.tell === 'drawn') set({ drawn: answer.drawn, progress: null })
@@ -107,13 +111,11 @@ export function askCircuit(choice: CircuitChoice): void {
 }
 
 export function stopGrading(): void {
-  worker?.terminate()
-  worker = null
-  isBusy = false
+  if (worker) ask({ ask: 'stop' })
   gradeStore.setState({ progress: null, of: -1 })
 }
 
 export function forgetGrade(): void {
-  stopGrading()
+  dismiss()
   gradeStore.setState(noGrade)
 }

@@ -1,4 +1,7 @@
-/** The engine off the main thread: grades a run, draws a livening, tries what would have been without a thing. */
+/**
+ * The engine off the main thread: grades a run, draws a livening, tries what would have been without a thing. What has
+ * been solved is kept from one question to the next; a new question ends the one before.
+ */
 import {
   type Moment,
   type OpenTimeline,
@@ -19,20 +22,35 @@ import {
 import { requirePack } from '../storage/library'
 import { replayJob } from '../storage/replayJob'
 import { circuitOf } from './circuitOf'
-import type { Answer, DrawnLivening, Graded, Question, Supposed, Supposition } from './grading'
+import type { Answer, DrawnLivening, Graded, Numbered, Question, Supposed, Supposition } from './grading'
+import { sweepInSteps } from './sweepInSteps'
 
 const cache = createSweepCache()
 
 /** Metres around the pole that are drawn, and how fine. */
 const grid = { from: { x: -20, y: -18 }, step: 0.25, columns: 161, rows: 145 }
 
-const answer = (it: Answer): void => self.postMessage(it)
+/** Of the question that is being worked on: a later one ends it. */
+let latest = -1
 
-self.onmessage = ({ data }: MessageEvent<Question>) => {
+self.onmessage = ({ data }: MessageEvent<Numbered<Question>>) => {
+  latest = data.number
+  if (data.ask !== 'stop') void work(data)
+}
+
+type Work = Numbered<Exclude<Question, { ask: 'stop' }>>
+
+async function work(data: Work): Promise<void> {
+  const answer = (it: Answer): void => self.postMessage({ ...it, number: data.number } satisfies Numbered<Answer>)
   try {
     const timeline = replayJob(data.head, data.orders)
-    if (data.ask === 'grade') answer({ tell: 'graded', graded: grade(timeline, data.head.pack) })
-    else if (data.ask === 'draw') answer({ tell: 'drawn', drawn: drawVisible(timeline) })
+    if (data.ask === 'grade') {
+      const isSwept = await sweepInSteps(timeline, cache, {
+        isWanted: () => latest === data.number,
+        onProgress: (step) => answer({ tell: 'progress', ...step }),
+      })
+      if (isSwept) answer({ tell: 'graded', graded: grade(timeline, data.head.pack) })
+    } else if (data.ask === 'draw') answer({ tell: 'drawn', drawn: drawVisible(timeline) })
     else if (data.ask === 'circuit') answer({ tell: 'circuit', circuit: circuitOf(timeline, data.choice, cache) })
     else if (data.ask === 'feel') {
       const exposure = feel(momentAt(timeline, data.at), data.livening, declaredCorner, data.feelers, cache)
@@ -45,11 +63,7 @@ self.onmessage = ({ data }: MessageEvent<Question>) => {
 }
 
 function grade(timeline: OpenTimeline, packId: string): Graded {
-  const result = judgeRun(timeline, requirePack(packId), {
-    sweep: true,
-    cache,
-    onProgress: (done, total) => answer({ tell: 'progress', done, total }),
-  })
+  const result = judgeRun(timeline, requirePack(packId), { sweep: true, cache })
   const worst = [...result.sweep].sort(
     (a, b) => b.exposure.judged / b.exposure.limit - a.exposure.judged / a.exposure.limit,
   )[0]

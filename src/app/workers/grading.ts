@@ -61,7 +61,12 @@ export interface Supposed {
   readonly clearedBy: string
 }
 
+/** A question, or its answer, by number: what answers an older question is no longer wanted. */
+export type Numbered<T> = T & { readonly number: number }
+
 export type Question =
+  /** Whatever is being worked on is wanted no longer. */
+  | { readonly ask: 'stop' }
   | { readonly ask: 'grade'; readonly head: JobHead; readonly orders: readonly Order[] }
   | { readonly ask: 'draw'; readonly head: JobHead; readonly orders: readonly Order[]; readonly now: number }
   | {

@@ -26,7 +26,6 @@ export interface SweptMoment {
 
 export interface SweptRun {
   readonly scenario: Scenario
-  /** In order of time. */
   readonly moments: readonly SweptMoment[]
 }
 
@@ -44,6 +43,11 @@ export interface Sweep {
   readonly corners: number
 }
 
+export interface SweepStep {
+  readonly done: number
+  readonly total: number
+}
+
 /**
  * @param corners declared first; fewer than all for a quick look that grades nothing (a tenth of the time)
  */
@@ -53,9 +57,24 @@ export function sweep(
   onProgress?: (done: number, total: number) => void,
   corners: readonly Corner[] = cornersOf(run.scenario),
 ): Sweep {
+  const steps = sweepSteps(run, cache, corners)
+  let step = steps.next()
+  for (; !step.done; step = steps.next()) onProgress?.(step.value.done, step.value.total)
+  return step.value
+}
+
+/**
+ * The same a state at a time: whoever drives it can stop between two of them, and loses nothing, because what was solved
+ * is in the cache.
+ */
+export function* sweepSteps(
+  run: SweptRun,
+  cache: SweepCache,
+  corners: readonly Corner[] = cornersOf(run.scenario),
+): Generator<SweepStep, Sweep> {
   const tried = cache.shortName(JSON.stringify(corners))
   const firstMoments = new Map<string, SweptMoment>()
-  for (const moment of run.moments.flatMap(statesOf)) {
+  for (const moment of [...run.moments].sort((a, b) => a.from - b.from).flatMap(statesOf)) {
     const key = stateKey(moment, cache)
     if (!firstMoments.has(key)) firstMoments.set(key, moment)
   }
@@ -71,7 +90,7 @@ export function sweep(
       if (it.livening === 'none') keepWorse(asSet, found)
     }
     for (const it of answer.unsolved) unsolved.push({ ...it, at: moment.from })
-    onProgress?.(++done, firstMoments.size)
+    yield { done: ++done, total: firstMoments.size }
   }
   return {
     worst: inOrder(worst),
@@ -103,7 +122,7 @@ function stateKey(moment: SweptMoment, cache: SweepCache): string {
   return `${cache.scenarioName(scenario)} ${cache.shortName(JSON.stringify(state))}`
 }
 
-/** `none` and whatever has its cause here and can be computed: what is told in words alone stays in the words. */
+/** `none`, then in order of id whatever has its cause here and can be computed: what is told in words alone stays in the words. */
 function livenings(site: Site): readonly string[] {
   const { feedersOut } = fittedOnce(site)
   const standing = site.scenario.livenings.filter((it) => {
@@ -113,7 +132,7 @@ function livenings(site: Site): readonly string[] {
       feedersOf(site.scenario, it).every((feeder) => !feedersOut.includes(feeder))
     )
   })
-  return ['none', ...standing.map((it) => it.id)]
+  return ['none', ...standing.map((it) => it.id).sort()]
 }
 
 function answerState(key: string, moment: SweptMoment, corners: readonly Corner[], cache: SweepCache): StateAnswer {

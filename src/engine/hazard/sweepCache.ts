@@ -8,7 +8,8 @@ import type { Scenario } from '../site/scenario'
 import type { Site } from '../site/site'
 import type { BodyAnswer } from './bodies/bodyAnswer'
 import { touchingBody, type TouchingBody } from './bodies/touch'
-import { groundKey, groundOf, type Ground } from './circuit/electrodes'
+import { groundKey, groundOf } from './circuit/electrodes'
+import type { Ground } from './circuit/ground'
 import type { Fitted } from './circuit/fitted'
 import type { FactoredStore } from './circuit/phaseView'
 import type { LineStory } from './lineStory'
@@ -39,8 +40,8 @@ export interface Kept<T> {
   readonly size: number
 }
 
-/** About 300 MB when all is full: a factored circuit holds a matrix, a line some 20 kB, a state some 10 kB. */
-const most = { factored: 32, grounds: 500, lines: 4_000, answers: 60_000, states: 8_000 }
+/** About 300 MB when all is full: a factored circuit holds some 40 kB, a line some 20 kB, a state some 10 kB. */
+const most = { factored: 500, grounds: 500, lines: 4_000, answers: 60_000, states: 8_000 }
 
 export function createSweepCache(): SweepCache {
   const names = new Map<string, string>()
@@ -97,14 +98,14 @@ function inner<K, A, B>(outer: { get(key: K): Map<A, B> | undefined; set(key: K,
   return made
 }
 
-/** Everything of a scenario that reaches a current; names, words and the crew do not. */
+/** What no current depends on. Whatever else a scenario has, or comes to have, tells one from another. */
+const told: ReadonlySet<string> = new Set<keyof Scenario>([
+  ...(['id', 'seed', 'purpose', 'startsAt', 'date', 'crew', 'items', 'hazards'] as const),
+  ...(['triggers', 'visible', 'work', 'control'] as const),
+])
+
 function physicalKey(scenario: Scenario): string {
-  const { frequency, soil, pole, conductors, section, feeders, lv, stay, switches, livenings } = scenario
-  const { transformers, embedded, parallels, metalwork, grounds, truck, livestock } = scenario
-  const { publicApproach, horizon, body, contact, ranges } = scenario
-  const network = { frequency, soil, pole, conductors, section, feeders, lv, stay, switches, livenings }
-  const more = { transformers, embedded, parallels, metalwork, grounds, truck, livestock }
-  return JSON.stringify({ ...network, ...more, publicApproach, horizon, body, contact, ranges })
+  return JSON.stringify(Object.entries(scenario).filter(([name]) => !told.has(name)))
 }
 
 function latestFactored(most: number): FactoredStore {

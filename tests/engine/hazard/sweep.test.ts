@@ -2,8 +2,9 @@
 import { describe, expect, it } from 'vitest'
 import { cornersOf, declaredCorner, inCorner } from '../../../src/engine/hazard/corner'
 import { verdictOf } from '../../../src/engine/hazard/limits'
-import { sweep, type SweptMoment } from '../../../src/engine/hazard/sweep'
-import { createSweepCache } from '../../../src/engine/hazard/sweepCache'
+import { sweep, sweepSteps, type SweptMoment } from '../../../src/engine/hazard/sweep'
+import { createSweepCache, type SweepCache } from '../../../src/engine/hazard/sweepCache'
+import { stream } from '../../../src/engine/math/random'
 import type { Site } from '../../../src/engine/site/site'
 import {
   barrierAt,
@@ -46,6 +47,12 @@ const clean: readonly SweptMoment[] = [
   at(40, changed(start, earthsOn, workerAloft, coverOn(), bondOn), leftHandOnB),
   at(50, changed(start, earthsOn, workerAloft, coverOn(), bondOn)),
 ]
+
+function cacheOf(moments: readonly SweptMoment[]): SweepCache {
+  const cache = createSweepCache()
+  sweep({ scenario, moments }, cache)
+  return cache
+}
 
 describe('corners', () => {
   it('declared first, then the full factorial of low and high', () => {
@@ -153,6 +160,40 @@ describe('sweep', () => {
     expect(JSON.stringify(again)).toBe(JSON.stringify(answer))
     expect(JSON.stringify(fresh)).toBe(JSON.stringify(answer))
     expect(JSON.stringify(after)).toBe(JSON.stringify(answer))
+  })
+
+  it('the same bytes with moments and livenings in another order, in the run and in the scenario', () => {
+    const order = stream(7, 'sweep')
+    const shuffled = <T>(list: readonly T[]): T[] => {
+      const out = [...list]
+      for (let i = out.length - 1; i > 0; i--) {
+        const j = order.below(i + 1)
+        ;[out[i], out[j]] = [out[j]!, out[i]!]
+      }
+      return out
+    }
+    for (let round = 0; round < 2; round++) {
+      const other = { ...scenario, livenings: shuffled(scenario.livenings) }
+      const moments = shuffled(clean).map((it) => ({ ...it, site: { ...it.site, scenario: other } }))
+      expect(moments.map((it) => it.from)).not.toEqual(clean.map((it) => it.from))
+      expect(JSON.stringify(sweep({ scenario: other, moments }))).toBe(JSON.stringify(answer))
+    }
+  })
+
+  it('ended between two states and begun again it gives the same bytes, and solves nothing twice', () => {
+    const kept = createSweepCache()
+    const steps = sweepSteps({ scenario, moments: clean }, kept)
+    expect([steps.next().value, steps.next().value]).toEqual([
+      { done: 1, total: 5 },
+      { done: 2, total: 5 },
+    ])
+    const solved = kept.states.size
+    expect(solved).toBe(2)
+    const told: number[] = []
+    const whole = sweep({ scenario, moments: clean }, kept, (done) => told.push(done))
+    expect(JSON.stringify(whole)).toBe(JSON.stringify(answer))
+    expect(told).toEqual([1, 2, 3, 4, 5])
+    expect(kept.lines.size).toBe(cacheOf(clean).lines.size)
   })
 
   it('a second sweep with the same cache solves nothing', () => {
