@@ -4,7 +4,8 @@
  * a sum per axis, and no root or logarithm: the bits of the square say which line it is on (the same on every machine;
  * 32 lines to each doubling keep the error below 1e-4 of the axis's own potential).
  */
-import type { Complex } from '../../math/complex'
+import { ONE, type Complex } from '../../math/complex'
+import type { RadialField } from './radialField'
 import type { GroundPoint } from './soil'
 import type { SurfaceSource } from './surfaceSources'
 
@@ -34,14 +35,8 @@ interface Axis {
   readonly most: number
   /** Bits of the first line. */
   readonly first: number
-  readonly re: Lines
-  readonly im: Lines
-}
-
-/** V(u) = start + rise u on each line. */
-interface Lines {
-  readonly start: Float64Array
-  readonly rise: Float64Array
+  /** Four numbers a line, V(u) = start + rise u: start and rise of the real part, then of the imaginary one. */
+  readonly lines: Float64Array
 }
 
 /** 2⁵ lines to each doubling: the exponent and five more bits of a single-precision number. */
@@ -62,7 +57,8 @@ export function driveSurface(
   currents: readonly Complex[],
   reach: number,
 ): DrivenSurface {
-  const drawn = sources.map((source) => drawAxis(source, currents, reach))
+  const alike = new Map<RadialField, Float64Array>()
+  const drawn = sources.map((source) => drawAxis(source, currents, reach, alike))
   return {
     potentialAt: (at) => {
       let re = 0
@@ -70,10 +66,10 @@ export function driveSurface(
       for (const axis of drawn) {
         const u = squareFrom(axis, at)
         const counted = Math.min(Math.max(u, axis.least), axis.most)
-        const k = lineOf(counted) - axis.first
+        const k = 4 * (lineOf(counted) - axis.first)
         const far = u > axis.most ? Math.sqrt(axis.most / u) : 1
-        re += far * (axis.re.start[k]! + axis.re.rise[k]! * counted)
-        im += far * (axis.im.start[k]! + axis.im.rise[k]! * counted)
+        re += far * (axis.lines[k]! + axis.lines[k + 1]! * counted)
+        im += far * (axis.lines[k + 2]! + axis.lines[k + 3]! * counted)
       }
       return { re, im }
     },
@@ -98,24 +94,21 @@ function squareFrom(axis: Axis, { x, y }: GroundPoint): number {
   return dx * dx + dy * dy - axis.rimSquare
 }
 
-function drawAxis({ x, y, rim, field }: SurfaceSource, currents: readonly Complex[], reach: number): Axis {
+/** @param alike potentials of what many axes are made of, worked out once */
+function drawAxis(
+  { x, y, rim, field }: SurfaceSource,
+  currents: readonly Complex[],
+  reach: number,
+  alike: Map<RadialField, Float64Array>,
+): Axis {
   const rimSquare = rim * rim
-  const nearest = Math.max(NEAREST, field.radii[0]! * (rim > 0 ? 0 : 1))
+  const nearest = Math.max(NEAREST, field.radii[0]!)
   const least = rim > 0 ? RIM * rimSquare : nearest * nearest
   const first = lineOf(least)
   const count = lineOf(Math.max(reach * reach, 4 * least)) - first + 1
-  const re = new Float64Array(count + 1)
-  const im = new Float64Array(count + 1)
   const square = Float64Array.from({ length: count + 1 }, (_, k) => squareAtLine(first + k))
-  const ohm = new Float64Array(currents.length)
-  for (let k = 0; k <= count; k++) {
-    ohm.fill(0)
-    field.addPotential(Math.sqrt(square[k]! + rimSquare), ohm)
-    for (let j = 0; j < ohm.length; j++) {
-      re[k] = re[k]! + ohm[j]! * currents[j]!.re
-      im[k] = im[k]! + ohm[j]! * currents[j]!.im
-    }
-  }
+  const apart = square.map((u) => Math.sqrt(u + rimSquare))
+  const { re, im } = field.scaled ? scaledVolts(field.scaled, apart, currents, alike) : volts(field, apart, currents)
   return {
     x,
     y,
@@ -123,20 +116,57 @@ function drawAxis({ x, y, rim, field }: SurfaceSource, currents: readonly Comple
     least: square[0]!,
     most: square[count]! * (1 - 1e-6),
     first,
-    re: linesThrough(square, re),
-    im: linesThrough(square, im),
+    lines: through(square, re, im),
   }
 }
 
-function linesThrough(square: Float64Array, volt: Float64Array): Lines {
-  const count = volt.length - 1
-  const start = new Float64Array(count)
-  const rise = new Float64Array(count)
-  for (let k = 0; k < count; k++) {
-    rise[k] = (volt[k + 1]! - volt[k]!) / (square[k + 1]! - square[k]!)
-    start[k] = volt[k]! - rise[k]! * square[k]!
+interface Volts {
+  readonly re: Float64Array
+  readonly im: Float64Array
+}
+
+function volts(field: RadialField, apart: Float64Array, currents: readonly Complex[]): Volts {
+  const re = new Float64Array(apart.length)
+  const im = new Float64Array(apart.length)
+  const ohm = new Float64Array(currents.length)
+  apart.forEach((distance, k) => {
+    ohm.fill(0)
+    field.addPotential(distance, ohm)
+    for (let j = 0; j < ohm.length; j++) {
+      re[k] = re[k]! + ohm[j]! * currents[j]!.re
+      im[k] = im[k]! + ohm[j]! * currents[j]!.im
+    }
+  })
+  return { re, im }
+}
+
+function scaledVolts(
+  { unit, share }: NonNullable<RadialField['scaled']>,
+  apart: Float64Array,
+  currents: readonly Complex[],
+  alike: Map<RadialField, Float64Array>,
+): Volts {
+  const known = alike.get(unit) ?? volts(unit, apart, [ONE]).re
+  alike.set(unit, known)
+  let re = 0
+  let im = 0
+  currents.forEach((current, j) => {
+    re += share[j]! * current.re
+    im += share[j]! * current.im
+  })
+  return { re: known.map((volt) => volt * re), im: known.map((volt) => volt * im) }
+}
+
+function through(square: Float64Array, re: Float64Array, im: Float64Array): Float64Array {
+  const lines = new Float64Array(4 * (square.length - 1))
+  for (const [part, volt] of [re, im].entries()) {
+    for (let k = 0; k + 1 < square.length; k++) {
+      const rise = (volt[k + 1]! - volt[k]!) / (square[k + 1]! - square[k]!)
+      lines[4 * k + 2 * part] = volt[k]! - rise * square[k]!
+      lines[4 * k + 2 * part + 1] = rise
+    }
   }
-  return { start, rise }
+  return lines
 }
 
 function slopeOf(axes: readonly Axis[], at: GroundPoint): { readonly x: Complex; readonly y: Complex } {
@@ -145,15 +175,15 @@ function slopeOf(axes: readonly Axis[], at: GroundPoint): { readonly x: Complex;
   for (const axis of axes) {
     const u = squareFrom(axis, at)
     if (u < axis.least) continue
-    const k = lineOf(Math.min(u, axis.most)) - axis.first
+    const k = 4 * (lineOf(Math.min(u, axis.most)) - axis.first)
     // d/dx of V(u) with u = dx² + dy²; past the table V falls as u^-½
     const far = u > axis.most ? Math.sqrt(axis.most / u) * (axis.most / u) : 1
     const twiceX = 2 * far * (at.x - axis.x)
     const twiceY = 2 * far * (at.y - axis.y)
-    x.re += axis.re.rise[k]! * twiceX
-    x.im += axis.im.rise[k]! * twiceX
-    y.re += axis.re.rise[k]! * twiceY
-    y.im += axis.im.rise[k]! * twiceY
+    x.re += axis.lines[k + 1]! * twiceX
+    x.im += axis.lines[k + 3]! * twiceX
+    y.re += axis.lines[k + 1]! * twiceY
+    y.im += axis.lines[k + 3]! * twiceY
   }
   return { x, y }
 }
@@ -167,9 +197,7 @@ function mapOf(axes: readonly Axis[], grid: GroundGrid): { re: Float64Array; im:
 }
 
 function addAxis(axis: Axis, { from, step, columns, rows }: GroundGrid, re: Float64Array, im: Float64Array): void {
-  const { least, most, first, rimSquare } = axis
-  const { start: startRe, rise: riseRe } = axis.re
-  const { start: startIm, rise: riseIm } = axis.im
+  const { least, most, first, rimSquare, lines } = axis
   const left = from.x - axis.x
   let place = 0
   for (let row = 0; row < rows; row++) {
@@ -181,9 +209,9 @@ function addAxis(axis: Axis, { from, step, columns, rows }: GroundGrid, re: Floa
       if (u < least) u = least
       else if (u > most) u = most
       single[0] = u
-      const k = (bits[0]! >> SHIFT) - first
-      re[place] = re[place]! + startRe[k]! + riseRe[k]! * u
-      im[place] = im[place]! + startIm[k]! + riseIm[k]! * u
+      const k = 4 * ((bits[0]! >> SHIFT) - first)
+      re[place] = re[place]! + lines[k]! + lines[k + 1]! * u
+      im[place] = im[place]! + lines[k + 2]! + lines[k + 3]! * u
     }
   }
 }

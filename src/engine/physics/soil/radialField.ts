@@ -17,6 +17,8 @@ export interface RadialField {
   addPotential(apart: number, into: Float64Array): void
   /** Adds to `into[j]` the change per metre outwards. */
   addSlope(apart: number, into: Float64Array): void
+  /** It is one of many alike: the field of one ampere, and what leaves here per ampere of electrode j. */
+  readonly scaled?: { readonly unit: RadialField; readonly share: Float64Array }
 }
 
 /** Ratio of neighbouring distances e^STEP: the interpolation error stays below 1e-4. */
@@ -99,20 +101,19 @@ function addFar(apart: number, ohm: readonly Float64Array[], count: number, firs
  * A disc's own field is a closed form with a steep rim, so only its images are summed here, point by point.
  * Inside the rim of one on the surface that has the disc's potential and no slope.
  */
-export function discField(soil: LayeredSoil, disc: DiscPlace, share: readonly Float64Array[]): RadialField {
-  const add = (into: Float64Array, value: number): void => {
-    for (let j = 0; j < into.length; j++) into[j] = into[j]! + share[j]![0]! * value
-  }
+export function discField(soil: LayeredSoil, disc: DiscPlace): RadialField {
   const rim = disc.depth > 0 ? 0 : disc.radius
   const first = ln(disc.radius)
   const count = Math.ceil((ln(FARTHEST) - first) / STEP) + 1
   const radii = Float64Array.from({ length: count }, (_, k) => (k === 0 ? disc.radius : exp(first + k * STEP)))
   return {
     radii,
-    ohm: share.map((currents) => radii.map((apart) => currents[0]! * discOhm(soil, disc, apart))),
-    addPotential: (apart, into) => add(into, discOhm(soil, disc, apart)),
+    ohm: [radii.map((apart) => discOhm(soil, disc, apart))],
+    addPotential: (apart, into) => {
+      into[0] = into[0]! + discOhm(soil, disc, apart)
+    },
     addSlope: (apart, into) => {
-      if (apart > rim) add(into, discSlope(soil, disc, apart))
+      if (apart > rim) into[0] = into[0]! + discSlope(soil, disc, apart)
     },
   }
 }
@@ -125,6 +126,7 @@ export function scaledField(unit: RadialField, share: Float64Array): RadialField
   }
   return {
     radii: unit.radii,
+    scaled: { unit, share },
     ohm: [...share].map((ampere) => unit.ohm[0]!.map((ohm) => ampere * ohm)),
     addPotential: (apart, into) => {
       one[0] = 0

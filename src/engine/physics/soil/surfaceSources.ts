@@ -32,16 +32,30 @@ export function sourcesOf(
   const uprights = axes(segments, own)
   const wires = own.filter((s) => segments[s]!.along !== undefined)
   return [
-    ...discs.map((s): SurfaceSource => {
-      const disc = segments[s]!
-      return { x: disc.x, y: disc.y, rim: disc.depth > 0 ? 0 : disc.radius, field: discField(soil, disc, shareOf([s])) }
-    }),
+    ...discSources(soil, segments, discs, share),
     ...uprights.map((places): SurfaceSource => {
       const pieces = places.map((s) => segments[s]!)
       return { x: pieces[0]!.x, y: pieces[0]!.y, rim: 0, field: radialField(soil, pieces, shareOf(places)) }
     }),
     ...wireSources(soil, segments, wires, share),
   ]
+}
+
+function discSources(
+  soil: LayeredSoil,
+  segments: readonly Segment[],
+  discs: readonly number[],
+  share: readonly Float64Array[],
+): readonly SurfaceSource[] {
+  const bySize = new Map<string, RadialField>()
+  return discs.map((s) => {
+    const disc = segments[s]!
+    const size = `${disc.radius} ${disc.depth}`
+    const unit = bySize.get(size) ?? discField(soil, disc)
+    bySize.set(size, unit)
+    const weights = Float64Array.from(share, (currents) => currents[s]!)
+    return { x: disc.x, y: disc.y, rim: disc.depth > 0 ? 0 : disc.radius, field: scaledField(unit, weights) }
+  })
 }
 
 /** Segments of uprights by the axis that they are on, in the order in which they were cut. */
