@@ -7,7 +7,7 @@ import { ONE, ZERO, type Complex } from '../math/complex'
 import { distanceToElectrode, wayRound } from '../physics/soil'
 import { isInside, type GroundPoint } from '../site/place'
 import type { Scenario } from '../site/scenario'
-import type { Ground } from './circuit/electrodes'
+import type { Ground } from './circuit/ground'
 import { outlinePoints } from './outline'
 
 export interface WalkPoint {

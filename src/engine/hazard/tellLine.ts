@@ -8,7 +8,7 @@ import { isUnsolvable, type Element, type Solution, type Unsolvable } from '../p
 import type { Livening, Scenario, ThingId } from '../site/scenario'
 import { invariant } from '../units/invariant'
 import { buildCircuit, type SiteCircuit } from './circuit/buildCircuit'
-import type { Ground } from './circuit/electrodes'
+import type { Ground } from './circuit/ground'
 import type { Fitted } from './circuit/fitted'
 import { liveningSource } from './circuit/livening'
 import { viewPhase, type PhaseView } from './circuit/phaseView'

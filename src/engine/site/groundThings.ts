@@ -1,6 +1,6 @@
 /** Metal on and around the place of work that current can reach: on the pole, on the ground, the truck. SI units. */
 import type { GroundPoint } from './place'
-import type { ThingId } from './scenario'
+import type { ThingId } from './ids'
 
 /** On the pole, beside arm and stay. A pole band is one too: what a bond near the feet is clamped on. */
 export interface Metalwork {

@@ -2,7 +2,7 @@
  * How the dead line comes alive, as a scenario says it: one member a kind. What each does to the circuit is one file in
  * hazard/circuit/livening; what the place knows of it is one entry of liveningTraits.ts.
  */
-import type { Phase, ThingId } from './scenario'
+import type { Phase, ThingId } from './ids'
 
 export type Livening =
   /** A live conductor of the crossing circuit falls onto one conductor of the section. */

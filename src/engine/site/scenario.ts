@@ -6,15 +6,12 @@ import type { CurveName, FuseLinkType, RelayReset } from '../physics/protection'
 import type { Skin } from '../physics/body'
 import type { Soil } from '../physics/soil'
 import type { GroundThing, Metalwork, Truck } from './groundThings'
+import type { ItemId, PersonId, Phase, ThingId } from './ids'
 import type { Livening } from './livening'
 import type { GroundPoint } from './place'
 import type { Pole } from './pole'
 
-export type PersonId = string
-export type ItemId = string
-export type ThingId = string
-export type Phase = 'A' | 'B' | 'C'
-export const phases: readonly Phase[] = ['A', 'B', 'C']
+export { phases, type ItemId, type PersonId, type Phase, type ThingId } from './ids'
 
 export type Role = 'person-in-charge' | 'pole-worker' | 'ground-worker' | 'switching-operator'
 

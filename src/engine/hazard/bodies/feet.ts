@@ -4,11 +4,11 @@
  * electrode than both radii a foot stands on it.
  */
 import { magnitude, subtract, type Complex } from '../../math/complex'
-import { discMutual, discSelf, type GroundPoint } from '../../physics/soil'
+import { discMutual, discSelf, distanceToElectrode, type GroundPoint } from '../../physics/soil'
 import { distance } from '../../site/place'
 import type { Stance } from '../../site/contact'
 import type { Scenario } from '../../site/scenario'
-import type { Ground } from '../circuit/electrodes'
+import type { Ground } from '../circuit/ground'
 import type { Terminal } from '../circuit/phaseView'
 import { steepestDirection } from '../steepest'
 
@@ -58,11 +58,7 @@ function nearestElectrode(ground: Ground, at: GroundPoint): Ground['electrodes']
 
 /** A foot as a terminal of the circuit: the ground beside the electrodes, or the electrode that it stands on. */
 export function footTerminal(ground: Ground, footRadius: number, at: GroundPoint): Terminal {
-  const under = ground.electrodes.find((it) => {
-    const dx = it.at.x - at.x
-    const dy = it.at.y - at.y
-    return it.isAtSurface && Math.sqrt(dx * dx + dy * dy) < it.radius + footRadius
-  })
+  const under = ground.electrodes.find((it) => it.isAtSurface && distanceToElectrode(it.shape, at) < footRadius)
   return under ? { kind: 'node', node: under.node } : { kind: 'ground', mutual: ground.system.mutualTo(at) }
 }
 

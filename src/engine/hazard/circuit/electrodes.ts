@@ -5,37 +5,18 @@
  */
 import type { Element } from '../../physics/network'
 import { isAtSurface, middleOf, solveElectrodes } from '../../physics/soil'
-import type { Electrode, ElectrodeSystem, GroundPoint } from '../../physics/soil'
+import type { Electrode } from '../../physics/soil'
 import type { Scenario } from '../../site/scenario'
 import { findSectionNeutral } from '../../site/findSectionNeutral'
 import { invariant } from '../../units/invariant'
 import type { Fitted } from './fitted'
+import type { Ground, SiteElectrode } from './ground'
 import { groundThingElectrodes } from './groundThings'
 import { handleElectrodes } from './handles'
 import { nearEarthRods } from './nearEarths'
 import { conductorAtPole, electrodesId, lowVoltageStarNode, rodNode, stayLowerNode } from './nodes'
 import { poleElectrodes } from './pole'
 import { truckElectrodes } from './truck'
-
-export interface SiteElectrode {
-  readonly node: string
-  /** Its middle. */
-  readonly at: GroundPoint
-  /** Metres, of one shape by itself; 0 where several are joined: ask `distanceToElectrode(shape, …)`. */
-  readonly radius: number
-  readonly shape: Electrode
-  /** Top at the surface: can be stood on. */
-  readonly isAtSurface: boolean
-  /** Belongs to the place of work: the public can come near it. */
-  readonly isOnSite: boolean
-}
-
-export interface Ground {
-  readonly system: ElectrodeSystem
-  /** In the order of the system's currents. */
-  readonly electrodes: readonly SiteElectrode[]
-  readonly resistance: readonly (readonly number[])[]
-}
 
 const distantRod = { length: 2, radius: 0.008 }
 

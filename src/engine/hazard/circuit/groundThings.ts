@@ -6,7 +6,7 @@
 import { REMOTE_EARTH, type Element } from '../../physics/network'
 import type { Electrode } from '../../physics/soil'
 import type { Scenario } from '../../site/scenario'
-import type { Ground } from './electrodes'
+import type { Ground } from './ground'
 import { groundThingNode } from './nodes'
 import { nodeOfPlace } from './nodeOfPlace'
 import { resistor } from './parts'

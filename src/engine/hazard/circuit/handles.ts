@@ -2,7 +2,7 @@
 import type { Element } from '../../physics/network'
 import type { Electrode } from '../../physics/soil'
 import type { Scenario } from '../../site/scenario'
-import type { Ground } from './electrodes'
+import type { Ground } from './ground'
 import { handleNode } from './nodes'
 import { statedEarth, statedEarthRod } from './statedEarth'
 

@@ -8,7 +8,7 @@ import { factor, isUnsolvable, type Factored, type Port, type Solution, type Uns
 import { REMOTE_EARTH } from '../../physics/network'
 import { invariant } from '../../units/invariant'
 import type { SiteCircuit } from './buildCircuit'
-import type { Ground } from './electrodes'
+import type { Ground } from './ground'
 import { electrodesId } from './nodes'
 
 /** A point where a body meets the circuit: a node, or a place on the ground by its mutual ohm to each electrode. */

@@ -6,7 +6,7 @@ import { REMOTE_EARTH, type Element } from '../../physics/network'
 import type { Electrode } from '../../physics/soil'
 import type { GroundPoint } from '../../site/place'
 import { invariant } from '../../units/invariant'
-import type { Ground } from './electrodes'
+import type { Ground } from './ground'
 import { jointResistance, resistor } from './parts'
 
 /** Metres (common practice, no source). */
