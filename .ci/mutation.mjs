@@ -1,7 +1,6 @@
 // Changes the physics in small ways, one at a time, and sees whether a test notices. Slow: by hand, not in the tests.
 // `npm run mutate -- --mutate 'src/engine/physics/soil/*.ts'` for one room.
 
-/** @type {import('@stryker-mutator/api/core').PartialStrykerOptions} */
 export default {
   testRunner: 'vitest',
   vitest: { configFile: '.ci/mutation.vitest.mjs' },
