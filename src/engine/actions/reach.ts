@@ -24,6 +24,11 @@ export function findPointOf(site: Site, thing: ThingId): SpacePoint | undefined 
   const wire = [...conductors, ...lv.wires, ...(neutral ? [neutral] : [])].find((it) => it.id === thing)
   if (wire) return { x: 0, y: wire.x, z: wire.height }
   if (thing === 'arm') return { x: 0, y: 0, z: pole.armHeight }
+  if (thing === 'terminal' && pole.kind === 'concrete' && pole.integralEarth) {
+    return { x: 0, y: 0, z: pole.integralEarth.height }
+  }
+  const piece = site.scenario.metalwork?.find((it) => it.id === thing)
+  if (piece) return { x: 0, y: 0, z: piece.height }
   const rod = site.rods.find((it) => `rod/${it.item}` === thing)
   return rod && { x: rod.at.x, y: rod.at.y, z: 0 }
 }

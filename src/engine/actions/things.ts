@@ -36,12 +36,18 @@ const lineNeutrals = (site: Site): readonly ThingId[] => {
   return wire === undefined ? [] : [wire.id]
 }
 
+/** Bands, brackets and other metal on the pole, and the terminal of an earth conductor that is cast into it. */
+const metalwork = ({ scenario: { metalwork: pieces = [], pole } }: Site): readonly ThingId[] => {
+  const hasTerminal = pole.kind === 'concrete' && pole.integralEarth !== undefined
+  return [...pieces.map((it) => it.id), ...(hasTerminal ? ['terminal'] : [])]
+}
+
 /** Where a conductor clamp of a lead can go on. */
 export const clampSeats = (site: Site): readonly ThingId[] => sorted([...conductors(site), ...metalSeats(site)])
 
 /** Where the metal end of a bond can go on. */
 export const metalSeats = (site: Site): readonly ThingId[] =>
-  sorted(['arm', ...lvNeutrals(site), ...lineNeutrals(site)])
+  sorted(['arm', ...metalwork(site), ...lvNeutrals(site), ...lineNeutrals(site)])
 
 /** Everything that can be pointed at. */
 export function allThings(site: Site): readonly ThingId[] {
@@ -50,6 +56,7 @@ export function allThings(site: Site): readonly ThingId[] {
     ...conductors(site),
     ...lvWires(site),
     ...lineNeutrals(site),
+    ...metalwork(site),
     ...switches(site),
     ...blades(site),
     ...feeders(site),

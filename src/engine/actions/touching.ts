@@ -29,7 +29,8 @@ export function kneeling(site: Site, person: PersonId): readonly PersonContact[]
 /** The surface of a thing at the pole top. */
 export function surfaceOf(site: Site, thing: ThingId): Surface {
   if (site.scenario.lv.wires.some((it) => it.id === thing)) return { kind: 'lv-wire', id: thing }
-  if (thing === 'arm') return { kind: 'metalwork', id: 'arm' }
+  const isMetalwork = site.scenario.metalwork?.some((it) => it.id === thing) ?? false
+  if (thing === 'arm' || thing === 'terminal' || isMetalwork) return { kind: 'metalwork', id: thing }
   return { kind: 'conductor', id: thing }
 }
 

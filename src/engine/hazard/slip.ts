@@ -8,11 +8,13 @@ import type { Body, Contact, Limb, Surface } from '../site/contact'
 import { distance, type GroundPoint } from '../site/place'
 import { gearTypeOf } from '../site/questions'
 import { findSectionNeutral } from '../site/findSectionNeutral'
+import type { GroundThing } from '../site/groundThings'
 import type { Site } from '../site/site'
 import type { Corner } from './corner'
 import type { Exposure } from './exposure'
 import { answersOf, lineOf, type LiveMoment } from './liven'
 import { createSweepCache, type SweepCache } from './sweepCache'
+import { truckRadius } from './touchable'
 
 export interface Slip {
   readonly person: string
@@ -111,16 +113,27 @@ function besideShoulder(site: Site, feet: number): readonly Surface[] {
           { kind: 'metalwork', id: 'stay-upper' },
         ] as const)
       : []),
+    ...(site.scenario.metalwork ?? [])
+      .filter((it) => isNear(0, it.height))
+      .map((it): Surface => ({ kind: 'metalwork', id: it.id })),
     ...(bare === undefined ? [] : [{ kind: 'pole', height: bare } as const]),
   ]
 }
 
+function placesOf(thing: GroundThing): readonly GroundPoint[] {
+  return thing.kind === 'fence' ? thing.posts : thing.kind === 'pipe' ? thing.points : [thing.at]
+}
+
 function onGround(site: Site, at: GroundPoint): readonly Surface[] {
-  const { pole, stay } = site.scenario
+  const { pole, stay, grounds = [], truck } = site.scenario
   const isNear = (thing: GroundPoint, radius: number): boolean => distance(at, thing) <= handReach + radius
   return [
     ...site.rods.filter((rod) => isNear(rod.at, 0)).map((rod): Surface => ({ kind: 'rod', item: rod.item })),
     ...(isNear({ x: 0, y: 0 }, pole.diameter / 2) ? ([{ kind: 'pole', height: shoulderAboveFeet }] as const) : []),
     ...(isNear(stay.anchor, 0) ? ([{ kind: 'metalwork', id: 'stay-lower' }] as const) : []),
+    ...grounds
+      .filter((it) => placesOf(it).some((place) => isNear(place, 0)))
+      .map((it): Surface => ({ kind: 'ground-thing', id: it.id })),
+    ...(truck !== undefined && isNear(site.truck, truckRadius) ? ([{ kind: 'truck' }] as const) : []),
   ]
 }

@@ -14,7 +14,7 @@ import { poleNode, spreadingResistance } from './circuit/pole'
 const reach = 1
 /** Where a hand lies on a pole, metres above ground; half the width of a truck; a pipe (common practice, no source). */
 const handHeight = 1.4
-const bodyRadius = 1.2
+export const truckRadius = 1.2
 const pipeRadius = 0.03
 
 export interface Touchable {
@@ -67,7 +67,7 @@ function groundThingsTouched({ grounds = [] }: Scenario): readonly Touchable[] {
 function truckTouched({ truck }: Scenario, { truck: at }: Fitted): readonly Touchable[] {
   if (truck === undefined || at === undefined) return []
   return [
-    { node: truckNode, at, radius: bodyRadius, series: 0 },
+    { node: truckNode, at, radius: truckRadius, series: 0 },
     ...truck.outriggers.map(({ x, y, radius }) => {
       return { node: truckNode, at: { x: at.x + x, y: at.y + y }, radius, series: 0 }
     }),

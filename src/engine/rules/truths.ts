@@ -1,4 +1,5 @@
 /** What statements of the crew are compared with. */
+import { feedersOf, traitsOf } from '../site/liveningTraits'
 import type { Entry } from '../timeline/timeline'
 import type { Truth } from './language/kind'
 import type { RunView } from './language/runView'
@@ -17,7 +18,7 @@ const all: readonly Truth[] = [
     id: 'livening-from',
     says: 'the feeder that could fall onto the section; `nowhere` when none can',
     right: ({ timeline: { scenario } }) => {
-      const from = scenario.livenings.flatMap((livening) => ('feeder' in livening ? [livening.feeder] : []))
+      const from = scenario.livenings.flatMap((it) => (traitsOf(it).by === 'crossing' ? feedersOf(scenario, it) : []))
       return [...new Set(from)].slice(0, 1).concat(from.length === 0 ? ['nowhere'] : [])
     },
   },

@@ -30,8 +30,8 @@ export interface ConcretePole extends PoleShape {
   readonly cageRadius: number
   readonly concreteCover: number
   readonly concreteResistivity: number
-  /** An earth conductor cast in and welded to the cage, with a terminal to clamp on; `terminal` ohm, more when corroded. */
-  readonly integralEarth?: { readonly terminal: number }
+  /** An earth conductor cast in and welded to the cage; ohm of its terminal, more when corroded, and its height. */
+  readonly integralEarth?: { readonly terminal: number; readonly height: number }
 }
 
 export type WoodMoisture = 'dry' | 'damp' | 'soaked'

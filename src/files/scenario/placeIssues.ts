@@ -48,11 +48,14 @@ function fixingIssues(file: Json): readonly Issue[] {
 
 function heightIssues(file: Json): readonly Issue[] {
   const top = asObject(file.pole).heightM
-  return asList(file.metalwork).flatMap(({ heightM }, i) =>
-    typeof heightM === 'number' && typeof top === 'number' && heightM > top
-      ? [issue(['metalwork', i, 'heightM'], heightM, `at most ${top}, the height of the pole`)]
-      : [],
-  )
+  const above = (path: Path, height: unknown): readonly Issue[] =>
+    typeof height === 'number' && typeof top === 'number' && height > top
+      ? [issue(path, height, `at most ${top}, the height of the pole`)]
+      : []
+  return [
+    ...above(['pole', 'integralEarth', 'heightM'], asObject(asObject(file.pole).integralEarth).heightM),
+    ...asList(file.metalwork).flatMap(({ heightM }, i) => above(['metalwork', i, 'heightM'], heightM)),
+  ]
 }
 
 interface InSoil {

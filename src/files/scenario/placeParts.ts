@@ -38,7 +38,7 @@ export const pole = byKind({
     cageRadius: metres(0.02, 0.7),
     concreteCover: metres(0.005, 0.2),
     concreteResistivity: ohmMetres(1, 1_000_000),
-    integralEarth: optional(shape({ terminal: ohms(0.0001, 1e6) })),
+    integralEarth: optional(shape({ terminal: ohms(0.0001, 1e6), height: metres(0.3, 30) })),
   }),
   wood: shape({
     kind: choice('wood'),

@@ -4,9 +4,30 @@ import type { Issue } from '../issue'
 import type { WordsFile } from './read'
 
 export function wordsOfScenario(scenario: ScenarioBase): readonly string[] {
-  const { conductors, lv, feeders, switches, hazards, transformers = [], embedded = [] } = scenario
+  const {
+    conductors,
+    lv,
+    feeders,
+    switches,
+    hazards,
+    transformers = [],
+    embedded = [],
+    metalwork = [],
+    grounds = [],
+  } = scenario
   const neutralWires = feeders.flatMap((it) => (it.neutralWire === undefined ? [] : [it.neutralWire]))
-  const things = [conductors, lv.wires, neutralWires, feeders, switches, hazards, transformers, embedded]
+  const things = [
+    conductors,
+    lv.wires,
+    neutralWires,
+    feeders,
+    switches,
+    hazards,
+    transformers,
+    embedded,
+    metalwork,
+    grounds,
+  ]
     .flat()
     .map((it) => it.id)
   const blades = switches.flatMap((it) => conductors.map(({ phase }) => `${it.id}/${phase}`))

@@ -150,9 +150,12 @@ export const app = {
   'thing.pole-foot': 'Foot of the pole',
   'thing.clear': 'Well clear of the pole',
   'thing.truck': 'Truck',
+  'thing.terminal': 'Earth terminal of the pole',
   'thing.order': 'Order',
   'thing.control': 'Control room',
   'pole.concrete': 'concrete',
+  'pole.steel': 'steel',
+  'pole.wood': 'wood',
 
   'state.treatAsLive': 'treat as live',
   'state.live': 'live',

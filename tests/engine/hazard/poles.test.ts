@@ -193,7 +193,7 @@ describe('steel', () => {
 })
 
 describe('concrete with an earth conductor cast in', () => {
-  const earthed: ConcretePole = { ...concrete, integralEarth: { terminal: 0.01 } }
+  const earthed: ConcretePole = { ...concrete, integralEarth: { terminal: 0.01, height: 8.3 } }
   const clamped: Change = (site) =>
     [clampOn('B-02', 'metal', 'terminal'), clampOn('B-02', 'line', 'conductor-b')].reduce((it, make) => make(it), site)
 
@@ -207,7 +207,7 @@ describe('concrete with an earth conductor cast in', () => {
   })
 
   it('a corroded terminal of 1 kΩ is worth what the arm’s bolt is', () => {
-    const corroded = earthedSite(standingOn({ ...earthed, integralEarth: { terminal: 1_000 } }), clamped)
+    const corroded = earthedSite(standingOn({ ...earthed, integralEarth: { terminal: 1_000, height: 8.3 } }), clamped)
     const arm = earthedSite(bondOn)
     expect(voltages(momentOf(corroded))('cage')).toBeCloseTo(voltages(momentOf(arm))('cage'), -1)
   })

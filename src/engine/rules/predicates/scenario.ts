@@ -7,7 +7,7 @@ const concretePole: SitePredicate = {
   says: 'the pole is of a material that conducts',
   about: 'site',
   takes: {},
-  fails: ({ site }) => (site.scenario.pole.kind === 'concrete' ? undefined : { why: 'pole-insulates' }),
+  fails: ({ site }) => (site.scenario.pole.kind === 'wood' ? { why: 'pole-insulates' } : undefined),
 }
 
 const lvUnderBuild: SitePredicate = {
