@@ -1,46 +1,44 @@
 /**
- * `npm run gallery`: pictures of the built app from the recorded clean job, all of one size. The picture of the README is
- * kept; the others go to `out`, which git leaves alone: to look at before saying that something is done.
+ * `npm run gallery`: pictures of the built app, to be looked at before somebody says that something is done: every
+ * scenario, from the ground, at the pole top, in plan, with a livening's contours, and its debrief; on a laptop and on a
+ * tablet, light and dark. They go to `out`, which git leaves alone, with one sheet of them all; a small one of that
+ * (`contact-sheet.jpg`) and the picture of the README (`site.png`) are kept. A word after the command names a scenario:
+ * only that one is taken.
  */
-import { mkdirSync, readFileSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { chromium, type Page } from 'playwright'
 import { preview } from 'vite'
 import { requireChromium } from '../../.ci/chromium.mjs'
 import { ensureBuilt } from '../../.ci/ensure.mjs'
 import type {} from '../../src/app/scene/probe'
+import { bringIn, hasRun, runUpTo } from '../support/openedRun'
+import { type Picture, contactSheet } from './contactSheet'
 
 const here = (name: string): string => fileURLToPath(new URL(name, import.meta.url))
 
-interface RecordedRun {
-  readonly actions: readonly { readonly do: string }[]
+const sizes = { laptop: { width: 1280, height: 720 }, tablet: { width: 820, height: 1180 } } as const
+const themes = ['light', 'dark'] as const
+/** The button of the scene's bar for each picture of the Site. */
+const views = { ground: 'Ground', 'pole-top': 'Pole top', plan: 'Plan' } as const
+
+interface Frame {
+  readonly size: keyof typeof sizes
+  readonly theme: (typeof themes)[number]
 }
 
-const clean = JSON.parse(readFileSync(here('../../scenarios/marrow-bend/runs/clean.json'), 'utf8')) as RecordedRun
+const frames: readonly Frame[] = Object.keys(sizes).flatMap((size) =>
+  themes.map((theme) => ({ size: size as Frame['size'], theme })),
+)
 
-/** The clean run up to and with the first of this act, as a run file that the Depot opens. */
-function upTo(act: string): string {
-  const last = clean.actions.findIndex((order) => order.do === act)
-  if (last < 0) throw new Error(`the clean run has no ${act}`)
-  return JSON.stringify({ ...clean, actions: clean.actions.slice(0, last + 1) })
-}
-
-/** A fresh visit in which the run is open; without a run, the Depot as a newcomer finds it. */
-async function visit(run?: string): Promise<Page> {
-  const context = await browser.newContext({
-    locale: 'en-GB',
-    viewport: { width: 1280, height: 720 },
-    reducedMotion: 'reduce',
-  })
+/** A fresh visit at the Depot, past the caution. */
+async function visit({ size, theme }: Frame, scenario = ''): Promise<Page> {
+  const context = await browser.newContext({ locale: 'en-GB', viewport: sizes[size], reducedMotion: 'reduce' })
   const page = await context.newPage()
-  // The probe is asked for beside a job: without one the app tidies its address.
-  await page.goto(`${origin}/${run === undefined ? '' : '?probe#scenario=marrow-bend&purpose=practise&place=depot'}`)
-  await page.locator('dialog[open]').waitFor()
-  await page.keyboard.press('Enter')
-  if (run === undefined) return page
-  const file = { name: 'run.json', mimeType: 'application/json', buffer: Buffer.from(run) }
-  await page.locator('input[type=file]').setInputFiles(file)
-  await page.locator('main').getByRole('heading', { level: 1, name: 'Depot' }).waitFor({ state: 'detached' })
+  const settings = { theme, people: [], person: null, hasReadCaution: true }
+  await page.addInitScript((kept) => localStorage.setItem('earths-on/settings', JSON.stringify(kept)), settings)
+  await page.goto(`${origin}/?probe${scenario && `#scenario=${scenario}&purpose=practise&place=site`}`)
+  await page.locator('main').waitFor()
   return page
 }
 
@@ -50,37 +48,97 @@ const press = (page: Page, name: string): Promise<void> =>
 /** The scene is there and draws no further frame. */
 async function untilDrawn(page: Page): Promise<void> {
   const framesNow = (): Promise<number> => page.evaluate(() => window.sceneProbe?.info().frames ?? 0)
-  for (let last = -1, frames = 0; frames === 0 || frames !== last; ) {
+  for (let last = -1, drawn = 0; drawn === 0 || drawn !== last; ) {
     await page.waitForTimeout(500)
-    last = frames
-    frames = await framesNow()
+    last = drawn
+    drawn = await framesNow()
   }
 }
 
-async function keep(page: Page, path: string): Promise<void> {
+const taken: Picture[] = []
+
+async function take(page: Page, name: string): Promise<void> {
   await page.evaluate(() => document.fonts.ready)
-  await page.screenshot({ path: here(path) })
-  await page.context().close()
-  console.log(path)
+  const path = here(`./out/${name}.png`)
+  await page.screenshot({ path })
+  taken.push({ name, path })
+  console.log(`out/${name}.png`)
 }
 
-/** A sheet of the open job. */
-async function keepSheet(sheet: string, run: string, path: string): Promise<void> {
-  const page = await visit(run)
-  await press(page, sheet)
-  await keep(page, path)
-}
-
-/** The Site in three dimensions, with one thing of the list chosen. */
-async function keepScene(view: string, thing: string, run: string, path: string): Promise<void> {
-  const page = await visit(run)
+/** With everything on, if a clean run was recorded; else as it is found. */
+async function takeScenario(scenario: string, frame: Frame): Promise<void> {
+  const named = (view: string): string => [scenario, view, frame.size, frame.theme].join('.')
+  const page = await visit(frame, hasRun(scenario, 'clean') ? '' : scenario)
+  if (hasRun(scenario, 'clean')) await bringIn(page, runUpTo(scenario, 'clean', 'declare-safe'))
   await press(page, 'Site')
   await untilDrawn(page)
-  await press(page, view)
-  await page.locator(`[role=treeitem][data-key="${thing}"]`).click()
-  await untilDrawn(page)
-  await keep(page, path)
+  for (const [view, button] of Object.entries(views)) {
+    await press(page, button)
+    await untilDrawn(page)
+    await take(page, named(view))
+  }
+  if (hasRun(scenario, 'clean')) {
+    await press(page, 'Debrief')
+    await page.locator('.debriefcols').waitFor({ timeout: 180_000 })
+    await take(page, named('debrief'))
+    await takeContours(page, scenario, named('contours'))
+  }
+  await page.context().close()
 }
+
+/** Of a run in which something came alive, if one was recorded; else the worst that could have. */
+async function takeContours(page: Page, scenario: string, name: string): Promise<void> {
+  if (hasRun(scenario, 'clean-livened')) {
+    await press(page, 'Depot')
+    await bringIn(page, runUpTo(scenario, 'clean-livened'))
+    await press(page, 'Debrief')
+  }
+  await page.getByRole('button', { name: 'Open the drawing', exact: true }).click({ timeout: 180_000 })
+  await untilDrawn(page)
+  await take(page, name)
+}
+
+/** The sheets that are not a picture of a site, once. */
+async function takeSheets(scenario: string): Promise<void> {
+  for (const frame of frames) {
+    const page = await visit(frame)
+    await take(page, ['depot', frame.size, frame.theme].join('.'))
+    for (const [sheet, act] of [
+      ['Job sheet', 'hold-briefing'],
+      ['Gear', 'wear'],
+    ] as const) {
+      await press(page, 'Depot')
+      await bringIn(page, runUpTo(scenario, 'clean', act))
+      await press(page, sheet)
+      await take(page, [sheet.toLowerCase().replace(' ', '-'), frame.size, frame.theme].join('.'))
+    }
+    await page.context().close()
+  }
+}
+
+/** The picture of the README. */
+async function takeSite(scenario: string): Promise<void> {
+  const page = await visit({ size: 'laptop', theme: 'light' })
+  await bringIn(page, runUpTo(scenario, 'clean', 'declare-safe'))
+  await press(page, 'Site')
+  await untilDrawn(page)
+  await press(page, 'Over the site')
+  await page.locator('[role=treeitem][data-key="pole"]').click()
+  await untilDrawn(page)
+  await page.screenshot({ path: here('./site.png') })
+  await page.context().close()
+  console.log('site.png')
+}
+
+const all = readdirSync(here('../../scenarios')).filter((name) =>
+  existsSync(here(`../../scenarios/${name}/scenario.json`)),
+)
+const wanted = process.argv[2]
+const scenarios = wanted === undefined ? all : all.filter((name) => name === wanted)
+if (scenarios.length === 0) throw new Error(`No scenario is called ${wanted}. There are: ${all.join(', ')}`)
+
+/** The small sheet is kept with the code, so it holds one of each. */
+const isKept = ({ name }: Picture): boolean => name.endsWith('.laptop.light')
 
 ensureBuilt()
 mkdirSync(here('./out'), { recursive: true })
@@ -90,13 +148,16 @@ if (address === null || typeof address === 'string') throw new Error('the server
 const origin = `http://127.0.0.1:${address.port}`
 const browser = await chromium.launch(await requireChromium())
 try {
-  await keep(await visit(), './out/depot.png')
-  await keepSheet('Job sheet', upTo('hold-briefing'), './out/job-sheet.png')
-  await keepSheet('Gear', upTo('wear'), './out/gear.png')
-  await keepScene('Over the site', 'pole', upTo('declare-safe'), './site.png')
-  await keepScene('Ground', 'pole', upTo('declare-safe'), './out/ground.png')
-  await keepScene('Pole top', 'conductor-b', upTo('declare-safe'), './out/pole-top.png')
-  await keepScene('Switch 27', 'switch-27/B', upTo('lock'), './out/switch.png')
+  const first = scenarios.find((name) => hasRun(name, 'clean'))
+  if (first !== undefined) {
+    await takeSheets(first)
+    if (wanted === undefined) await takeSite(first)
+  }
+  for (const scenario of scenarios) for (const frame of frames) await takeScenario(scenario, frame)
+  const page = await browser.newPage()
+  writeFileSync(here('./out/all.jpg'), await contactSheet(page, taken, 320))
+  if (wanted === undefined)
+    writeFileSync(here('./contact-sheet.jpg'), await contactSheet(page, taken.filter(isKept), 150))
 } finally {
   await browser.close()
   await server.close()

@@ -7,6 +7,12 @@ import { readRun } from '../../files/run/read'
 import { readScenario } from '../../files/scenario/read'
 import type { Words } from '../../text'
 
+export interface Station {
+  readonly kind: 'switch' | 'pole' | 'crossing'
+  readonly along: number
+  readonly label: string
+}
+
 export interface FolderCard {
   readonly id: string
   /** Version of the engine that this build has. */
@@ -17,6 +23,8 @@ export interface FolderCard {
   readonly voltage: number
   readonly wires: number
   readonly switches: readonly string[]
+  /** What stands along the line, in order; metres from the worked pole. */
+  readonly stations: readonly Station[]
   readonly pole: string
   /** Metres, butt included. */
   readonly poleLength: number
@@ -39,6 +47,7 @@ export function makeCard(scenario: string, words: string, cleanRun: string | und
     voltage: base.feeders[0]?.voltage ?? 0,
     wires: base.conductors.length,
     switches: base.switches.map((it) => it.label),
+    stations: stationsOf(base),
     pole: base.pole.number,
     poleLength: base.pole.height + base.pole.buttLength,
     soil: base.soil.layers,
@@ -46,6 +55,15 @@ export function makeCard(scenario: string, words: string, cleanRun: string | und
     items: base.items.length,
     parts: parts.filter((part) => part === 'beginning' || canPrepare(base, cleanRun, part)),
   }
+}
+
+function stationsOf({ switches, pole, section }: ScenarioBase): readonly Station[] {
+  const stations: readonly Station[] = [
+    ...switches.map(({ along, label }) => ({ kind: 'switch' as const, along, label })),
+    { kind: 'crossing', along: section.crossingAlong, label: '' },
+    { kind: 'pole', along: 0, label: pole.number },
+  ]
+  return [...stations].sort((a, b) => a.along - b.along)
 }
 
 function ownWords(text: string): Words {

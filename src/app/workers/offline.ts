@@ -48,9 +48,12 @@ async function page(request: Request): Promise<Response> {
   }
 }
 
-/** Everything else has its content in its name: what is kept is as good as new. */
+/**
+ * Everything else has its content in its name: what is kept is as good as new, whoever asks and with whatever headers (a
+ * server may say that its answer varies with them).
+ */
 const file = async (request: Request): Promise<Response> =>
-  (await (await caches.open(own)).match(request)) ?? fetch(request)
+  (await (await caches.open(own)).match(request.url, { ignoreVary: true })) ?? fetch(request)
 
 surroundings.addEventListener('install', (event) => event.waitUntil(keepFiles()))
 surroundings.addEventListener('activate', (event) => event.waitUntil(forgetOthers()))

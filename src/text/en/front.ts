@@ -75,6 +75,12 @@ export const front = {
   'depot.sealed': 'A scored run is open',
   'depot.sealedText': 'Nothing else can be opened before it is finished and the assessor has opened it.',
 
+  'depot.map': 'Sketch of the line, distances from the worked pole',
+  'depot.metres': '{metres} m',
+  'depot.crossing': 'another circuit crosses',
+  'depot.station.switch': 'switch {label} at {metres} m',
+  'depot.station.crossing': 'another circuit crosses at {metres} m',
+
   'depot.offline.fetching': 'Being kept on this machine, for places without a network.',
   'depot.offline.ready': 'Kept on this machine: it runs without a network.',
 

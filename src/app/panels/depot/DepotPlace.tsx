@@ -76,7 +76,7 @@ export function DepotPlace() {
         ) : (
           <>
             <h1 className='title'>{name}</h1>
-            <Locality />
+            {card && <Locality card={card} />}
             {card && <ScenarioFacts card={card} />}
             <div className='foot'>
               <SeedEntry seed={seed} onChange={setSeed} />
