@@ -115,8 +115,8 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
         'lv',
         say('all.lv'),
         say('state.live'),
-        [...belief.wires]
-          .sort((a, b) => across(a.id) - across(b.id))
+        membersOf(belief, groupOf('lv'))
+          .flatMap((id) => belief.wires.filter((it) => it.id === id))
           .map((wire) =>
             named(
               3,
@@ -136,8 +136,6 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
       named(2, 'pole-top', ''),
     ])
   }
-
-  const across = (wire: string): number => sheet.lv.wires.find((it) => it.id === wire)?.x ?? 0
 
   const aloft = () => {
     const hanging = membersOf(belief, groupOf('aloft')).flatMap((id) => belief.items.filter((it) => it.id === id))
@@ -248,8 +246,8 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
   const boots = () => all(1, 'boots', say('all.boots'), '')
 
   const out = () => {
-    const count = belief.items.filter((it) => it.bookedOut && !it.bookedIn).length
-    return all(1, 'out', say('all.out'), plain(count, 0))
+    const { length } = membersOf(belief, groupOf('out'))
+    return all(1, 'out', say('all.out'), plain(length, 0))
   }
 
   return { crew, carried, pole, aloft, ground, network, boots, out, store }
