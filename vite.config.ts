@@ -3,6 +3,7 @@
 import react from '@vitejs/plugin-react'
 import type { Plugin } from 'vite'
 import { defineConfig } from 'vitest/config'
+import { compactJson } from './.ci/compactJson.mjs'
 import { writeEngineDigest } from './.ci/digest.mjs'
 import { folderCards } from './.ci/folderCards.mjs'
 import { offlineApp } from './.ci/offlineApp.mjs'
@@ -23,7 +24,7 @@ function relaxedWhileDeveloping(): Plugin {
 }
 
 export default defineConfig({
-  plugins: [engineDigest(), folderCards(), sharedWorkers(), offlineApp(), react(), relaxedWhileDeveloping()],
+  plugins: [engineDigest(), folderCards(), compactJson(), sharedWorkers(), offlineApp(), react(), relaxedWhileDeveloping()],
   // Another port is taken, and printed, when this one is in use.
   preview: { port: 4173, strictPort: false },
   build: {
