@@ -24,7 +24,15 @@ function relaxedWhileDeveloping(): Plugin {
 }
 
 export default defineConfig({
-  plugins: [engineDigest(), folderCards(), compactJson(), sharedWorkers(), offlineApp(), react(), relaxedWhileDeveloping()],
+  plugins: [
+    engineDigest(),
+    folderCards(),
+    compactJson(),
+    sharedWorkers(),
+    offlineApp(),
+    react(),
+    relaxedWhileDeveloping(),
+  ],
   // Another port is taken, and printed, when this one is in use.
   preview: { port: 4173, strictPort: false },
   build: {
