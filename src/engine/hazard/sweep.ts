@@ -97,7 +97,7 @@ export function* sweepSteps(
     asSet: inOrder(asSet),
     unsolved,
     states: firstMoments.size,
-    livenings: run.scenario.livenings.length + 1,
+    livenings: run.scenario.livenings.filter(isComputed).length + 1,
     corners: corners.length,
   }
 }
