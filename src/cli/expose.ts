@@ -41,7 +41,12 @@ export function expose(parameters: readonly string[]): number {
   if (options.feel !== undefined) {
     const feelers = readFeelers(moment, options.feel)
     const asked = options.livening === undefined ? ids : [requireLiveningId(timeline, options.livening)]
-    return sayFelt(asked.map((id) => feelAt(moment, id, feelers)), speakerOf(folder), at, options.json === true)
+    return sayFelt(
+      asked.map((id) => feelAt(moment, id, feelers)),
+      speakerOf(folder),
+      at,
+      options.json === true,
+    )
   }
   const answers = ids.map((id) => liven(moment, id, declaredCorner))
   const speaker = speakerOf(folder)

@@ -4,8 +4,10 @@ import { makeSay } from './makeSay'
 
 export { english } from './en'
 export { exposureTime } from './exposureTime'
+export { feltWords } from './feltWords'
 export { makeSpeaker, type Speaker } from './makeSpeaker'
 export * from './quantities'
+export { verdictWords } from './verdictWords'
 export type { Words } from './words'
 
 export type WordKey = keyof typeof english

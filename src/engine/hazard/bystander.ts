@@ -140,7 +140,7 @@ export function judge(
 }
 
 /** The public wears nothing that could fail, and nobody else feels it. */
-const untouched = { failedItems: [], largestCurrent: 0 }
+const untouched = { failedItems: [], failures: [], largestCurrent: 0 }
 
 /** Below this nothing is reported, volt. */
 const leastVoltage = 0.01

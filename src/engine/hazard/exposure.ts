@@ -3,6 +3,7 @@ import type { ShockPath, Zone } from '../physics/body'
 import type { Unsolvable } from '../physics/network'
 import type { GroundPoint } from '../site/place'
 import type { ItemId, PersonId } from '../site/scenario'
+import type { Happening } from './happening'
 import type { ClearedBy, LinePhase, Shot } from './lineStory'
 
 export type PathId = string
@@ -89,6 +90,8 @@ export interface Story {
   /** Leads of which a piece melted or a clamp burnt off, and all that carried the fault: to be quarantined. */
   readonly meltedItems: readonly ItemId[]
   readonly carriedBy: readonly ItemId[]
+  /** Everything that happened in its course, in time. */
+  readonly happenings: readonly Happening[]
 }
 
 export type StoryAnswer = Story | (Unsolvable & { readonly livening: string; readonly corner: string })

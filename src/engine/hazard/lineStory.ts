@@ -1,6 +1,7 @@
 /** What the circuit alone does in a livening, from its start to its end, nobody in it. Seconds, volts, amperes. */
 import type { ItemId, ThingId } from '../site/scenario'
 import type { PhaseView } from './circuit/phaseView'
+import type { Happening } from './happening'
 import type { Operated } from './protection/device'
 
 /** A stretch of time in which the circuit stays as it is. */
@@ -47,4 +48,6 @@ export interface LineStory {
   readonly carriers: readonly ItemId[]
   /** Pieces of lead that melted and clamps that burnt off or let go, by element id. */
   readonly gone: readonly string[]
+  /** In time; none of it in whoever touches it. */
+  readonly happenings: readonly Happening[]
 }

@@ -7,6 +7,7 @@ import type { Fitted } from './circuit/fitted'
 import { clampId, rodNode } from './circuit/nodes'
 import type { PhaseView } from './circuit/phaseView'
 import { poleFootNode } from './circuit/pole'
+import type { Happening } from './happening'
 import type { Wear } from './leadWear'
 import type { LinePhase, LineStory, Shot } from './lineStory'
 import type { Device } from './protection/device'
@@ -24,6 +25,7 @@ export function lineSummary(
   devices: readonly Device[],
   wear: Wear,
   cleared: boolean,
+  happenings: readonly Happening[],
 ): LineStory {
   const first = phases[0]
   invariant(first, 'a horizon above 0 s', scenario.horizon)
@@ -44,6 +46,7 @@ export function lineSummary(
     feeders: sources,
     carriers: isLive ? carriersOf(fitted, solution) : [],
     gone: [...wear.gone].sort(),
+    happenings,
   }
 }
 

@@ -17,6 +17,7 @@ import { isComputed } from './circuit/livening'
 import { clampId, leadPieceId } from './circuit/nodes'
 import { inCorner, type Corner } from './corner'
 import type { Exposure, Story, StoryAnswer } from './exposure'
+import { inTime, type Happening } from './happening'
 import type { LineStory } from './lineStory'
 import { livestockPaceOf } from './livestock'
 import { createSweepCache, type SweepCache } from './sweepCache'
@@ -33,12 +34,14 @@ export function liven(moment: LiveMoment, livening: string, corner: Corner, cach
   if (isUnsolvable(line)) return { ...line, livening, corner: corner.id }
   const exposures: Exposure[] = []
   const failedItems = new Set<string>()
-  for (const { answer } of answersOf(moment, line, corner, cache)) {
+  const failures: Happening[] = []
+  for (const { person, answer } of answersOf(moment, line, corner, cache)) {
     if (isUnsolvable(answer)) return { ...answer, livening, corner: corner.id }
     if (answer.exposure !== null) exposures.push(answer.exposure)
     for (const item of answer.failedItems) failedItems.add(item)
+    for (const { at, item } of answer.failures) failures.push({ at, what: 'layer-fails', of: item, person })
   }
-  const story = storyOf(fittedOnce(moment.site), line, livening, corner, exposures, failedItems)
+  const story = storyOf(fittedOnce(moment.site), line, livening, corner, exposures, failedItems, failures)
   const livestock = livestockPaceOf(scenarioInCorner(moment.site.scenario, corner), line, moment.site.barrier)
   return livestock === undefined ? story : { ...story, livestock }
 }
@@ -151,6 +154,7 @@ function storyOf(
   corner: Corner,
   exposures: readonly Exposure[],
   failedItems: ReadonlySet<string>,
+  failures: readonly Happening[],
 ): Story {
   const { siteRise, liveCurrent, duration, end, clearedBy, shots } = line
   return {
@@ -169,6 +173,7 @@ function storyOf(
       .filter((lead) => partsOf(lead).some((id) => line.gone.includes(id)))
       .map((lead) => lead.item),
     carriedBy: line.carriers,
+    happenings: inTime([...line.happenings, ...failures]),
   }
 }
 

@@ -13,6 +13,7 @@ import type { Fitted } from './circuit/fitted'
 import { liveningSource } from './circuit/livening'
 import { viewPhase, type PhaseView } from './circuit/phaseView'
 import { feedersReaching } from './circuit/sources'
+import { deviceHappenings, wearHappenings, type Happening } from './happening'
 import { nextWear, unworn, wearOn, type Wear } from './leadWear'
 import type { LinePhase, LineStory } from './lineStory'
 import { lineSummary } from './lineSummary'
@@ -68,6 +69,7 @@ function tell(situation: Situation, cache: SweepCache): LineStory | Unsolvable {
   let isCleared = false
   let solved: Solved | undefined
   const phases: LinePhase[] = []
+  const happenings: Happening[] = []
   for (let count = 0; now < scenario.horizon; count++) {
     invariant(count < mostEvents, 'a livening that comes to an end', key)
     const live = sources.filter((id) => !devices.some((it) => it.isOff && it.sources.includes(id)))
@@ -84,9 +86,13 @@ function tell(situation: Situation, cache: SweepCache): LineStory | Unsolvable {
     wasLive = isLive
     const step = stepOn(situation, devices, wear, found.view, now)
     phases.push({ from: now, to: step.now, isLive, shot, view: found.view })
+    happenings.push(
+      ...deviceHappenings(devices, step.devices, step.now),
+      ...wearHappenings(fitted, wear.gone, step.wear.gone, step.now),
+    )
     ;({ now, devices, wear } = step)
   }
-  return lineSummary(situation, sources, joined(phases), devices, wear, isCleared)
+  return lineSummary(situation, sources, joined(phases), devices, wear, isCleared, happenings)
 }
 
 /** A lead's resistance is taken as it is when the circuit changes, not at each relay's step. */

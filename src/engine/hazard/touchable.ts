@@ -13,7 +13,7 @@ import { poleNode, spreadingResistance } from './circuit/pole'
 /** IEEE 80 takes one metre for a reach. */
 const reach = 1
 /** Where a hand lies on a pole, metres above ground; half the width of a truck; a pipe (common practice, no source). */
-const handHeight = 1.4
+export const handHeight = 1.4
 export const truckRadius = 1.2
 const pipeRadius = 0.03
 

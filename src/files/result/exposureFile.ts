@@ -37,7 +37,7 @@ export function exposureFile(exposure: Exposure): File {
 
 export function storyFile(answer: StoryAnswer): File {
   if (answer.kind === 'unsolvable') return { ...answer }
-  const { siteRise, liveCurrent, duration, end, shots, exposures, livestock, ...rest } = answer
+  const { siteRise, liveCurrent, duration, end, shots, exposures, livestock, happenings, ...rest } = answer
   return {
     ...rest,
     siteRiseV: siteRise,
@@ -46,6 +46,7 @@ export function storyFile(answer: StoryAnswer): File {
     endS: end,
     shots: shots.map((it) => ({ fromS: it.from, toS: it.to, currentA: it.current })),
     exposures: exposures.map(exposureFile),
+    happenings: happenings.map(({ at, ...it }) => ({ atS: at, ...it })),
     ...(livestock && {
       livestock: {
         path: livestock.path,

@@ -6,6 +6,7 @@ import { front } from './front'
 import { gear } from './gear'
 import { judging } from './judging'
 import { label } from './label'
+import { livening } from './livening'
 import { mattered } from './mattered'
 import { netlist } from './netlist'
 import { refusals } from './refusals'
@@ -19,6 +20,7 @@ export const english = {
   ...gear,
   ...judging,
   ...label,
+  ...livening,
   ...mattered,
   ...netlist,
   ...refusals,

@@ -2,14 +2,14 @@
 import { describe, expect, it } from 'vitest'
 import { declaredCorner } from '../../../src/engine/hazard/corner'
 import type { Exposure } from '../../../src/engine/hazard/exposure'
-import { feel, type Feelers } from '../../../src/engine/hazard/feel'
+import { feel } from '../../../src/engine/hazard/feel'
 import { groundVoltages } from '../../../src/engine/hazard/ground/groundHazard'
 import { isUnsolvable } from '../../../src/engine/physics/network'
 import { earthedSite, isolatedSite, momentOf, rodPlace, sharedCache } from './sites'
 
 const moment = momentOf(earthedSite())
 
-function felt(kind: Feelers['kind'], x: number, y: number, at = moment): Exposure | null {
+function felt(kind: 'pace' | 'touch', x: number, y: number, at = moment): Exposure | null {
   const answer = feel(at, 'clash-b', declaredCorner, { kind, at: { x, y } }, sharedCache)
   if (answer !== null && isUnsolvable(answer)) throw new Error(answer.reason)
   return answer

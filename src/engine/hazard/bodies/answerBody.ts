@@ -42,6 +42,7 @@ function answerOf(scenario: Scenario, line: LineStory, body: TouchingBody, held:
   const common = {
     kind: 'body' as const,
     failedItems: itemsOf(held.failed),
+    failures: held.failures,
     largestCurrent: Math.max(0, ...[...held.states, ...gone.states].map((it) => largestCurrent(it.solution))),
   }
   // somebody's layer that may fail is, for the others in the circuit, a current that may come

@@ -9,6 +9,7 @@ import { isUnsolvable, type Unsolvable } from '../../physics/network'
 import type { ItemId, Scenario } from '../../site/scenario'
 import type { Exposure } from '../exposure'
 import type { LinePhase } from '../lineStory'
+import type { LayerFailure } from './bodyAnswer'
 import { bodyPorts, joiningLeads, type PortedBody } from './bodyPorts'
 import { layerVoltage, type Layer } from './layer'
 import { solveBody, type BodySolution } from './solveBody'
@@ -27,6 +28,7 @@ export interface Passage {
   readonly states: readonly SolvedBody[]
   /** `item limb` of layers that conducted. */
   readonly failed: ReadonlySet<string>
+  readonly failures: readonly LayerFailure[]
   readonly mayFail: boolean
   readonly layer: Exposure['layer']
 }
@@ -35,6 +37,7 @@ interface Passing {
   readonly body: TouchingBody
   readonly states: SolvedBody[]
   readonly failed: Set<string>
+  readonly failures: LayerFailure[]
   mayFail: boolean
   layer: Exposure['layer']
 }
@@ -46,7 +49,9 @@ export function throughStory(
   bodies: readonly TouchingBody[],
   doesMayFail: boolean,
 ): readonly Passage[] | Unsolvable {
-  const all = bodies.map((body): Passing => ({ body, states: [], failed: new Set(), mayFail: false, layer: null }))
+  const all = bodies.map(
+    (body): Passing => ({ body, states: [], failed: new Set(), failures: [], mayFail: false, layer: null }),
+  )
   for (const phase of phases) {
     const ports = portsOfEach(scenario, phase, bodies)
     if (isUnsolvable(ports)) return ports
@@ -97,6 +102,7 @@ function settle(
       return openOfLoose(scenario, phase, present, layers, joining)
     }
     next.it.failed.add(next.one.name)
+    next.it.failures.push({ at: phase.from, item: next.one.item })
   }
 }
 

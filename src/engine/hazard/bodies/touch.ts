@@ -108,8 +108,9 @@ const bare = (node: string): Meeting => ({ point: { kind: 'node', node }, series
 
 /** Feet on a whole mat that is bonded to the handle are on the handle, where that has an earth of its own. */
 function onBondedMat(site: Site, person: string, { on, through }: Contact): Meeting | undefined {
+  if (on.kind !== 'ground') return undefined
   const { place } = requirePerson(site, person)
-  if (on.kind !== 'ground' || place.kind !== 'switch') return undefined
+  if (place.kind !== 'switch') return undefined
   if (site.scenario.switches.find((it) => it.id === place.id)?.handleEarth === undefined) return undefined
   const mat = through.map((id) => requireItem(site, id)).find((it) => it.type === 'operator-mat')
   const is = mat && effectiveParameters(mat)
