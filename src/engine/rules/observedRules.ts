@@ -3,13 +3,22 @@ import type { Timeline } from '../timeline/timeline'
 import type { Pack, PackRule } from './finding'
 import { ruleKinds } from './kinds'
 import { listNames, type Names } from './language/glob'
-import { allDone, type Pattern } from './language/pattern'
+import { isAnyDone, type Pattern } from './language/pattern'
 import { readPatterns } from './language/read'
 import { viewRun } from './language/runView'
 
 export function observedRules(timeline: Timeline, pack: Pack): ReadonlySet<string> {
   const view = viewRun(timeline, pack)
-  return new Set(pack.rules.filter((rule) => allDone(view, patternsOf(rule)).length > 0).map(({ id }) => id))
+  return new Set(pack.rules.filter((rule) => isAnyDone(view, observing(rule))).map(({ id }) => id))
+}
+
+const patternsByRule = new WeakMap<PackRule, readonly Pattern[]>()
+
+/** Rules are immutable, so that theirs are put together once. */
+function observing(rule: PackRule): readonly Pattern[] {
+  const known = patternsByRule.get(rule) ?? patternsOf(rule)
+  patternsByRule.set(rule, known)
+  return known
 }
 
 /** A pattern that means any act observes nothing in particular; `$each` may be any member. */

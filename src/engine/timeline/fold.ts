@@ -37,66 +37,77 @@ export function openTimeline(scenario: Scenario, opening: Site = startSite(scena
 /** @throws InvariantError when the order lies before the clock: orders come in order of time. */
 export function extendTimeline(timeline: OpenTimeline, order: Order): OpenTimeline {
   const { resume, scenario } = timeline
-  invariant(Number.isInteger(order.at) && order.at >= resume.clock, `a whole second from ${resume.clock}`, order.at)
-  const now = advance(resume, order.at)
-  const next = order.do === 'withdraw' ? withdraw(now, order) : start(now, order)
-  return finished(next, scenario)
+  return finished(take(ownCopy(resume), order), scenario)
 }
 
 export function runTimeline(scenario: Scenario, orders: readonly Order[], opening?: Site): OpenTimeline {
-  return orders.reduce(extendTimeline, openTimeline(scenario, opening))
+  const { resume } = openTimeline(scenario, opening)
+  return finished(orders.reduce(take, ownCopy(resume)), scenario)
+}
+
+/** A fold under way: its lists are nobody else's, and grow in place. */
+interface Folding extends Resume {
+  readonly entries: Entry[]
+  readonly moments: Moment[]
+}
+
+function ownCopy(resume: Resume): Folding {
+  return { ...resume, entries: [...resume.entries], moments: [...resume.moments] }
+}
+
+/** Lets time pass up to an order, and begins it. @throws InvariantError when it lies before the clock */
+function take(from: Folding, order: Order): Folding {
+  invariant(Number.isInteger(order.at) && order.at >= from.clock, `a whole second from ${from.clock}`, order.at)
+  const now = advance(from, order.at)
+  return order.do === 'withdraw' ? withdraw(now, order) : start(now, order)
 }
 
 /** Starts the act of an order, or refuses it. */
-function start(now: Resume, order: Order): Resume {
+function start(now: Folding, order: Order): Folding {
   const index = now.entries.length
   const isBusy = now.running.some((it) => now.entries[it]?.order.who === order.who)
   const refusal = isBusy ? refuse(order, 'busy', { person: order.who }) : checkOrder(now.site, order)
   const common = { index, order, start: order.at, before: now.site, after: now.site }
   if (refusal) {
-    const entry: Entry = { ...common, outcome: 'refused', refusal, end: order.at }
-    return { ...now, entries: [...now.entries, entry] }
+    now.entries.push({ ...common, outcome: 'refused', refusal, end: order.at })
+    return now
   }
   const seconds = requireAction(order).takes(now.site, order)
   invariant(Number.isInteger(seconds) && seconds >= 1, 'an act that takes whole seconds', order.do, seconds)
-  const entry: Entry = { ...common, outcome: 'done', end: order.at + seconds }
-  return { ...now, entries: [...now.entries, entry], running: [...now.running, index] }
+  now.entries.push({ ...common, outcome: 'done', end: order.at + seconds })
+  return { ...now, running: [...now.running, index] }
 }
 
 /** Takes an order back in the second in which it was given, before anybody moves. */
-function withdraw(now: Resume, order: Order): Resume {
+function withdraw(now: Folding, order: Order): Folding {
   const { index } = order.values
   const meant = typeof index === 'number' && now.running.includes(index) ? now.entries[index] : undefined
   const common = { index: now.entries.length, order, start: order.at, end: order.at, before: now.site, after: now.site }
   if (meant?.start !== order.at) {
     const refusal = refuse(order, 'too-late')
-    return { ...now, entries: [...now.entries, { ...common, outcome: 'refused', refusal }] }
+    now.entries.push({ ...common, outcome: 'refused', refusal })
+    return now
   }
-  const taken: Entry = { ...meant, outcome: 'withdrawn', end: order.at, after: meant.before }
-  const entries = [...now.entries.map((it) => (it === meant ? taken : it)), { ...common, outcome: 'done' as const }]
-  return { ...now, entries, running: now.running.filter((it) => it !== meant.index) }
+  now.entries[meant.index] = { ...meant, outcome: 'withdrawn', end: order.at, after: meant.before }
+  now.entries.push({ ...common, outcome: 'done' })
+  return { ...now, running: now.running.filter((it) => it !== meant.index) }
 }
 
 /** Lets time pass up to a second; what ends at that second has ended. */
-function advance(from: Resume, to: number): Resume {
+function advance(from: Folding, to: number): Folding {
   let now = from
   while (now.clock < to) now = passOneMoment(now, to)
   return now
 }
 
 /** One moment passes, at the longest to a second; then, in this order: the strike takes its effect, acts end. */
-function passOneMoment(now: Resume, to: number): Resume {
+function passOneMoment(now: Folding, to: number): Folding {
   const acts = now.running.map((index) => now.entries[index]!)
   const open = momentNow(now, to)
   const events = isDue(now.events, open, acts) ? strikeNow(now.events, open, now.moments.length) : now.events
   const clock = nextChange(now, events, to)
-  const passed: Resume = {
-    ...now,
-    clock,
-    site: { ...now.site, time: clock },
-    moments: [...now.moments, { ...open, to: clock }],
-    events,
-  }
+  now.moments.push({ ...open, to: clock })
+  const passed: Folding = { ...now, clock, site: { ...now.site, time: clock }, events }
   return endActs(events.striking && events.striking.at < clock ? strikeEffects(passed, events.striking) : passed)
 }
 
@@ -130,7 +141,7 @@ function jointsChanged(site: Site, acts: readonly Entry[]): readonly Site[] {
 }
 
 /** What the livening leaves behind; whoever was at something breaks it off. */
-function strikeEffects(now: Resume, striking: Strike): Resume {
+function strikeEffects(now: Folding, striking: Strike): Folding {
   const moment = now.moments[striking.moment]
   invariant(moment, 'the moment of the strike', striking.moment)
   const brokenOff = (entry: Entry): Entry => ({
@@ -140,17 +151,17 @@ function strikeEffects(now: Resume, striking: Strike): Resume {
     end: now.clock,
     after: entry.before,
   })
-  const entries = now.entries.map((entry) => (now.running.includes(entry.index) ? brokenOff(entry) : entry))
+  for (const index of now.running) now.entries[index] = brokenOff(now.entries[index]!)
   const site = afterStrike(now.site, moment, striking)
-  return { ...now, site, entries, running: [], events: { ...now.events, striking: null } }
+  return { ...now, site, running: [], events: { ...now.events, striking: null } }
 }
 
 /** Ends every act that is due, in order of their places in the run. What can no longer be done comes to nothing. */
-function endActs(now: Resume): Resume {
+function endActs(now: Folding): Folding {
   const due = now.running.filter((index) => now.entries[index]!.end <= now.clock)
   if (due.length === 0) return now
   let { site } = now
-  const entries = [...now.entries]
+  const { entries } = now
   for (const index of due) {
     const entry = entries[index]!
     const refusal = checkOrder(site, entry.order)
@@ -160,17 +171,17 @@ function endActs(now: Resume): Resume {
       entries[index] = { ...entry, after: site }
     }
   }
-  return { ...now, site, entries, running: now.running.filter((index) => !due.includes(index)) }
+  return { ...now, site, running: now.running.filter((index) => !due.includes(index)) }
 }
 
 /** The timeline with every act in progress carried to its end, and the state of rest that follows as last moment. */
 function finished(resume: Resume, scenario: Scenario): OpenTimeline {
   const last = Math.max(resume.clock, ...resume.running.map((index) => resume.entries[index]!.end))
-  const rest = advance(resume, last)
-  const resting = momentNow(rest, rest.clock)
-  const moments = [...rest.moments, resting]
+  const rest = advance(ownCopy(resume), last)
+  const { entries, moments } = rest
+  moments.push(momentNow(rest, rest.clock))
   const { struck, prevented } = rest.events
-  return { scenario, entries: rest.entries, moments, end: rest.site, struck, prevented, resume }
+  return { scenario, entries, moments, end: rest.site, struck, prevented, resume }
 }
 
 function requireAction(order: Order) {

@@ -1,9 +1,10 @@
 /** Names in packs: `conductor-*` stands for every name with that beginning, `*` may stand anywhere. */
 
 export function matchesName(pattern: string, name: string): boolean {
+  if (pattern === '*') return true
+  if (!pattern.includes('*')) return name === pattern
   const parts = pattern.split('*')
   const first = parts[0] ?? ''
-  if (parts.length === 1) return name === pattern
   if (!name.startsWith(first)) return false
   let at = first.length
   for (const part of parts.slice(1, -1)) {
@@ -22,5 +23,6 @@ export function listNames(names: Names): readonly string[] {
 }
 
 export function matchesNames(names: Names, name: string | undefined): boolean {
-  return name !== undefined && listNames(names).some((pattern) => matchesName(pattern, name))
+  if (name === undefined) return false
+  return typeof names === 'string' ? matchesName(names, name) : names.some((pattern) => matchesName(pattern, name))
 }

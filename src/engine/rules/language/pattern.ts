@@ -34,7 +34,8 @@ export function matches(view: RunView, pattern: Pattern, entry: Entry): boolean 
   if (pattern.itemType !== undefined && !matchesNames(pattern.itemType, findItemType(view, findItemOf(view, entry)))) {
     return false
   }
-  return Object.entries(pattern.values ?? {}).every(([key, test]) => passesValue(test, order.values[key]))
+  const { values } = pattern
+  return values === undefined || Object.keys(values).every((key) => passesValue(values[key]!, order.values[key]))
 }
 
 export function matchesAny(view: RunView, patterns: readonly Pattern[], entry: Entry): boolean {
@@ -55,11 +56,11 @@ function isList(test: ValueTest): test is readonly (string | number)[] {
 
 /** The first that was carried to its end. */
 export function findFirst(view: RunView, patterns: readonly Pattern[], from = -Infinity): Entry | undefined {
-  return allDone(view, patterns).find((entry) => entry.start >= from)
+  return candidates(view, patterns).find((entry) => entry.start >= from && isDoneAs(view, patterns, entry))
 }
 
 export function findLast(view: RunView, patterns: readonly Pattern[], until = Infinity): Entry | undefined {
-  return allDone(view, patterns).findLast((entry) => entry.start <= until)
+  return candidates(view, patterns).findLast((entry) => entry.start <= until && isDoneAs(view, patterns, entry))
 }
 
 /** All that match, broken off or not, in order. */
@@ -69,13 +70,24 @@ export function allMatching(view: RunView, patterns: readonly Pattern[]): readon
 
 /** All that match and were carried to their end, in order. */
 export function allDone(view: RunView, patterns: readonly Pattern[]): readonly Entry[] {
-  return allMatching(view, patterns).filter((entry) => entry.outcome === 'done')
+  return candidates(view, patterns).filter((entry) => isDoneAs(view, patterns, entry))
+}
+
+function isDoneAs(view: RunView, patterns: readonly Pattern[], entry: Entry): boolean {
+  return entry.outcome === 'done' && matchesAny(view, patterns, entry)
+}
+
+/** Whether any that match was carried to its end. */
+export function isAnyDone(view: RunView, patterns: readonly Pattern[]): boolean {
+  return candidates(view, patterns).some((entry) => isDoneAs(view, patterns, entry))
 }
 
 /** Acts whose names the patterns have, where every one of them names its acts in full. */
 function candidates(view: RunView, patterns: readonly Pattern[]): readonly Entry[] {
   const acts = patterns.flatMap((pattern) => listNames(pattern.do ?? '*'))
   if (acts.some((act) => act.includes('*'))) return view.begun
-  const lists = [...new Set(acts)].flatMap((act) => view.begunByAct.get(act) ?? [])
-  return acts.length === 1 ? lists : lists.sort((a, b) => a.start - b.start || a.index - b.index)
+  const different = [...new Set(acts)]
+  if (different.length === 1) return view.begunByAct.get(different[0]!) ?? []
+  const lists = different.flatMap((act) => view.begunByAct.get(act) ?? [])
+  return lists.sort((a, b) => a.start - b.start || a.index - b.index)
 }
