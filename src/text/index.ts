@@ -7,6 +7,7 @@ export { exposureTime } from './exposureTime'
 export { feltWords } from './feltWords'
 export { makeSpeaker, type Speaker } from './makeSpeaker'
 export * from './quantities'
+export { spotWords } from './spotWords'
 export { verdictWords } from './verdictWords'
 export type { Words } from './words'
 

@@ -1,8 +1,12 @@
 /** The scene inside the canvas: batches by how often they change, camera, picking, labels. */
 import { useFrame, useThree } from '@react-three/fiber'
-import { useEffect, useLayoutEffect, useMemo } from 'react'
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef } from 'react'
 import { Mesh, type PerspectiveCamera, PlaneGeometry, Vector3 } from 'three'
 import { say, volts } from '../../text'
+import { clampSeat } from './gear/leads'
+import { Grips } from './grips/Grips'
+import type { GripLayer } from './grips/GripLayer'
+import { type Way, waysOf } from './grips/ways'
 import { CameraRig } from './camera/CameraRig'
 import { InkBatch } from './ink/InkBatch'
 import { lasting } from './ink/lasting'
@@ -32,13 +36,14 @@ import { useSite } from './site/useSite'
 interface Props {
   readonly input: SceneInput
   readonly labels: LabelLayer
+  readonly grips: GripLayer
   /** What can be picked now, for the test hook. */
   readonly onHits: (hits: readonly Hit[]) => void
 }
 
 const noInset: Inset = { top: 0, bottom: 0, right: 0 }
 
-export function SceneRoot({ input, labels, onHits }: Props) {
+export function SceneRoot({ input, labels, grips, onHits }: Props) {
   const site = useSite(input)
   const invalidate = useThree((state) => state.invalidate)
   const isSwitch = input.view === 'switch'
@@ -46,6 +51,10 @@ export function SceneRoot({ input, labels, onHits }: Props) {
   const switchBuilt = useSwitch(isSwitch, site, device)
   const hits = isSwitch ? switchBuilt.hits : site.hits
   const inset = input.inset ?? noInset
+  const { layout, picture, routes } = site
+  const ways = useWays(input, layout)
+  const source = useLatest({ layout, joints: site.joints, hits })
+  const seatOf = useCallback((thing: string) => clampSeat(layout, picture, routes, thing), [layout, picture, routes])
 
   useLayoutEffect(() => {
     paint(input.theme)
@@ -77,6 +86,8 @@ export function SceneRoot({ input, labels, onHits }: Props) {
     <>
       <CameraRig
         view={input.view}
+        gaze={input.gaze ?? null}
+        source={source}
         hasLowerStation={site.picture.people.some(isBelowLv)}
         inset={inset}
         isReduced={input.reducedMotion}
@@ -88,8 +99,15 @@ export function SceneRoot({ input, labels, onHits }: Props) {
       {isSwitch ? (
         <SwitchSheet of={switchBuilt} layout={site.layout} device={device} />
       ) : (
-        <SiteBatches site={site} input={input} />
+        <SiteBatches site={site} input={input} ways={ways} />
       )}
+      <Grips
+        handling={isSwitch ? null : (input.handling ?? null)}
+        layer={grips}
+        layout={layout}
+        ways={ways}
+        seatOf={seatOf}
+      />
       <Picker
         hits={hits}
         selection={input.selection}
@@ -105,10 +123,31 @@ export function SceneRoot({ input, labels, onHits }: Props) {
 
 type SiteState = ReturnType<typeof useSite>
 
-function SiteBatches({ site, input }: { site: SiteState; input: SceneInput }) {
+/** Always the same function, always the newest answer: who calls it later does not follow every change. */
+function useLatest<Value>(value: Value): () => Value {
+  const latest = useRef(value)
+  useLayoutEffect(() => {
+    latest.current = value
+  })
+  return useCallback(() => latest.current, [])
+}
+
+const noWays: readonly Way[] = []
+
+function useWays({ handling }: SceneInput, layout: SiteState['layout']): readonly Way[] {
+  const offered = handling?.handled.kind === 'ways' ? handling.handled.ways : null
+  return useMemo(() => (offered ? waysOf(layout, offered) : noWays), [offered, layout])
+}
+
+function SiteBatches({ site, input, ways }: { site: SiteState; input: SceneInput; ways: readonly Way[] }) {
   const far = useMemo(skyline, [])
   const plates = useMemo(() => sitePlates(site.layout), [site.layout])
-  const draft = useMemo(() => (input.draft ? draftView(input.draft) : null), [input.draft])
+  const { draft: pointed = null, handling } = input
+  const handled = handling?.handled ?? null
+  const draft = useMemo(
+    () => (pointed || handled ? draftView(site.layout, { draft: pointed, handled, ways }) : null),
+    [site.layout, pointed, handled, ways],
+  )
   return (
     <>
       <InkBatch of={far} hasOutline={false} hasShadow={false} />

@@ -22,6 +22,7 @@ interface Props extends SceneInput {
 export default function SiteScene(props: Props) {
   const stage = useRef<HTMLDivElement>(null)
   const labels = useRef<HTMLDivElement>(null)
+  const grips = useRef<HTMLDivElement>(null)
   const scene = useRef<MountedScene | null>(null)
   const latest = useRef(props)
   const [isOver, setOver] = useState(false)
@@ -57,7 +58,7 @@ export default function SiteScene(props: Props) {
       mounted.unmount()
       canvas.remove()
     }
-    void mountScene(canvas, labels.current!, latest.current).then((mounted) => {
+    void mountScene(canvas, labels.current!, grips.current!, latest.current).then((mounted) => {
       if (isGone) return unmount(mounted)
       scene.current = mounted
       mounted.show(latest.current)
@@ -84,6 +85,7 @@ export default function SiteScene(props: Props) {
   return (
     <div className={classes} ref={stage} tabIndex={0} role='group' aria-label={say('scene.name')} onKeyDown={onKeyDown}>
       <div className='scene-labels' aria-hidden='true' ref={labels} />
+      <div className='scene-grips' aria-hidden='true' ref={grips} />
       {props.isFrozen && (
         <div className='scene-frame' aria-hidden='true' style={{ top: (props.inset?.top ?? 0) + 6 }} />
       )}

@@ -3,10 +3,12 @@
  * into them, and its own bar chooses where one looks from. Acts belong to the sheet that shows it: they come in as props.
  * Scene and panels meet only in stores, so main.tsx hands this component to the sheet.
  */
-import { type ReactNode, useCallback, useLayoutEffect, useRef, useState, useSyncExternalStore } from 'react'
+import { type ReactNode, useCallback, useLayoutEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react'
 import { useStore } from 'zustand'
 import type { Belief, GroundPoint, Instant } from '../../engine'
 import { say } from '../../text'
+import { formStore } from '../stores/formStore'
+import { handlingOf } from '../stores/handling'
 import { jobStore } from '../stores/jobStore'
 import { settingsStore } from '../stores/settingsStore'
 import { choosePersons, chooseThing, viewStore } from '../stores/viewStore'
@@ -63,6 +65,8 @@ export default function SiteStage({
   const top = useHeightOf(bar)
   const { plateAt, onFrame } = usePlate(thing)
   const belief = drawn?.belief ?? now
+  const forms = useStore(formStore)
+  const handling = useMemo(() => (now && !drawn ? handlingOf(forms, now) : null), [forms, now, drawn])
   if (!belief) return null
   const people = belief.persons.map(({ id }) => id)
   const onSelect = (id: PickId | null): void => {
@@ -78,6 +82,7 @@ export default function SiteStage({
       <SiteScene
         {...rest}
         belief={belief}
+        handling={handling}
         doing={drawn?.doing ?? busy}
         instant={drawn?.instant ?? null}
         selection={drawn ? null : thing}

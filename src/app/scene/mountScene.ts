@@ -5,6 +5,7 @@ import { PerspectiveCamera, setConsoleFunction, WebGLRenderer } from 'three'
 import type { OrbitControls } from 'three/addons/controls/OrbitControls.js'
 import { type Turn, turnCamera } from './camera/turn'
 import { letGo } from './ink/lasting'
+import { GripLayer } from './grips/GripLayer'
 import type { Hit } from './ink/part'
 import { LabelLayer } from './labels/labelLayer'
 import { exposeProbe } from './probe'
@@ -35,6 +36,7 @@ export function canDraw(): boolean {
 export async function mountScene(
   canvas: HTMLCanvasElement,
   labelRoot: HTMLElement,
+  gripRoot: HTMLElement,
   first: SceneInput,
 ): Promise<MountedScene> {
   const wishes = new URLSearchParams(location.search)
@@ -47,6 +49,7 @@ export async function mountScene(
   const camera = new PerspectiveCamera(40, 1, 0.05, 700)
   camera.position.set(-9, 2, -14) // anywhere but in the target: the first cut starts from here
   const labels = new LabelLayer(labelRoot)
+  const grips = new GripLayer(gripRoot)
   const root = createRoot(canvas)
   const frame = canvas.parentElement!
   const sizeOf = () => ({
@@ -70,7 +73,7 @@ export async function mountScene(
   const onHits = (found: readonly Hit[]): void => {
     hits = found
   }
-  const show = (input: SceneInput) => root.render(createElement(SceneRoot, { input, labels, onHits }))
+  const show = (input: SceneInput) => root.render(createElement(SceneRoot, { input, labels, grips, onHits }))
   const store = show(first)
   const watcher = new ResizeObserver(() => {
     const { width, height } = sizeOf()
@@ -78,6 +81,8 @@ export async function mountScene(
   })
   watcher.observe(frame)
   const onRestored = (): void => store.getState().invalidate()
+  const onLost = (): void => grips.drop()
+  canvas.addEventListener('webglcontextlost', onLost)
   canvas.addEventListener('webglcontextrestored', onRestored)
   const hideProbe = wishes.has('probe') ? exposeProbe({ gl, store, camera, canvas, hits: () => hits }) : undefined
   return {
@@ -93,9 +98,11 @@ export async function mountScene(
       hideProbe?.()
       watcher.disconnect()
       canvas.removeEventListener('webglcontextrestored', onRestored)
+      canvas.removeEventListener('webglcontextlost', onLost)
       root.unmount()
       letGo()
       labels.dispose()
+      grips.dispose()
     },
   }
 }

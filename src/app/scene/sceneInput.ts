@@ -1,6 +1,8 @@
 /** What the scene is given by whoever mounts it, and what it answers. It knows no store: everything comes and goes here. */
 import type { Belief, GroundPoint, Instant, ItemId, PersonId, ThingId } from '../../engine'
+import type { Handling } from '../stores/handling'
 import type { Theme } from '../stores/theme'
+import type { Gaze } from './camera/gaze'
 import type { ViewName } from './camera/presets'
 import type { Inset } from './labels/labelLayer'
 import type { Doing } from './site/pictureOf'
@@ -11,7 +13,7 @@ export type PickId = ThingId | ItemId | PersonId
 /** Pixels in the stage where a thing's plate is joined; null when it is not in the picture. */
 export type AnchorOf = (id: PickId) => { readonly x: number; readonly y: number } | null
 
-/** What is being placed on the ground, in blue pencil until it is ordered. */
+/** Where the pointer would place something on the ground, in blue pencil. */
 export interface Draft {
   readonly rod?: GroundPoint | null
   readonly outline?: readonly GroundPoint[] | null
@@ -31,11 +33,15 @@ export interface SceneInput {
   readonly theme: Theme
   readonly reducedMotion: boolean
   readonly view: ViewName
+  /** Looked at instead of the view, each time that it is asked for. */
+  readonly gaze?: Gaze | null
   /** Which switch the view `switch` shows; the first when not given. */
   readonly switchId?: ThingId | null
   /** Pixels at the top and bottom that panels cover. */
   readonly inset?: Inset
   readonly draft?: Draft | null
+  /** What of an open form can be set by hand in the picture. */
+  readonly handling?: Handling | null
   readonly onSelect: (id: PickId | null) => void
   /** A second pick on what is selected. */
   readonly onAct: (id: PickId) => void

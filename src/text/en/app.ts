@@ -386,6 +386,8 @@ export const app = {
   'aim.at': '{east} m {side}, {north} m {end} of the pole',
   'aim.how': 'Arrow keys move the aim, Enter sets it.',
   'spot.figures': 'By figures',
+  'spot.east': 'm east',
+  'spot.north': 'm north',
   'spot.remove': 'Take away corner {number}',
   'outline.how': 'How the outline is given',
   'outline.rectangle': 'Two corners',

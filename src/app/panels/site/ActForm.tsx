@@ -3,7 +3,9 @@ import { useEffect, useRef, useState } from 'react'
 import type { Value } from '../../../engine'
 import { type Speaker, say } from '../../../text'
 import type { Afford, Field } from '../../stores/affords'
-import { type Entry, FieldEntry, valueOf } from './FieldEntry'
+import { type Entries, valueOf } from '../../stores/entries'
+import { closeForm, openForm } from '../../stores/formStore'
+import { FieldEntry } from './FieldEntry'
 
 export interface ActFormProps {
   readonly afford: Afford
@@ -11,8 +13,6 @@ export interface ActFormProps {
   readonly speaker: Speaker
   readonly onGive: (values: Readonly<Record<string, Value>>) => void
 }
-
-type Entries = Readonly<Record<string, Entry>>
 
 const control = 'input, .pick, [data-aim]'
 
@@ -24,6 +24,10 @@ export function ActForm({ afford, title, speaker, onGive }: ActFormProps) {
   useEffect(() => {
     form.current?.querySelector<HTMLElement>(control)?.focus()
   }, [])
+
+  // Hands in the picture write into the same fields.
+  useEffect(() => openForm({ afford, entries, change: (some) => setEntries((before) => ({ ...before, ...some })) }))
+  useEffect(() => closeForm, [])
 
   const giveOrFocus = (now: Entries) => {
     const missing = fields.findIndex((field) => valueOf(field, now[field.name] ?? {}) === undefined)

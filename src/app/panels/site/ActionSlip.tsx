@@ -3,12 +3,13 @@
  * name, A to Z; impossible ones struck through with the world's reason. With several people marked, an order goes to
  * each of them who can. Left and right go to the next person of the crew.
  */
-import { type KeyboardEvent, useMemo } from 'react'
+import { type KeyboardEvent, useEffect, useMemo } from 'react'
 import { useStore } from 'zustand'
 import type { Belief } from '../../../engine'
 import { type Speaker, say, timeOfDay } from '../../../text'
 import { type Afford, type Field, affordsOf, findHandAct, findSendingUp } from '../../stores/affords'
 import { isGroup, kindOf } from '../../stores/groups'
+import { showOffer } from '../../stores/formStore'
 import { jobStore } from '../../stores/jobStore'
 import { choosePersons, closeSheet, openSheet, viewStore } from '../../stores/viewStore'
 import { useBelief } from '../useBelief'
@@ -46,6 +47,7 @@ export function ActionSlip() {
     [belief, persons, thing, isAnything],
   )
   const sending = useMemo(() => (belief ? findSendingUp(persons, thing) : undefined), [belief, persons, thing])
+  useOffer(lines, speaker)
   const until = busy.find((it) => persons.includes(it.who))?.end
   return (
     <section className='slip' aria-label={say('slip.label')} onKeyDown={(event) => onKeyDown(event, belief)}>
@@ -99,6 +101,22 @@ function linesOf(persons: readonly string[], thing: string | null, speaker: Spea
   }
   return [...found.values()].sort((a, b) => (actName(speaker, a.afford) < actName(speaker, b.afford) ? -1 : 1))
 }
+
+/** The ways of a lead are shown in the picture, too, to be chosen there by hand. */
+function useOffer(lines: readonly Line[], speaker: Speaker): void {
+  useEffect(() => {
+    const line = lines.find(({ afford }) => !afford.refusal && afford.fields.length === 1 && routeOf(afford))
+    const [route, item] = [line && routeOf(line.afford), line?.afford.item]
+    if (!line || !route || !item) return showOffer(null)
+    const { afford, people } = line
+    const ways = route.choices.map((choice) => ({ choice, name: choiceWord(speaker, afford.act, route.name, choice) }))
+    showOffer({ item, ways, give: (choice) => giveAfford(afford, people, { [route.name]: choice }) })
+    return () => showOffer(null)
+  }, [lines, speaker])
+}
+
+const routeOf = ({ fields }: Afford): Field | undefined =>
+  fields.find(({ name, kind }) => name === 'route' && kind === 'one')
 
 interface ActLineProps {
   readonly line: Line

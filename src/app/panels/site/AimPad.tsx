@@ -3,7 +3,7 @@
  * the pointer, and Enter or a press sets it. An outline is a rectangle between two corners, or corner by corner.
  */
 import { type KeyboardEvent, useEffect, useState } from 'react'
-import { plain, say } from '../../../text'
+import { say, spotWords } from '../../../text'
 import { askForSpot, stopAsking } from '../../stores/aimStore'
 import { jobStore } from '../../stores/jobStore'
 import { SitePlan } from '../drawing/SitePlan'
@@ -20,7 +20,13 @@ export interface AimPadProps {
   /** Points set so far, drawn as a pencil outline. */
   readonly set: readonly GroundSpot[]
   readonly onSet: (at: GroundSpot) => void
+  /** All that it asks for is set: a press in the picture changes nothing any more, Enter goes on. */
+  readonly isComplete?: boolean
+  /** An outline between its first corner and its last. */
+  readonly isOpen?: boolean
 }
+
+const nothing = (): void => undefined
 
 const frame = { width: 320, height: 216, perMetre: 8, origin: [172, 116] as const }
 
@@ -33,9 +39,9 @@ const steps: Readonly<Record<string, readonly [number, number]>> = {
 
 const tidy = (value: number): number => Math.round(value * 20) / 20
 
-export function AimPad({ label, set, onSet }: AimPadProps) {
+export function AimPad({ label, set, onSet, isComplete = false, isOpen = false }: AimPadProps) {
   const [aim, setAim] = useState<GroundSpot>({ x: 0, y: 0 })
-  useEffect(() => askForSpot({ set, onSet }))
+  useEffect(() => askForSpot({ set, onSet: isComplete ? nothing : onSet, isOpen }))
   useEffect(() => stopAsking, [])
   const { belief } = jobStore.getState()
   if (!belief) return null
@@ -49,12 +55,7 @@ export function AimPad({ label, set, onSet }: AimPadProps) {
     event.preventDefault()
     event.stopPropagation()
   }
-  const words = say('aim.at', {
-    east: plain(Math.abs(aim.x), 2),
-    side: say(aim.x < 0 ? 'where.west' : 'where.east'),
-    north: plain(Math.abs(aim.y), 2),
-    end: say(aim.y < 0 ? 'where.south' : 'where.north'),
-  })
+  const words = spotWords(aim)
   return (
     <div>
       <div
@@ -73,14 +74,14 @@ export function AimPad({ label, set, onSet }: AimPadProps) {
           onPoint={(at) => {
             const spot = { x: tidy(at.x), y: tidy(at.y) }
             setAim(spot)
-            onSet(spot)
+            if (!isComplete) onSet(spot)
           }}
         >
           {(scale) => (
             <>
               {set.length > 0 && (
                 <path
-                  d={`M${set.map((at) => `${scale.x(at.x)} ${scale.y(at.y)}`).join('L')}L${scale.x(aim.x)} ${scale.y(aim.y)}`}
+                  d={`M${set.map((at) => `${scale.x(at.x)} ${scale.y(at.y)}`).join('L')}${isComplete ? 'Z' : `L${scale.x(aim.x)} ${scale.y(aim.y)}`}`}
                   className='d-acc'
                   style={{ strokeDasharray: '6 4' }}
                 />

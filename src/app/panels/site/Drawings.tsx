@@ -52,12 +52,15 @@ export function Drawings() {
   )
 }
 
-/** While an order asks for a point of the ground, the scene's pointer sets it. */
+/** While an order asks for a point of the ground, the scene's pointer sets it; what is set has handles of its own. */
 function usePlacing() {
   const { aim, at } = useStore(aimStore)
   if (!aim) return {}
-  const outline = aim.set.length > 0 ? [...aim.set, ...(at ? [at] : [])] : []
-  return { onGroundPoint: aimAt, draft: { rod: outline.length > 0 ? null : at, outline } }
+  const isBegun = aim.set.length > 0
+  return {
+    onGroundPoint: aimAt,
+    draft: { rod: isBegun ? null : at, outline: isBegun && aim.isOpen && at ? [...aim.set, at] : [] },
+  }
 }
 
 /** The action slip lies over the right of the picture. */

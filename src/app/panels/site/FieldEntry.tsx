@@ -1,17 +1,12 @@
 /** One value of an order, to be filled in: figure, choice, point, outline or words. Nothing comes filled. */
 import type { KeyboardEvent } from 'react'
-import type { Value } from '../../../engine'
-import { type Speaker, say } from '../../../text'
+import type { Speaker } from '../../../text'
 import { type Field, ticked } from '../../stores/affords'
-import { AimPad, type GroundSpot } from './AimPad'
+import type { Entry } from '../../stores/entries'
+import { AimPad } from './AimPad'
+import { OutlineEntry } from './OutlineEntry'
 import { QuantityField } from './QuantityField'
-
-/** As written so far: a figure or words, the choices, the points. */
-export interface Entry {
-  readonly text?: string
-  readonly chosen?: readonly string[]
-  readonly points?: readonly GroundSpot[]
-}
+import { SpotFields } from './SpotFields'
 
 export interface FieldEntryProps {
   readonly act: string
@@ -31,7 +26,12 @@ export function FieldEntry(props: FieldEntryProps) {
     case 'many':
       return <Choices {...props} label={label} />
     case 'point':
-      return <AimPad label={label} set={entry.points ?? []} onSet={(at) => onFilled({ points: [at] })} />
+      return (
+        <div>
+          <AimPad label={label} set={entry.points ?? []} onSet={(at) => onFilled({ points: [at] })} />
+          <SpotFields points={entry.points ?? []} most={1} onChange={(points) => onChange({ points })} />
+        </div>
+      )
     case 'outline':
       return <OutlineEntry label={label} entry={entry} onChange={onChange} onFilled={onFilled} />
     case 'number':
@@ -58,58 +58,6 @@ export function FieldEntry(props: FieldEntryProps) {
         </label>
       )
   }
-}
-
-/** Two opposite corners make a rectangle; *corner by corner* closes where it began. */
-function OutlineEntry({
-  label,
-  entry,
-  onChange,
-  onFilled,
-}: { label: string } & Pick<FieldEntryProps, 'entry' | 'onChange' | 'onFilled'>) {
-  const points = entry.points ?? []
-  const isFree = entry.text === 'free'
-  return (
-    <div>
-      <div className='seg' role='radiogroup' aria-label={say('outline.how')}>
-        {['rectangle', 'free'].map((how) => (
-          <button
-            key={how}
-            type='button'
-            role='radio'
-            tabIndex={-1}
-            className='btn'
-            aria-checked={isFree === (how === 'free')}
-            onClick={() => onChange({ text: how, points: [] })}
-          >
-            {say(how === 'free' ? 'outline.free' : 'outline.rectangle')}
-          </button>
-        ))}
-      </div>
-      <AimPad
-        label={label}
-        set={points}
-        onSet={(at) => {
-          if (isFree) onChange({ ...entry, points: [...points, at] })
-          else if (points.length === 0) onChange({ ...entry, points: [at] })
-          else onFilled({ ...entry, points: rectangle(points[0]!, at) })
-        }}
-      />
-      {isFree && <p className='note'>{say('outline.corners', { count: points.length })}</p>}
-    </div>
-  )
-}
-
-/** From the south-west corner round by the east. */
-function rectangle(a: GroundSpot, b: GroundSpot): readonly GroundSpot[] {
-  const [west, east] = [Math.min(a.x, b.x), Math.max(a.x, b.x)]
-  const [south, north] = [Math.min(a.y, b.y), Math.max(a.y, b.y)]
-  return [
-    { x: west, y: south },
-    { x: east, y: south },
-    { x: east, y: north },
-    { x: west, y: north },
-  ]
 }
 
 const wordOf = (speaker: Speaker, act: string, name: string): string =>
@@ -172,21 +120,4 @@ function Choices({
       ))}
     </div>
   )
-}
-
-function figureOf(text: string | undefined): number | undefined {
-  if (text === undefined || text.trim() === '') return undefined
-  const value = Number(text.replace(',', '.').replace('½', '.5'))
-  return Number.isFinite(value) ? value : undefined
-}
-
-/** The value that goes into the order; undefined while something is missing. */
-export function valueOf(field: Field, entry: Entry): Value | undefined {
-  const { text, chosen, points } = entry
-  if (field.kind === 'one') return chosen?.[0]
-  if (field.kind === 'many') return chosen && field.choices.filter((choice) => chosen.includes(choice))
-  if (field.kind === 'text') return text === '' ? undefined : text
-  if (field.kind === 'point') return points?.[0]
-  if (field.kind === 'outline') return points && points.length >= 3 ? points : undefined
-  return figureOf(text)
 }

@@ -1,9 +1,10 @@
 /** Flies to a view on an arc round its moving target, never through the pole; cuts with reduced motion. Orbit by hand afterwards. */
 import { useFrame, useThree } from '@react-three/fiber'
 import { useEffect, useMemo, useRef } from 'react'
-import { type PerspectiveCamera, Spherical, type Vector3 } from 'three'
+import { MOUSE, type PerspectiveCamera, Spherical, TOUCH, type Vector3 } from 'three'
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js'
 import type { Inset } from '../labels/labelLayer'
+import { findView, type Gaze, type GazeSource } from './gaze'
 import { type CameraView, framed, viewFor, type ViewName } from './presets'
 
 /** Seconds. */
@@ -20,6 +21,10 @@ interface Flight {
 
 interface Props {
   readonly view: ViewName
+  /** Instead of the view. */
+  readonly gaze: Gaze | null
+  /** What a gaze is worked out from, when it is asked for. */
+  readonly source: () => Omit<GazeSource, 'camera' | 'target'>
   /** Somebody is on the pole below the LV wires. */
   readonly hasLowerStation: boolean
   readonly inset: Inset
@@ -27,7 +32,7 @@ interface Props {
   readonly canOrbit: boolean
 }
 
-export function CameraRig({ view, hasLowerStation, inset, isReduced, canOrbit }: Props) {
+export function CameraRig({ view, gaze, source, hasLowerStation, inset, isReduced, canOrbit }: Props) {
   const camera = useThree((state) => state.camera) as PerspectiveCamera
   const gl = useThree((state) => state.gl)
   const invalidate = useThree((state) => state.invalidate)
@@ -39,20 +44,28 @@ export function CameraRig({ view, hasLowerStation, inset, isReduced, canOrbit }:
 
   useEffect(() => {
     controls.connect(gl.domElement)
-    controls.maxPolarAngle = Math.PI * 0.55
     controls.minDistance = 0.4
     controls.maxDistance = 90
     setState({ controls })
-    const again = (): void => invalidate()
+    const again = (): void => {
+      controls.maxPolarAngle = lowestAngle(camera, controls.target)
+      invalidate()
+    }
     controls.addEventListener('change', again)
     return () => {
       controls.removeEventListener('change', again)
       controls.dispose()
     }
-  }, [controls, gl, invalidate, setState])
+  }, [camera, controls, gl, invalidate, setState])
 
   useEffect(() => {
-    controls.enabled = canOrbit
+    // While a place is asked for the first finger places; the wheel, two fingers and the other buttons look round.
+    controls.mouseButtons = {
+      LEFT: canOrbit ? MOUSE.ROTATE : null,
+      MIDDLE: MOUSE.DOLLY,
+      RIGHT: canOrbit ? MOUSE.PAN : MOUSE.ROTATE,
+    }
+    controls.touches = { ONE: canOrbit ? TOUCH.ROTATE : null, TWO: TOUCH.DOLLY_PAN }
   }, [controls, canOrbit])
 
   useEffect(() => {
@@ -60,16 +73,15 @@ export function CameraRig({ view, hasLowerStation, inset, isReduced, canOrbit }:
       wide: (size.width - inset.right) / size.width,
       high: (size.height - inset.top - inset.bottom) / size.height,
     }
-    flight.current = planFlight(
-      camera,
-      controls.target,
-      framed(viewFor(view, hasLowerStation), size.width / size.height, free),
-      isReduced || isFirst.current,
-    )
+    const special = gaze && findView(gaze, { ...source(), camera, target: controls.target })
+    const aim = special ?? framed(viewFor(view, hasLowerStation), size.width / size.height, free)
+    flight.current = planFlight(camera, controls.target, aim, isReduced || isFirst.current)
     isFirst.current = false
     invalidate()
   }, [
     view,
+    gaze,
+    source,
     hasLowerStation,
     inset.top,
     inset.bottom,
@@ -104,6 +116,12 @@ export function CameraRig({ view, hasLowerStation, inset, isReduced, canOrbit }:
   return null
 }
 
+/** The eye stays above the ground, however high the target is. */
+function lowestAngle(camera: PerspectiveCamera, target: Vector3): number {
+  const radius = camera.position.distanceTo(target)
+  return Math.acos(Math.min(1, Math.max(-1, (0.3 - target.y) / radius)))
+}
+
 function planFlight(camera: PerspectiveCamera, target: Vector3, view: CameraView, isCut: boolean): Flight {
   const to = new Spherical().setFromVector3(view.eye.clone().sub(view.target))
   const from = new Spherical().setFromVector3(camera.position.clone().sub(target))
@@ -123,6 +141,7 @@ function fly(flight: Flight, camera: PerspectiveCamera, controls: OrbitControls,
   const { from, to, targets, lenses } = flight
   const mix = (a: number, b: number): number => a + (b - a) * k
   const radius = Math.exp(mix(Math.log(from.radius), Math.log(to.radius)))
+  controls.maxPolarAngle = Math.PI
   controls.target.lerpVectors(targets[0], targets[1], k)
   camera.position
     .setFromSpherical(new Spherical(radius, mix(from.phi, to.phi), mix(from.theta, to.theta)))

@@ -27,8 +27,9 @@ export const findTurn = (key: string): Turn | undefined => (Object.hasOwn(turns,
 export function turnCamera(camera: PerspectiveCamera, target: Vector3, { right, up, distance }: Turn): void {
   const place = new Spherical().setFromVector3(camera.position.clone().sub(target))
   place.theta += right
-  place.phi = Math.min(Math.PI * 0.55, Math.max(0.05, place.phi - up))
+  place.phi = Math.min(Math.PI - 0.05, Math.max(0.05, place.phi - up))
   place.radius = Math.min(90, Math.max(0.4, place.radius * distance))
   camera.position.setFromSpherical(place).add(target)
+  camera.position.y = Math.max(0.3, camera.position.y)
   camera.lookAt(target)
 }

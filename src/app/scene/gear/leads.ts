@@ -61,6 +61,22 @@ function seatOf(
   return { end, seat, tail: clampTail(seat), isClamp: true }
 }
 
+/** Where the clamp that is closed, or being closed, on a thing sits. */
+export function clampSeat(
+  layout: Layout,
+  picture: SitePicture,
+  routes: readonly LeadRoute[],
+  on: string,
+): Vector3 | undefined {
+  const closed = routes.flatMap(({ seats }) => seats).find(({ end }) => end.on === on)
+  if (closed) return closed.seat
+  const wireOf = layout.conductors.find((it) => it.id === on)
+  if (wireOf) return vector(wireOf.across, hvHeight(wireOf, clampAlong), clampAlong)
+  const rod = picture.rods.find((it) => `rod/${it.item}` === on)
+  if (rod) return toScene(rod.at, rodClampHeight(rod))
+  return on === 'arm' ? vector(0.3, layout.arm.height + 0.02, layout.arm.along + 0.03) : undefined
+}
+
 function seatOn(layout: Layout, picture: SitePicture, lead: LeadPicture, on: string): Vector3 {
   const conductor = layout.conductors.find((it) => it.id === on)
   const shift = picture.leads.findIndex((it) => it.item === lead.item) * 0.16 + (lead.isBond ? -0.35 : 0)
