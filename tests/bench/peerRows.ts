@@ -26,15 +26,17 @@ function system(): System {
 
 export function peerRows(): readonly Row[] {
   const { rows, right } = system()
+  // what each library solves is put together first: only the solving counts
+  const entries = noEntries()
+  rows.forEach((row, i) => row.forEach(({ re, im }, j) => addEntry(entries, i, j, re, im)))
+  const ownMatrix = splitMatrix(size, entries)
+  const ownRight = splitVector(size)
+  right.forEach(({ re, im }, i) => {
+    ownRight.re[i] = re
+    ownRight.im[i] = im
+  })
   const ours = (): readonly Complex[] => {
-    const entries = noEntries()
-    rows.forEach((row, i) => row.forEach(({ re, im }, j) => addEntry(entries, i, j, re, im)))
-    const b = splitVector(size)
-    right.forEach(({ re, im }, i) => {
-      b.re[i] = re
-      b.im[i] = im
-    })
-    const x = factorLu(splitMatrix(size, entries)).solve(b)
+    const x = factorLu(ownMatrix).solve(ownRight)
     return rows.map((_, i) => complex(x.re[i]!, x.im[i]!))
   }
   // as one real system of twice the size: this library has no complex numbers
@@ -42,15 +44,16 @@ export function peerRows(): readonly Row[] {
     ...rows.map((row) => [...row.map((it) => it.re), ...row.map((it) => -it.im)]),
     ...rows.map((row) => [...row.map((it) => it.im), ...row.map((it) => it.re)]),
   ]
-  const realRight = [...right.map((it) => it.re), ...right.map((it) => it.im)]
+  const realMatrix = new Matrix(realRows)
+  const realRight = Matrix.columnVector([...right.map((it) => it.re), ...right.map((it) => it.im)])
   const mlMatrix = (): readonly Complex[] => {
-    const x = solve(new Matrix(realRows), Matrix.columnVector(realRight)).to1DArray()
+    const x = solve(realMatrix, realRight).to1DArray()
     return rows.map((_, i) => complex(x[i]!, x[i + size]!))
   }
-  const mathRows = rows.map((row) => row.map((it) => mathComplex(it.re, it.im)))
-  const mathRight = right.map((it) => [mathComplex(it.re, it.im)])
+  const mathMatrix = matrix(rows.map((row) => row.map((it) => mathComplex(it.re, it.im))))
+  const mathRight = matrix(right.map((it) => [mathComplex(it.re, it.im)]))
   const mathJs = (): readonly Complex[] => {
-    const x = lusolve(matrix(mathRows), matrix(mathRight)).toArray() as unknown as MathComplex[][]
+    const x = lusolve(mathMatrix, mathRight).toArray() as unknown as MathComplex[][]
     return x.map(([it]) => complex(it!.re, it!.im))
   }
   expectAlike(ours(), mlMatrix())

@@ -10,7 +10,9 @@ const shortJob = 90
 export function runRows(): readonly Row[] {
   const { scenario, orders } = recorded('clean')
   const timeline = runTimeline(scenario, orders)
-  const before = runTimeline(scenario, orders.slice(0, lastContact(orders)))
+  const last = lastClamp(orders)
+  const before = runTimeline(scenario, orders.slice(0, last))
+  const after = runTimeline(scenario, orders.slice(0, last + 1))
   const first = timed(createSweepCache, (cache) => sweep(timeline, cache), { first: 1, counted: 3 })
   const oneMore = timed(
     () => {
@@ -18,23 +20,24 @@ export function runRows(): readonly Row[] {
       sweep(before, cache)
       return cache
     },
-    (cache) => sweep(timeline, cache),
+    (cache) => sweep(after, cache),
     { first: 1, counted: 3 },
   )
-  const { states, livenings, corners } = sweep(before, createSweepCache())
+  const { states, livenings, corners } = sweep(timeline, createSweepCache())
   const note = `${orders.length} actions, ${states} states × ${livenings} × ${corners} corners`
   return [
     { name: 'sweep of the clean run, first', unit: 'ms', ...first, target: 2000, note },
-    { name: 'the same, after one more action', unit: 'ms', ...oneMore, target: 200, note: 'the others kept' },
+    { name: 'the same, after one more action', unit: 'ms', ...oneMore, target: 200, note: 'the last clamp goes on' },
     gradeRow(orders, `${orders.length} actions`),
     gradeRow(orders.slice(0, shortJob), `its first ${shortJob} actions`),
   ]
 }
 
-/** The last order that makes a state which the sweep has not met: everything after it is left out with it. */
-function lastContact(orders: readonly Order[]): number {
-  const last = orders.findLastIndex(({ do: act }) => act === 'unclamp')
-  return last < 0 ? orders.length - 1 : last
+/** The last clamp that goes on: a circuit that was not there before, with everybody at what they are at. */
+function lastClamp(orders: readonly Order[]): number {
+  const last = orders.findLastIndex(({ do: act }) => act === 'clamp')
+  if (last < 0) throw new Error('the clean run has no clamp')
+  return last
 }
 
 function gradeRow(orders: readonly Order[], note: string): Row {

@@ -138,6 +138,10 @@ function eliminateBelow({ size, re, im, order }: Square, k: number, pattern: Pat
   const { upperStart, upperColumn, lowerRow, lowerColumn } = pattern
   const pivotStart = order[k]! * size
   const inverse = inverseOf(re[pivotStart + k]!, im[pivotStart + k]!)
+  const from = upperStart[k]!
+  const to = upperStart[k + 1]!
+  // a full row needs no list of its columns
+  const isFull = to - from === size - k - 1
   for (let i = k + 1; i < size; i++) {
     const start = order[i]! * size
     const entryRe = re[start + k]!
@@ -149,8 +153,8 @@ function eliminateBelow({ size, re, im, order }: Square, k: number, pattern: Pat
     im[start + k] = factorIm
     lowerRow.push(order[i]!)
     lowerColumn.push(k)
-    for (let at = upperStart[k]!; at < upperStart[k + 1]!; at++) {
-      const column = upperColumn[at]!
+    for (let at = from; at < to; at++) {
+      const column = isFull ? k + 1 + at - from : upperColumn[at]!
       const aboveRe = re[pivotStart + column]!
       const aboveIm = im[pivotStart + column]!
       re[start + column] = re[start + column]! - (factorRe * aboveRe - factorIm * aboveIm)

@@ -38,18 +38,21 @@ export function solveFactored({ size, lower, upper, pivot, order }: Factors, rig
 
 /** Takes what the row's entries bring from one element of x. */
 function takeRow({ rowStart, column, re, im }: Triangle, row: number, x: SplitVector): void {
-  let sumRe = x.re[row]!
-  let sumIm = x.im[row]!
-  for (let at = rowStart[row]!; at < rowStart[row + 1]!; at++) {
+  const { re: xRes, im: xIms } = x
+  const end = rowStart[row + 1]!
+  let sumRe = xRes[row]!
+  let sumIm = xIms[row]!
+  for (let at = rowStart[row]!; at < end; at++) {
     const aRe = re[at]!
     const aIm = im[at]!
-    const xRe = x.re[column[at]!]!
-    const xIm = x.im[column[at]!]!
+    const from = column[at]!
+    const xRe = xRes[from]!
+    const xIm = xIms[from]!
     sumRe -= aRe * xRe - aIm * xIm
     sumIm -= aRe * xIm + aIm * xRe
   }
-  x.re[row] = sumRe
-  x.im[row] = sumIm
+  xRes[row] = sumRe
+  xIms[row] = sumIm
 }
 
 /** Solves Aᴴ x = right. */
