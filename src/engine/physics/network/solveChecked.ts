@@ -21,24 +21,23 @@ export interface Checked {
 export function solveChecked(equilibrated: Equilibrated, lu: Lu, right: SplitVector): Checked {
   const scaledRight = product(right, equilibrated.rowFactor)
   const x = lu.solve(scaledRight)
-  const first = residualOf(equilibrated.matrix, x, scaledRight)
-  if (first.residual <= ROUNDING) {
-    return { x: product(x, equilibrated.columnFactor), residual: first.residual, worstRow: first.worstRow }
-  }
-  const correction = lu.solve(first.difference)
+  const difference = splitVector(x.re.length)
+  const first = residualOf(equilibrated.matrix, x, scaledRight, difference)
+  if (first.residual <= ROUNDING) return { ...first, x: product(x, equilibrated.columnFactor, x) }
+  const correction = lu.solve(difference)
   const improved = splitVector(x.re.length)
   for (let i = 0; i < x.re.length; i++) {
     improved.re[i] = x.re[i]! + correction.re[i]!
     improved.im[i] = x.im[i]! + correction.im[i]!
   }
-  const second = residualOf(equilibrated.matrix, improved, scaledRight)
+  const second = residualOf(equilibrated.matrix, improved, scaledRight, difference)
   const isBetter = second.residual <= first.residual
   const { residual, worstRow } = isBetter ? second : first
   return { x: product(isBetter ? improved : x, equilibrated.columnFactor), residual, worstRow }
 }
 
-function product(vector: SplitVector, factors: Float64Array): SplitVector {
-  const scaled = splitVector(factors.length)
+/** @param scaled where it is written; may be the vector itself */
+function product(vector: SplitVector, factors: Float64Array, scaled = splitVector(factors.length)): SplitVector {
   for (let i = 0; i < factors.length; i++) {
     scaled.re[i] = vector.re[i]! * factors[i]!
     scaled.im[i] = vector.im[i]! * factors[i]!
@@ -47,14 +46,13 @@ function product(vector: SplitVector, factors: Float64Array): SplitVector {
 }
 
 interface Residual {
-  readonly difference: SplitVector
   readonly residual: number
   readonly worstRow: number
 }
 
-function residualOf(matrix: SplitMatrix, x: SplitVector, right: SplitVector): Residual {
+/** @param difference where b - A x is written */
+function residualOf(matrix: SplitMatrix, x: SplitVector, right: SplitVector, difference: SplitVector): Residual {
   const { size, rowStart, column, re, im } = matrix
-  const difference = splitVector(size)
   const largest = largestEntry(x)
   let residual = 0
   let worstRow = 0
@@ -84,7 +82,7 @@ function residualOf(matrix: SplitMatrix, x: SplitVector, right: SplitVector): Re
       worstRow = row
     }
   }
-  return { difference, residual, worstRow }
+  return { residual, worstRow }
 }
 
 /** A thousand roundings per unknown. */
