@@ -3,7 +3,7 @@
  * figure fails anything, because the figures are the machine's as much as ours.
  */
 import { readFileSync } from 'node:fs'
-import { cpus, totalmem } from 'node:os'
+import { cpus, loadavg, totalmem } from 'node:os'
 import { engineVersion } from '../../src/engine'
 import type { Row } from './measure'
 import { peerRows } from './peerRows'
@@ -21,6 +21,7 @@ function machine(): readonly string[] {
   const memory = Math.round(totalmem() / 2 ** 30)
   return [
     `machine    ${first?.model ?? 'unknown'}, ${cpus().length} cores, ${memory} GiB, ${process.platform} ${process.arch}`,
+    `load       ${loadavg()[0]!.toFixed(1)} before the start; above the number of cores nothing below means much`,
     `node       ${process.versions.node} (V8 ${process.versions.v8})`,
     `engine     ${engineVersion}`,
     `libraries  mathjs ${versionOf('mathjs')}, ml-matrix ${versionOf('ml-matrix')}, three ${versionOf('three')}`,
