@@ -11,6 +11,7 @@ import { buildCircuit, type SiteCircuit } from './circuit/buildCircuit'
 import type { Ground } from './circuit/ground'
 import type { Fitted } from './circuit/fitted'
 import { liveningSource } from './circuit/livening'
+import { drawnAfter } from './circuit/parallel'
 import { viewPhase, type PhaseView } from './circuit/phaseView'
 import { feedersReaching } from './circuit/sources'
 import { deviceHappenings, wearHappenings, type Happening } from './happening'
@@ -108,7 +109,7 @@ function solve(
   if (before?.name === state) return before
   const name = cache.shortName(JSON.stringify([key, state, [...wear.temperature]]))
   const whole = buildCircuit(scenario, fitted, livening, ground, live, wear)
-  const circuit = withoutOpened(whole, new Set(opened))
+  const circuit = withoutOpened(scenario, whole, new Set(opened))
   const limits = devices.filter((it) => !it.isOff).flatMap((it) => it.limits)
   const view = solveLimited(circuit, limits, (it) => viewPhase(it, ground, cache.factored, name))
   if (isUnsolvable(view)) return view
@@ -121,11 +122,15 @@ function startsAt(link: Element, nodes: ReadonlySet<string>): boolean {
   return 'from' in link && nodes.has(link.from)
 }
 
-function withoutOpened(circuit: SiteCircuit, opened: ReadonlySet<string>): SiteCircuit {
+function withoutOpened(scenario: Scenario, circuit: SiteCircuit, opened: ReadonlySet<string>): SiteCircuit {
   if (opened.size === 0) return circuit
   return {
     links: circuit.links.filter((id) => !opened.has(id)),
-    elements: circuit.elements.filter((it) => !opened.has(it.id)),
+    elements: drawnAfter(
+      scenario,
+      opened,
+      circuit.elements.filter((it) => !opened.has(it.id)),
+    ),
   }
 }
 

@@ -41,7 +41,7 @@ function livenedVoltage(site: Site, phase: Phase): number {
 }
 
 /** The livening that has struck and lasts: of a source elsewhere, while nothing has taken its way to here. */
-function findStanding(site: Site): Livening | undefined {
+export function findStanding(site: Site): Livening | undefined {
   const { livening, scenario } = site
   if (!livening || livening.provedOff || livening.cleared) return undefined
   const what = scenario.livenings.find((it) => it.id === livening.id)

@@ -65,8 +65,19 @@ export function afterStrike(site: Site, moment: Moment, strike: Strike): Site {
     ]),
   )
   const record = { id: strike.livening, at: strike.at, cleared: left.cleared, provedOff: false }
-  const struck: Site = { ...site, items, livening: record, paper: { ...site.paper, safeToWork: false } }
+  const switches = left.cleared ? site.switches : shutBy(site, livening)
+  const struck: Site = { ...site, items, switches, livening: record, paper: { ...site.paper, safeToWork: false } }
   return Object.keys(site.persons).reduce((next, who) => perceive(next, who, ...signs), struck)
+}
+
+/** The blades as a livening that lasts has left them; where protection took it off, its feeder is dead behind them. */
+function shutBy(site: Site, livening: Livening): Site['switches'] {
+  const { by, phases } = traitsOf(livening)
+  const state = 'switch' in livening ? site.switches[livening.switch] : undefined
+  if (by !== 'switch' || state === undefined || !('switch' in livening)) return site.switches
+  const shut = Object.fromEntries(phases(site.scenario, livening).map((phase) => [phase, 'closed'] as const))
+  const handle = 'phase' in livening ? state.handle : 'closed'
+  return { ...site.switches, [livening.switch]: { ...state, handle, blades: { ...state.blades, ...shut } } }
 }
 
 const flashAndCrack: readonly Sign[] = [

@@ -16,7 +16,7 @@ import { liveningChange, liveningLinks, liveningSource } from './livening'
 import { lowVoltage } from './lowVoltage'
 import { nearEarths } from './nearEarths'
 import { idleNeutral } from './neutralWire'
-import { parallelSources } from './parallel'
+import { drawnFrom, parallelSources } from './parallel'
 import { metalwork } from './metalwork'
 import { withOpened } from './opened'
 import { pole } from './pole'
@@ -47,7 +47,7 @@ export function buildCircuit(
   const alive = [...new Set([...live.filter((id) => id !== own?.id), ...beside])]
   const elements = [
     ...alive.flatMap((feeder) => standing(scenario, feeder, () => supply(scenario, requireFeeder(scenario, feeder)))),
-    ...(own !== undefined && live.includes(own.id) ? own.elements : []),
+    ...(own !== undefined && live.includes(own.id) ? drawnFrom(scenario, alive, own.elements) : []),
     ...links,
     ...isolationEarths(scenario, fitted),
     ...leads(scenario.frequency, fitted, wear),

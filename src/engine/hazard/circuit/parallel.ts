@@ -12,7 +12,7 @@ import { REMOTE_EARTH } from '../../physics/network'
 import { phasesOf, voltageToEarth } from '../../site/phasesOf'
 import type { ParallelCircuit, Phase, Scenario, ThingId } from '../../site/scenario'
 import { invariant } from '../../units/invariant'
-import { conductorNode, feederNode } from './nodes'
+import { conductorNode, feederFuseId, feederNode } from './nodes'
 import { jointResistance, resistor } from './parts'
 import { phasor } from './phasor'
 
@@ -41,8 +41,47 @@ export function parallelSources(it: ParallelCircuit): readonly Element[] {
       const voltage = voltageOf(it, phase)
       return { id: parallelEmfId(it, phase), kind: 'voltage', from: begins, to: REMOTE_EARTH, voltage }
     }),
-    ...(it.loadCurrent === 0 ? [] : it.conductors.map(({ phase }) => drawn(it, phase, 'load', loadOf(it, phase)))),
+    ...loads(it),
   ]
+}
+
+function loads(it: ParallelCircuit): readonly Element[] {
+  if (it.loadCurrent === 0) return []
+  return it.conductors.map(({ phase }) => drawn(it, phase, 'load', loadOf(it, phase)))
+}
+
+/** Draws from a conductor of that circuit: what of it a dead feeder no longer gives. */
+function isDrawn({ id }: ParallelCircuit, element: Element): boolean {
+  return element.kind === 'current' && element.id.startsWith(`beside/${id}/`)
+}
+
+/** Nothing is drawn where the feeder that it is drawn from is not alive: a stated current has no way there. */
+export function drawnFrom(scenario: Scenario, alive: readonly ThingId[], elements: readonly Element[]) {
+  const dead = (scenario.parallels ?? []).filter(({ feeder }) => feeder !== undefined && !alive.includes(feeder))
+  return elements.filter((element) => !dead.some((it) => isDrawn(it, element)))
+}
+
+/**
+ * What is drawn once fuses of its feeder have blown: its load between the two phases that are left, none of one alone,
+ * and no fault of a phase that is dead.
+ */
+export function drawnAfter(
+  scenario: Scenario,
+  blown: ReadonlySet<string>,
+  elements: readonly Element[],
+): readonly Element[] {
+  return (scenario.parallels ?? []).reduce((now, it) => {
+    const { feeder, conductors } = it
+    const left = conductors.filter(({ phase }) => feeder === undefined || !blown.has(feederFuseId(feeder, phase)))
+    if (left.length === conductors.length) return now
+    const fault = now.filter((one) => left.some(({ phase }) => one.id === drawnId(it, 'fault', phase)))
+    const load = left.length > 1 ? loads({ ...it, conductors: left }) : []
+    return [...now.filter((one) => !isDrawn(it, one)), ...fault, ...load.filter((one) => isDrawnIn(now, one))]
+  }, elements)
+}
+
+function isDrawnIn(elements: readonly Element[], one: Element): boolean {
+  return elements.some(({ id }) => id === one.id)
 }
 
 export function parallelEmfId({ id }: ParallelCircuit, phase: Phase): string {
@@ -68,11 +107,15 @@ export function faultDrawn(it: ParallelCircuit, phase: Phase): Element {
   return drawn(it, phase, 'fault', scale(unit(voltageOf(it, phase)), it.faultCurrent))
 }
 
-function drawn(it: ParallelCircuit, phase: Phase, what: string, current: Complex): Element {
+function drawnId({ id }: ParallelCircuit, what: 'fault' | 'load', phase: Phase): string {
+  return `beside/${id}/${what}-${phase}`
+}
+
+function drawn(it: ParallelCircuit, phase: Phase, what: 'fault' | 'load', current: Complex): Element {
   const conductor = it.conductors.find((one) => one.phase === phase)
   invariant(conductor, 'a conductor of that phase', it.id, phase)
   return {
-    id: `beside/${it.id}/${what}-${phase}`,
+    id: drawnId(it, what, phase),
     kind: 'current',
     from: conductorNode(conductor.id, `${it.id}-to`),
     to: REMOTE_EARTH,

@@ -63,8 +63,13 @@ export function section(scenario: Scenario): readonly Element[] {
   return [
     ...pieces.flatMap((piece) => pieceElements(scenario, piece, neutral)),
     ...places.flatMap((place, i) => shuntsAt(scenario, place, pieces[i - 1], pieces[i], neutral)),
-    ...(neutral === undefined ? [] : places.flatMap((place) => placeEarth(neutral, place))),
+    ...(neutral === undefined ? [] : polesOf(places).flatMap((place) => placeEarth(neutral, place))),
   ]
+}
+
+/** Places that fall together stand at one pole, which has one earth. */
+function polesOf(places: readonly SectionPlace[]): readonly SectionPlace[] {
+  return places.filter((it, i) => i === 0 || it.along - places[i - 1]!.along > leastLength)
 }
 
 function pieceElements(scenario: Scenario, piece: Piece, wire: NeutralWire | undefined): readonly Element[] {

@@ -1,0 +1,117 @@
+/**
+ * Faults that were once in the model, one test each: what a part left out, or counted twice, when two parts came together.
+ * Bounds are from the networks' own voltages: nothing behind a 11 kV source and plain capacitances stands above twice its
+ * phase-to-phase voltage.
+ */
+import { describe, expect, it } from 'vitest'
+import { section } from '../../../src/engine/hazard/circuit/section'
+import { declaredCorner } from '../../../src/engine/hazard/corner'
+import { lineOf } from '../../../src/engine/hazard/liven'
+import type { LineStory } from '../../../src/engine/hazard/lineStory'
+import { pickedUpVoltage } from '../../../src/engine/hazard/pickedUp'
+import { magnitude } from '../../../src/engine/math/complex'
+import { bodiesAt } from '../../../src/engine/site/bodies'
+import { liveVoltage } from '../../../src/engine/site/liveness'
+import type { Livening, ParallelCircuit } from '../../../src/engine/site/scenario'
+import type { Site } from '../../../src/engine/site/site'
+import { afterStrike } from '../../../src/engine/timeline/strike'
+import { allOf, alsoLivened, besides, coilEarthed, multiEarthed } from '../../support/networks'
+import { backFed } from './backFeedSites'
+import { bladesClosed, clampOn, inScenario, isolatedSite, sharedCache, withRod, type Change } from './sites'
+
+const phaseVoltage = 11_000 / Math.sqrt(3)
+
+function lineAt(site: Site, livening: string): LineStory {
+  const line = lineOf(site, livening, declaredCorner, sharedCache)
+  if (line.kind !== 'line') throw new Error(`${livening}: ${line.reason} at ${line.node}`)
+  return line
+}
+
+const highest = ({ view }: LineStory['phases'][number]): number =>
+  Math.max(...view.factored().nodes.map((node) => magnitude(view.voltage(node))))
+
+const earthOnA: Change = (site) =>
+  [withRod, clampOn('E-07', 'earth', 'rod/R-1'), clampOn('E-07', '1', 'conductor-a')].reduce((now, it) => it(now), site)
+
+/** A feeder that goes on beside the section. */
+const goesOn = (feeder: string, change: Partial<ParallelCircuit> = {}) =>
+  besides({ feeder, voltage: 11_000, ...change })
+
+const struckAs = (id: string): Change => {
+  return (site) => ({ ...site, livening: { id, at: 0, cleared: false, provedOff: false } })
+}
+
+describe('a neutral wire', () => {
+  it('two places at one pole had an earth each: from -600 m to 400 m there are ten, and the worked pole', () => {
+    const { scenario } = isolatedSite(inScenario(allOf(multiEarthed(), besides({ from: -500, to: 400 }))))
+    const earths = section(scenario).filter((it) => it.kind === 'impedance' && it.id.startsWith('neutral/earth-'))
+    expect(earths).toHaveLength(10)
+  })
+})
+
+describe('a feeder that goes on beside the section', () => {
+  const fused = inScenario(({ feeders }) => ({
+    feeders: feeders.map((it) => ({ ...it, fuses: { link: 'K', rating: 10 } as const })),
+  }))
+
+  it('its load stayed a stated current behind a blown fuse: some megavolts on a dead conductor', () => {
+    const site = isolatedSite(inScenario(goesOn('fx', { loadCurrent: 10 })), fused, earthOnA)
+    const line = lineAt(site, 'clash-ab')
+    expect(line.happenings.some((it) => it.what === 'fuse-blows')).toBe(true)
+    expect(line.phases.length).toBeGreaterThan(1)
+    for (const phase of line.phases) expect(highest(phase)).toBeLessThan(2 * 11_000)
+    // A dead, C as it was: the load that is left runs between B and C
+    const after = line.phases[line.phases.length - 1]!.view
+    const drawn = ['A', 'B', 'C'].map((it) => after.circuit.elements.find(({ id }) => id === `beside/p33/load-${it}`))
+    expect(drawn[0]).toBeUndefined()
+    const [b, c] = drawn.slice(1).map((it) => (it?.kind === 'current' ? it.current : undefined))
+    expect(magnitude(b!)).toBeCloseTo(10, 9)
+    expect(magnitude({ re: b!.re + c!.re, im: b!.im + c!.im })).toBeLessThan(1e-9)
+  })
+
+  it('a fault on it went on drawing its current when it had tripped', () => {
+    const fault: Livening = { id: 'fault', kind: 'induction', parallel: 'p33', phase: 'B' }
+    const beside = inScenario(allOf(goesOn('f2', { loadCurrent: 30, faultTime: 30 }), alsoLivened(fault)))
+    const line = lineAt(isolatedSite(beside, bladesClosed('switch-31', 'A'), earthOnA), 'fault')
+    expect(line.happenings.some((it) => it.what === 'breaker-opens' && it.of === 'f2')).toBe(true)
+    for (const phase of line.phases.filter(({ from }) => from > 0)) expect(highest(phase)).toBeLessThan(2 * 11_000)
+  })
+})
+
+describe('a detector', () => {
+  it('it was silent on a conductor that a transformer ties to a live one', () => {
+    const wound = backFed({
+      transformer: { connection: 'single-phase', phases: ['A', 'B'] },
+      source: { phases: ['A'] },
+    })
+    const site = isolatedSite(wound, bladesClosed('switch-27', 'A'))
+    expect(liveVoltage(site, 'conductor-b')).toBe(0)
+    // 0.45 of 6 kV is what it shows from
+    expect(pickedUpVoltage(site, 'conductor-b')).toBeGreaterThan(0.45 * 6_000)
+  })
+
+  it('it did not feel a displaced circuit beside the line, though that lasts', () => {
+    const displaced: Livening = { id: 'displaced', kind: 'pick-up', parallel: 'p33', phase: 'A' }
+    const site = isolatedSite(inScenario(allOf(besides(), alsoLivened(displaced))))
+    const volts = (of: Site) => Number(pickedUpVoltage(of, 'conductor-b'))
+    expect(volts(struckAs('displaced')(site))).toBeGreaterThan(4 * volts(site))
+  })
+})
+
+describe('a blade that fell shut and that nothing cleared', () => {
+  it('the switch still showed it open, and the line was dead to a detector', () => {
+    const coilFed: Livening = { id: 'coil', kind: 'coil-fed', switch: 'switch-31', phase: 'B' }
+    const unlockedTie: Change = (site) => ({
+      ...site,
+      switches: { ...site.switches, 'switch-31': { ...site.switches['switch-31']!, lock: null } },
+    })
+    const site = isolatedSite(inScenario(allOf(coilEarthed(), alsoLivened(coilFed))), earthOnA, unlockedTie)
+    const moment = { from: 0, to: 1, site, busy: [], bodies: bodiesAt(site) }
+    const after = afterStrike(site, moment, { livening: 'coil', at: 0, moment: 0 })
+    expect(after.livening?.cleared).toBe(false)
+    expect(after.switches['switch-31']?.blades).toEqual({ A: 'open', B: 'closed', C: 'open' })
+    expect(after.switches['switch-31']?.handle).toBe('open')
+    expect(liveVoltage(after, 'conductor-b')).toBeCloseTo(phaseVoltage, 6)
+    expect(liveVoltage(after, 'conductor-a')).toBe(0)
+  })
+})
