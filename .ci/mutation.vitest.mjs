@@ -4,7 +4,11 @@ import { defineConfig } from 'vitest/config'
 export default defineConfig({
   test: {
     environment: 'node',
-    include: ['tests/engine/physics/**/*.test.ts', 'tests/engine/math/**/*.test.ts', 'tests/qualification/**/*.test.ts'],
+    include: [
+      'tests/engine/physics/**/*.test.ts',
+      'tests/engine/math/**/*.test.ts',
+      'tests/qualification/**/*.test.ts',
+    ],
     setupFiles: ['tests/support/failOnConsole.ts', 'tests/support/sameDraws.ts'],
   },
 })

@@ -3,13 +3,24 @@
  * input.
  * Exit 0 when all pass, 1 when any failed, 2 when a file cannot be used (then nothing is run).
  */
-import { readdirSync, readFileSync, statSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { readQualification } from '../files/qualification/readQualification'
-import { qualificationLines, qualifyCase, type QualificationCase } from '../reports/qualification'
+import {
+  qualificationLines,
+  qualifyCase,
+  type FindScenarioText,
+  type QualificationCase,
+} from '../reports/qualification'
 
 const projectCases = fileURLToPath(new URL('../../tests/qualification', import.meta.url))
+const scenarios = fileURLToPath(new URL('../../scenarios', import.meta.url))
+
+const findScenarioText: FindScenarioText = (place) => {
+  const file = join(scenarios, place)
+  return existsSync(file) ? readFileSync(file, 'utf8') : undefined
+}
 
 export function qualify(parameters: readonly string[]): number {
   const places = parameters.filter((parameter) => parameter === '-' || !parameter.startsWith('-'))
@@ -17,7 +28,7 @@ export function qualify(parameters: readonly string[]): number {
   if (unknown.length > 0) return refuse([`qualify takes files, folders and --json, not ${unknown.join(' ')}`])
   const { cases, issues } = readAll(places.length === 0 ? [projectCases] : places)
   if (issues.length > 0) return refuse(issues)
-  const results = cases.map(qualifyCase)
+  const results = cases.map((item) => qualifyCase(item, findScenarioText))
   const isPassed = results.every(({ passed }) => passed)
   const lines = parameters.includes('--json') ? [JSON.stringify(results)] : qualificationLines(results)
   for (const line of lines) console.log(line)

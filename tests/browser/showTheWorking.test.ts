@@ -20,7 +20,7 @@ test('a third of the published figures is tried here, expected beside got, and e
   expect(met).toBe(tried)
   expect(tried).toBe(Math.ceil(all! / 3))
   expect(all).toBeGreaterThan(180)
-  const text = readFileSync('tests/qualification/body.json', 'utf8')
+  const text = readFileSync('tests/qualification/published/body-impedance.json', 'utf8')
   const read = readQualification(text)
   const first = read.ok && [...read.value.cases].sort((a, b) => (a.id < b.id ? -1 : 1))[0]!
   expect(first && (await page.locator('main').innerText())).toContain(first && first.source)

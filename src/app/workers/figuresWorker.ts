@@ -6,9 +6,9 @@ import type { FiguresAnswer } from './figures'
 const answer = (it: FiguresAnswer): void => self.postMessage(it)
 
 async function tryAll(): Promise<void> {
-  const { third, all } = await loadFigureCases()
+  const { third, all, findScenarioText } = await loadFigureCases()
   answer({ tell: 'count', total: third.length, all })
-  for (const item of third) answer({ tell: 'case', result: qualifyCase(item) })
+  for (const item of third) answer({ tell: 'case', result: qualifyCase(item, findScenarioText) })
   answer({ tell: 'done' })
 }
 

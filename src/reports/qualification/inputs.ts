@@ -60,6 +60,11 @@ export class Inputs {
     return choice ?? choices[0]!
   }
 
+  /** Anything of JSON, as it stands: what it may be, somebody else says. */
+  plain(key: string, fallback?: unknown): unknown {
+    return this.#take(key, fallback)
+  }
+
   object(key: string): Inputs {
     return this.#part(this.#take(key), this.#at(key))
   }

@@ -1,6 +1,9 @@
 /** What a qualification model is: it reads its inputs, and answers with values or with the reason why it has none. */
 import type { Inputs } from './inputs'
 
+/** Text of a file of a scenario by its place, `<slug>/scenario.json`; undefined when there is none. */
+export type FindScenarioText = (place: string) => string | undefined
+
 export type Values = { readonly [key: string]: number | string | Values } | readonly (number | string | Values)[]
 
 export interface NoAnswer {
@@ -10,18 +13,18 @@ export interface NoAnswer {
 export interface Model {
   readonly name: string
   /** Reads everything; the answer is asked for only when the inputs had no problem. */
-  prepare(inputs: Inputs): () => Values | NoAnswer
+  prepare(inputs: Inputs, findText: FindScenarioText): () => Values | NoAnswer
 }
 
 export function model<Read>(
   name: string,
-  read: (inputs: Inputs) => Read,
+  read: (inputs: Inputs, findText: FindScenarioText) => Read,
   answer: (read: Read) => Values | NoAnswer,
 ): Model {
   return {
     name,
-    prepare: (inputs) => {
-      const values = read(inputs)
+    prepare: (inputs, findText) => {
+      const values = read(inputs, findText)
       return () => answer(values)
     },
   }

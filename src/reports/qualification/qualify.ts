@@ -1,7 +1,7 @@
 /** Runs qualification cases and says for each whether the program meets it, and if not, why. */
 import { compared, differences, type ComparedValue } from './compare'
 import { Inputs } from './inputs'
-import { isNoAnswer, type Model } from './model'
+import { isNoAnswer, type FindScenarioText, type Model } from './model'
 import { models } from './models'
 import type { QualificationCase } from './qualificationCase'
 
@@ -20,29 +20,33 @@ type Answered = Pick<CaseResult, 'reasons' | 'values'>
 
 const withoutAnswer = (reasons: readonly string[]): Answered => ({ reasons, values: [] })
 
-export function qualifyCase(qualificationCase: QualificationCase): CaseResult {
+/** @param findText where the scenarios are that cases name; without it such a case has no answer */
+export function qualifyCase(
+  qualificationCase: QualificationCase,
+  findText: FindScenarioText = () => undefined,
+): CaseResult {
   const { id, model, source } = qualificationCase
-  const answered = answerTo(qualificationCase)
+  const answered = answerTo(qualificationCase, findText)
   return { id, model, source, passed: answered.reasons.length === 0, ...answered }
 }
 
-function answerTo(qualificationCase: QualificationCase): Answered {
+function answerTo(qualificationCase: QualificationCase, findText: FindScenarioText): Answered {
   const model = models.find(({ name }) => name === qualificationCase.model)
   if (model === undefined) {
     const known = models.map(({ name }) => name).join(', ')
     return withoutAnswer([`no model is called ${qualificationCase.model}; the models are ${known}`])
   }
   try {
-    return answerAgainst(model, qualificationCase)
+    return answerAgainst(model, qualificationCase, findText)
   } catch (error) {
     // An invariant of the engine: the inputs passed the reader but make no sense together.
     return withoutAnswer([`the model stopped: ${error instanceof Error ? error.message : String(error)}`])
   }
 }
 
-function answerAgainst(model: Model, qualificationCase: QualificationCase): Answered {
+function answerAgainst(model: Model, qualificationCase: QualificationCase, findText: FindScenarioText): Answered {
   const inputs = new Inputs(qualificationCase.inputs)
-  const answer = model.prepare(inputs)
+  const answer = model.prepare(inputs, findText)
   const problems = inputs.problems()
   if (problems.length > 0) return withoutAnswer(problems)
   const output = answer()

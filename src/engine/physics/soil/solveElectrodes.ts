@@ -37,11 +37,14 @@ export interface RadialTable {
   readonly ohm: readonly number[]
 }
 
-/** Throws on soil or geometry that cannot be: both are checked where they come in. */
-export function solveElectrodes(soil: Soil, electrodes: readonly Electrode[]): ElectrodeSystem {
+/**
+ * Throws on soil or geometry that cannot be: both are checked where they come in.
+ * @param perRod pieces of a rod, to see how the answer moves with them (segments.ts); not given in use
+ */
+export function solveElectrodes(soil: Soil, electrodes: readonly Electrode[], perRod?: number): ElectrodeSystem {
   checkElectrodes(electrodes)
   const ground = layered(soil)
-  const segments = segmentsOf(ground, electrodes)
+  const segments = segmentsOf(ground, electrodes, perRod)
   const { soilResistance, resistance, share } = solveLeakage(ground, electrodes, segments)
   const count = electrodes.length
   const sourcesBy = once(() => electrodes.map((_, i) => sourcesOf(ground, segments, share, i)))

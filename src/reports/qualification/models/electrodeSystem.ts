@@ -9,17 +9,13 @@ import { model } from '../model'
 export const electrodeSystemModel = model(
   'electrode-system',
   (inputs) => {
-    const layers = inputs.object('soil').list('layers', (layer) => ({
-      resistivity: layer.number('resistivityOhmM', { above: 0 }),
-      ...(layer.has('thicknessM') ? { thickness: layer.number('thicknessM', { above: 0 }) } : {}),
-    }))
-    refuseLayers(inputs, layers)
+    const soil = readSoil(inputs)
     const electrodes = inputs.list('electrodes', readElectrode)
     const ids = electrodes.map(({ electrode }) => electrode.id)
     if (new Set(ids).size < ids.length) inputs.refuse('two electrodes have the same id')
     if (ids.length === 0) inputs.refuse('there is no electrode')
     const points = inputs.list('points', (point) => ({ x: point.number('xM'), y: point.number('yM') }), [])
-    return { soil: { layers }, electrodes, points }
+    return { soil, electrodes, points }
   },
   ({ soil, electrodes, points }) => {
     const system = solveElectrodes(
@@ -34,6 +30,15 @@ export const electrodeSystemModel = model(
   },
 )
 
+export function readSoil(inputs: Inputs) {
+  const layers = inputs.object('soil').list('layers', (layer) => ({
+    resistivity: layer.number('resistivityOhmM', { above: 0 }),
+    ...(layer.has('thicknessM') ? { thickness: layer.number('thicknessM', { above: 0 }) } : {}),
+  }))
+  refuseLayers(inputs, layers)
+  return { layers }
+}
+
 function refuseLayers(inputs: Inputs, layers: readonly { readonly thickness?: number }[]): void {
   if (layers.length < 1 || layers.length > 2) inputs.refuse(`soil has one or two layers, got ${layers.length}`)
   if (layers.length === 2 && layers[0]!.thickness === undefined)
@@ -42,7 +47,7 @@ function refuseLayers(inputs: Inputs, layers: readonly { readonly thickness?: nu
     inputs.refuse('the lowest layer has no thicknessM: it goes all the way down')
 }
 
-function readElectrode(inputs: Inputs): { electrode: Electrode; current: number } {
+export function readElectrode(inputs: Inputs): { electrode: Electrode; current: number } {
   const kind = inputs.oneOf('kind', ['rod', 'disc', 'encased', 'wire', 'joined'])
   const id = inputs.text('id')
   const current = inputs.number('currentA')

@@ -35,7 +35,7 @@ export const networkModel = model(
 
 type SimpleElement = Extract<Element, { readonly from: string }>
 
-function readElement(inputs: Inputs, id: string, angularFrequency: number): SimpleElement {
+export function readElement(inputs: Inputs, id: string, angularFrequency: number): SimpleElement {
   const kind = inputs.oneOf('kind', elementKinds)
   const ends = { id, from: inputs.text('from'), to: inputs.text('to') }
   switch (kind) {
