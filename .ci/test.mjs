@@ -54,6 +54,12 @@ const groups = [
       count: countClosingLine,
       isWorthShowing: (line) => !line.startsWith('passed'),
     },
+    {
+      name: 'seeded-defects',
+      command: [process.execPath, 'tests/seeded/plantDefects.mjs'],
+      count: countClosingLine,
+      isWorthShowing: (line) => !line.startsWith('caught'),
+    },
     { name: 'scenarios', command: [...cli, 'check', 'scenarios'] },
   ],
   [{ name: 'build', does: ensureBuilt }],

@@ -16,10 +16,19 @@ const defects = asked.length > 0 ? all.filter((it) => asked.includes(it.id)) : a
 async function plant(defect) {
   const found = readFileSync(`${root}/${defect.file}`, 'utf8').split(defect.find).length - 1
   if (found !== 1) return `its text stands ${found} times in ${defect.file}`
-  const sound = await run(defect, false)
+  const sound = await runSound(defect)
   if (sound.passed === 0) return `no test of that name passes in ${defect.test.file} without it`
   const spoiled = await run(defect, true)
   return spoiled.failed > 0 ? undefined : 'nobody noticed'
+}
+
+const soundRuns = new Map()
+
+/** One run without a defect is enough for all that name the same test. */
+function runSound(defect) {
+  const name = JSON.stringify(defect.test)
+  if (!soundRuns.has(name)) soundRuns.set(name, run(defect, false))
+  return soundRuns.get(name)
 }
 
 function run(defect, isPlanted) {
