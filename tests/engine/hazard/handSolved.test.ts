@@ -2,11 +2,11 @@
  * Which hand-solved case exercises each mechanism of livening and each exposure path: a kind or a path without one does not
  * compile or fails here, and so does a case that is no longer there. Every row of the procedure's tables has its answer.
  */
-import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { mechanisms } from '../../../src/engine/hazard/circuit/livening'
 import { exposurePaths } from '../../../src/engine/hazard/paths'
 import type { LiveningKind } from '../../../src/engine/site/livening'
+import { hasTest } from '../../support/hasTest'
 
 /** File beside this one, and the beginning of the case's name. */
 type Case = readonly [file: string, name: string]
@@ -71,16 +71,7 @@ const otherEvents: Readonly<Record<number, Case>> = {
   28: ['lowVoltage', 'needs no event: the supply as it is set has the worker on a live conductor'],
 }
 
-function textOf(file: string): string {
-  return readFileSync(new URL(`./${file}.test.ts`, import.meta.url), 'utf8')
-}
-
-const isThere = ([file, name]: Case): boolean =>
-  new RegExp(`(it|each)\\b[^\\n]*\\n?[^\\n]*['\`]${escaped(name)}`).test(textOf(file))
-
-function escaped(text: string): string {
-  return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
-}
+const isThere = ([file, name]: Case): boolean => hasTest(import.meta.dirname, file, name)
 
 describe('mechanisms', () => {
   it.each(Object.entries(mechanismCases))('%s', (kind, found) => {
