@@ -30,7 +30,7 @@ export function publicWalk(
 ): readonly WalkPoint[] {
   let walks = walksByGround.get(ground)
   if (walks === undefined) walksByGround.set(ground, (walks = new Map()))
-  const key = JSON.stringify([scenario.publicApproach, outline])
+  const key = JSON.stringify([scenario.publicApproach, outline, pipePoints(scenario)])
   const walk = walks.get(key) ?? makeWalk(scenario, ground, outline)
   walks.set(key, walk)
   return walk
@@ -42,10 +42,12 @@ function makeWalk(scenario: Scenario, ground: Ground, outline: readonly GroundPo
     .flatMap((it) => wayRound(it.shape, scenario.publicApproach, sampleStep))
     .filter((at) => isPublic(scenario, ground, outline, at))
   const along = outline === null ? [] : outlinePoints(outline, sampleStep)
-  const atPipes = (scenario.grounds ?? [])
-    .flatMap((it) => (it.kind === 'pipe' ? it.points : []))
-    .filter((at) => isPublic(scenario, ground, outline, at))
+  const atPipes = pipePoints(scenario).filter((at) => isPublic(scenario, ground, outline, at))
   return [...along, ...around, ...atPipes].map((at) => walkPoint(ground, at))
+}
+
+function pipePoints({ grounds = [] }: Scenario): readonly GroundPoint[] {
+  return grounds.flatMap((it) => (it.kind === 'pipe' ? it.points : []))
 }
 
 /** Outside the barrier and no nearer to an electrode of the site than the public comes. */

@@ -6,9 +6,10 @@
 import { describe, expect, it } from 'vitest'
 import { section } from '../../../src/engine/hazard/circuit/section'
 import { declaredCorner } from '../../../src/engine/hazard/corner'
-import { lineOf } from '../../../src/engine/hazard/liven'
+import { lineOf, liven } from '../../../src/engine/hazard/liven'
 import type { LineStory } from '../../../src/engine/hazard/lineStory'
 import { pickedUpVoltage } from '../../../src/engine/hazard/pickedUp'
+import { createSweepCache, type SweepCache } from '../../../src/engine/hazard/sweepCache'
 import { magnitude } from '../../../src/engine/math/complex'
 import { bodiesAt } from '../../../src/engine/site/bodies'
 import { liveVoltage } from '../../../src/engine/site/liveness'
@@ -17,7 +18,17 @@ import type { Site } from '../../../src/engine/site/site'
 import { afterStrike } from '../../../src/engine/timeline/strike'
 import { allOf, alsoLivened, besides, coilEarthed, multiEarthed } from '../../support/networks'
 import { backFed } from './backFeedSites'
-import { bladesClosed, clampOn, inScenario, isolatedSite, sharedCache, withRod, type Change } from './sites'
+import {
+  bladesClosed,
+  clampOn,
+  earthedSite,
+  inScenario,
+  isolatedSite,
+  momentOf,
+  sharedCache,
+  withRod,
+  type Change,
+} from './sites'
 
 const phaseVoltage = 11_000 / Math.sqrt(3)
 
@@ -40,6 +51,29 @@ const goesOn = (feeder: string, change: Partial<ParallelCircuit> = {}) =>
 const struckAs = (id: string): Change => {
   return (site) => ({ ...site, livening: { id, at: 0, cleared: false, provedOff: false } })
 }
+
+describe('one cache for two scenarios', () => {
+  const answers = (site: Site, cache: SweepCache) => liven(momentOf(site), 'clash-b', declaredCorner, cache)
+
+  it('the soil did not know the low-voltage neutral’s earth: the answer was that of the scenario before', () => {
+    const withEarth = (resistance: number) =>
+      earthedSite(inScenario(({ lv }) => ({ lv: { ...lv, neutralEarth: { ...lv.neutralEarth, resistance } } })))
+    const cache = createSweepCache()
+    const five = answers(withEarth(5), cache)
+    expect(answers(withEarth(50), cache)).not.toEqual(five)
+    expect(answers(withEarth(50), cache)).toEqual(answers(withEarth(50), createSweepCache()))
+  })
+
+  it('the public’s walk did not know where a pipe comes out of the ground', () => {
+    const withPipe = (x: number) =>
+      earthedSite(inScenario(() => ({ grounds: [{ id: 'pipe', kind: 'pipe', resistance: 3, points: [{ x, y: 0 }] }] })))
+    const cache = createSweepCache()
+    // beyond the barrier that stands at -9.5 m
+    const near = answers(withPipe(-12), cache)
+    expect(answers(withPipe(-40), cache)).not.toEqual(near)
+    expect(answers(withPipe(-40), cache)).toEqual(answers(withPipe(-40), createSweepCache()))
+  })
+})
 
 describe('a neutral wire', () => {
   it('two places at one pole had an earth each: from -600 m to 400 m there are ten, and the worked pole', () => {

@@ -51,7 +51,7 @@ export function electrodesElement(ground: Ground): Element {
 
 /** Which scenario values and fitted things the soil solution depends on, for a cache. */
 export function groundKey(scenario: Scenario, fitted: Fitted): string {
-  return JSON.stringify([scenario.soil, electrodeShapes(scenario, fitted)])
+  return JSON.stringify([scenario.soil, scenario.lv.neutralEarth.resistance, electrodeShapes(scenario, fitted)])
 }
 
 /** The earth of a neutral wire at the worked pole: one node with the wire, whose lead runs down the pole to it. */
