@@ -63,6 +63,7 @@ describe('chance of fibrillation', () => {
     expect(chanceOfFibrillation(0.06, Number.POSITIVE_INFINITY).beyondRange).toBe(true)
     expect(chanceOfFibrillation(1, 0.02).beyondRange).toBe(true)
     expect(chanceOfFibrillation(1, 0.05).beyondRange).toBe(false)
+    expect(chanceOfFibrillation(1, 10).beyondRange).toBe(false)
   })
 
   it('refuses a current that is no number', () => {

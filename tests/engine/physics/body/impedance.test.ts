@@ -91,7 +91,7 @@ describe('body impedance', () => {
         }
       }
     }
-    expect(() => handToHandImpedance(230, 0.5, 'dry')).toThrow(/percentile/)
+    for (const none of [0.5, 99.5]) expect(() => handToHandImpedance(230, none, 'dry')).toThrow(/percentile/)
   })
 
   it('refuses a voltage that is not a number', () => {

@@ -99,3 +99,38 @@ describe('tolerable voltage', () => {
     expect(tolerable(50, 1, { surface: 100, layer: { resistivity: 100, thickness: 0.1 } })).toEqual(bare)
   })
 })
+
+describe('a current on a line', () => {
+  it('b belongs to AC-3, c1, c2 and c3 to the zone below them', () => {
+    for (const duration of [0.05, 0.4, 1, 7]) {
+      const b = lineB(duration)
+      expect(shockZone(b, 0, duration)).toBe('AC-3')
+      expect(shockZone(b * (1 - 1e-12), 0, duration)).toBe('AC-2')
+      const lines = [lineC1, lineC2, lineC3] as const
+      const zones = ['AC-3', 'AC-4.1', 'AC-4.2', 'AC-4.3'] as const
+      lines.forEach((line, i) => {
+        const on = line(duration)
+        expect(shockZone(10, on, duration)).toBe(zones[i])
+        expect(shockZone(10, on * (1 + 1e-12), duration)).toBe(zones[i + 1])
+      })
+    }
+  })
+})
+
+describe('what makes no sense', () => {
+  it('a duration below nothing is refused, none at all is the shortest', () => {
+    for (const judge of [lineB, lineC1, (duration: number) => tolerable(50, duration, { surface: 100 }).step]) {
+      expect(() => judge(-1e-9)).toThrow(/duration/)
+      expect(judge(0)).toBe(judge(1e-6))
+    }
+  })
+
+  it('soil and layer without resistivity, a layer without thickness', () => {
+    const layer = { resistivity: 3000, thickness: 0.1 }
+    for (const none of [0, -1]) {
+      expect(() => tolerable(50, 1, { surface: none })).toThrow(/soil/)
+      expect(() => tolerable(50, 1, { surface: 100, layer: { ...layer, resistivity: none } })).toThrow(/layer/)
+      expect(() => tolerable(50, 1, { surface: 100, layer: { ...layer, thickness: none } })).toThrow(/thickness/)
+    }
+  })
+})

@@ -144,5 +144,7 @@ describe('contact', () => {
   it('never burns without current, at once when the heat is already there', () => {
     expect(contactBurnTime(0.01, 0, 0)).toBe('never')
     expect(contactBurnTime(0.01, 100, contactHeatLimit)).toBe(0)
+    expect(contactBurnTime(0.01, 0, contactHeatLimit)).toBe(0)
+    expect(contactBurnTime(0.01, 100, 2 * contactHeatLimit)).toBe(0)
   })
 })

@@ -54,6 +54,20 @@ describe('layer admittance', () => {
   })
 
   it('refuses a layer without thickness', () => {
-    expect(() => layerAdmittance(50, 0.03, 0, 2.5, 1e8)).toThrow(/thickness/)
+    for (const none of [0, -0.001]) expect(() => layerAdmittance(50, 0.03, none, 2.5, 1e8)).toThrow(/thickness/)
+  })
+
+  it('refuses a frequency or an area below nothing, a permittivity or a leakage of nothing', () => {
+    expect(() => layerAdmittance(-50, 0.03, 0.003, 2.5, 1e8)).toThrow(/frequency/)
+    expect(() => layerAdmittance(50, -0.03, 0.003, 2.5, 1e8)).toThrow(/area/)
+    for (const none of [0, -1]) {
+      expect(() => layerAdmittance(50, 0.03, 0.003, none, 1e8)).toThrow(/permittivity/)
+      expect(() => layerAdmittance(50, 0.03, 0.003, 2.5, none)).toThrow(/leakage/)
+    }
+  })
+
+  it('leaks only where there is no frequency or no area to charge', () => {
+    expect(layerAdmittance(0, 0.03, 0.003, 2.5, 1e8)).toEqual({ re: 1e-8, im: 0 })
+    expect(layerAdmittance(50, 0, 0.003, 2.5, 1e8)).toEqual({ re: 1e-8, im: 0 })
   })
 })
