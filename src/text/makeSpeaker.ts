@@ -1,5 +1,6 @@
-/** Turns a key and its values into a sentence, from the program's own words and those of the scenario and pack. */
+/** Turns a key and its values into a sentence, from the pack's words, the program's own and those of the scenario. */
 import { amperes, labelDate, metres, ohms, plain, seconds, timeOfDay, turns, twoFigures, volts } from './quantities'
+import { plainVocabulary, type Vocabulary, vocabularyOf } from './vocabulary'
 import type { WordValue, WordValues, Words } from './words'
 
 export interface Speaker {
@@ -40,9 +41,20 @@ const nameFormats = new Set([
 ])
 
 /** @param catalogues searched in order; the first that has the key wins */
-export function makeSpeaker(...catalogues: readonly Words[]): Speaker {
+export const makeSpeaker = (...catalogues: readonly Words[]): Speaker => speakerOver(() => plainVocabulary, catalogues)
+
+/** The same, with the employer's words before them and its terms in them. */
+export function makeSpeakerOf(pack: Words, ...catalogues: readonly Words[]): Speaker {
+  const vocabulary = vocabularyOf(pack)
+  return speakerOver(() => vocabulary, catalogues)
+}
+
+/** @param vocabulary asked at each sentence, so that it may change between two */
+export function speakerOver(vocabulary: () => Vocabulary, catalogues: readonly Words[]): Speaker {
   const find = (key: string): string | undefined => {
-    for (const words of catalogues) if (Object.hasOwn(words, key)) return words[key]
+    const { own, inTerms } = vocabulary()
+    if (Object.hasOwn(own, key)) return own[key]
+    for (const words of catalogues) if (Object.hasOwn(words, key)) return inTerms(words[key]!)
     return undefined
   }
   const fill = (value: WordValue | undefined, format: string | undefined): string => {

@@ -1,7 +1,7 @@
-/** Words for the open job: the program's own, then those of its scenario and pack. */
+/** Words for the open job: those of its pack, then the program's own and its scenario's in the terms of the pack. */
 import { useMemo } from 'react'
 import { useStore } from 'zustand'
-import { type Speaker, english, makeSpeaker } from '../../text'
+import { type Speaker, english, makeSpeakerOf } from '../../text'
 import { packWordsOf, scenarioWordsOf } from '../storage/library'
 import { jobStore } from '../stores/jobStore'
 
@@ -12,4 +12,4 @@ export function useSpeaker(): Speaker {
 }
 
 export const speakerOf = (scenario: string, pack: string): Speaker =>
-  makeSpeaker(english, scenarioWordsOf(scenario), packWordsOf(pack))
+  makeSpeakerOf(packWordsOf(pack), english, scenarioWordsOf(scenario))

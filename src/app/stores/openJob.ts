@@ -1,5 +1,7 @@
 /** Opens a job: from the start, from a prepared site, or where it was left. */
 import { type OpenTimeline, type Order, engineVersion, extendTimeline } from '../../engine'
+import { speakAs } from '../../text'
+import { packWordsOf } from '../storage/library'
 import { beginJob } from '../storage/replayJob'
 import { hold, requireHeld } from './held'
 import { type JobHead, jobStore, noJob } from './jobStore'
@@ -11,6 +13,7 @@ import { resetView } from './viewStore'
 
 export function openJob(head: JobHead): void {
   const timeline = beginJob(head)
+  speakAs(packWordsOf(head.pack))
   hold({ scenario: timeline.scenario, timeline, now: timeline.end.time })
   jobStore.setState({ ...noJob, head, ...perceived(requireHeld()) })
   forgetEvents(0)
@@ -22,6 +25,7 @@ export function openJob(head: JobHead): void {
 function resumeJob(saved: SavedJob): void {
   const steps = replay(saved.head, saved.orders)
   const last = steps.at(-1)!
+  speakAs(packWordsOf(saved.head.pack))
   hold(
     { scenario: last.scenario, timeline: last, now: saved.now },
     steps.slice(0, -1).map((timeline, i) => ({ scenario: timeline.scenario, timeline, now: saved.orders[i]?.at ?? 0 })),
@@ -61,6 +65,7 @@ export function resumeSaved(): 'resumed' | 'aside' | 'nothing' {
 
 export function leaveJob(): void {
   forgetJob()
+  speakAs(null)
   hold(null)
   jobStore.setState(noJob)
 }

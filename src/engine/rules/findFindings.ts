@@ -8,6 +8,7 @@ import { invariant } from '../units/invariant'
 import type { Timeline } from '../timeline/timeline'
 import { books } from './books'
 import type { Finding, Pack, PackRule } from './finding'
+import { rulesInForce } from './inForce'
 import { ruleKinds } from './kinds'
 import { bindEach } from './language/each'
 import type { Parameters, RuleKind } from './language/kind'
@@ -20,7 +21,7 @@ import { viewRun, viewUntilLivening, type RunView } from './language/runView'
 /** Ordered by job second, then rule, then act. */
 export function findFindings(timeline: Timeline, pack: Pack): readonly Finding[] {
   const view = viewRun(timeline, pack)
-  const found = pack.rules.flatMap((rule, place) => findOfRule(view, rule, place))
+  const found = rulesInForce(pack, timeline.scenario).flatMap((rule, place) => findOfRule(view, rule, place))
   const kept = found.filter((each) => !isConsequence(each, found))
   return kept.map(({ finding }) => finding).sort(compare)
 }

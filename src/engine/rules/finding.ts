@@ -15,6 +15,8 @@ export interface PackRule {
   readonly reason: string
   /** `common practice, no source`, or the document. */
   readonly source: string
+  /** ISO date from which it is asked; left out: as long as the pack. */
+  readonly effectiveFrom?: string
 }
 
 export interface Pack {

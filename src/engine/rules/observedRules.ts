@@ -1,6 +1,7 @@
 /** Rules that a run gave anything to look at: an act that one of their patterns means. */
 import type { Timeline } from '../timeline/timeline'
 import type { Pack, PackRule } from './finding'
+import { rulesInForce } from './inForce'
 import { ruleKinds } from './kinds'
 import { listNames, type Names } from './language/glob'
 import { isAnyDone, type Pattern } from './language/pattern'
@@ -9,7 +10,11 @@ import { viewRun } from './language/runView'
 
 export function observedRules(timeline: Timeline, pack: Pack): ReadonlySet<string> {
   const view = viewRun(timeline, pack)
-  return new Set(pack.rules.filter((rule) => isAnyDone(view, observing(rule))).map(({ id }) => id))
+  return new Set(
+    rulesInForce(pack, timeline.scenario)
+      .filter((rule) => isAnyDone(view, observing(rule)))
+      .map(({ id }) => id),
+  )
 }
 
 const patternsByRule = new WeakMap<PackRule, readonly Pattern[]>()

@@ -4,7 +4,7 @@
  */
 import * as v from 'valibot'
 import type { Pack } from '../../engine'
-import { boolean, choice, date, id, list, numberChoice, record, shape, text } from '../shape'
+import { boolean, choice, date, id, list, numberChoice, optional, record, shape, text } from '../shape'
 
 export const packFormat = 'earths-on/rule-pack'
 export const packVersion = 1
@@ -18,6 +18,7 @@ const rule = shape({
   asks: text(),
   reason: text(),
   source: text(300),
+  effectiveFrom: optional(date()),
 })
 
 const file = shape({

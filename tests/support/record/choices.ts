@@ -16,6 +16,10 @@ export interface Choices {
   readonly isCovered: boolean
   readonly isConductorEndFirst: boolean
   readonly leavesLeadAloft: boolean
+  /** Rubber gloves stay on for the stick and the bond, leather comes on only for the work itself. */
+  readonly isRubberAloft: boolean
+  /** The set that the operator puts on the switch that was opened, before the permit. */
+  readonly mainEarth: string | null
   /** `no`, `while` the pole worker clamps, or `before` that, one after the other. */
   readonly holdsLead: 'no' | 'while' | 'before'
 }
@@ -33,5 +37,7 @@ export const clean: Choices = {
   isCovered: true,
   isConductorEndFirst: false,
   leavesLeadAloft: false,
+  isRubberAloft: false,
+  mainEarth: null,
   holdsLead: 'no',
 }

@@ -61,7 +61,7 @@ function closeUp(run: Recorder, choices: Choices): void {
     const boots = choices.boots[who]
     if (boots !== null) run.order(who, 'take-off', { on: boots })
   }
-  if (choices.isSwitched) switchBack(run)
+  if (choices.isSwitched) switchBack(run, choices)
   run.wait()
   for (const feeder of ['f1', 'f2', 'fx']) run.order('pic', 'ask-reclose-on', { on: feeder })
   if (choices.isSwitched) run.order('so', 'take-off', { on: 'G-31' })

@@ -10,6 +10,8 @@ import type { Recorder } from './recorder'
 export interface RecordedRun {
   readonly name: string
   readonly seed: 1 | 2 | 3
+  /** Whose rules it is graded by; left out: those of the example that all others are recorded under. */
+  readonly pack?: string
   /** In one sentence, for whoever reviews the recordings. */
   readonly about: string
   play(scenario: Scenario): Recorder
@@ -78,5 +80,19 @@ export const recordedRuns: readonly RecordedRun[] = [
     seed: 2,
     about: 'The same two acts, one after the other.',
     play: (scenario) => wholeJob(scenario, { holdsLead: 'before' }),
+  },
+  {
+    name: 'clean-multi-ground',
+    seed: 2,
+    pack: 'multi-ground',
+    about: 'The whole job by other rules: one zone, bonded in rubber gloves, and no cover.',
+    play: (scenario) => wholeJob(scenario, { isCovered: false, isRubberAloft: true }),
+  },
+  {
+    name: 'clean-two-earths',
+    seed: 2,
+    pack: 'two-earths',
+    about: 'The whole job by other rules: a main earth at the switch before the permit, work earths at the pole.',
+    play: (scenario) => wholeJob(scenario, { mainEarth: 'E-21' }),
   },
 ]

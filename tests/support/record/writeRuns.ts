@@ -12,8 +12,9 @@ import { expectationOf, summaryOf } from './expectation'
 import { recordedRuns, type RecordedRun } from './runs'
 
 const folder = new URL('../../../scenarios/marrow-bend/runs/', import.meta.url)
-const packId = 'concrete-rod'
-const packText = readFileSync(new URL(`../../../scenarios/packs/${packId}/pack.json`, import.meta.url), 'utf8')
+const usualPack = 'concrete-rod'
+const packTextOf = (id: string): string =>
+  readFileSync(new URL(`../../../scenarios/packs/${id}/pack.json`, import.meta.url), 'utf8')
 
 const wanted = process.argv.slice(2).filter((it) => !it.startsWith('--'))
 const isGraded = !process.argv.includes('--orders-only')
@@ -22,7 +23,8 @@ mkdirSync(folder, { recursive: true })
 writeFileSync(new URL('../coverage.md', folder), coverageTable())
 for (const each of recordedRuns) if (wanted.length === 0 || wanted.includes(each.name)) write(each)
 
-function write({ name, seed, about, play }: RecordedRun): void {
+function write({ name, seed, about, play, pack: packId = usualPack }: RecordedRun): void {
+  const packText = packTextOf(packId)
   const base = marrowBendBase()
   const scenario = drawScenario(base, seed, 'practise')
   const orders = play(scenario).orders()

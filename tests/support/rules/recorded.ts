@@ -1,4 +1,4 @@
-/** The recorded runs and the shipped pack, read the way the program reads them. */
+/** The recorded runs and the shipped packs, read the way the program reads them. */
 import { readFileSync } from 'node:fs'
 import { actions, drawScenario, type Order, type Pack, type Scenario } from '../../../src/engine'
 import { readPack } from '../../../src/files/rulePack/read'
@@ -20,14 +20,14 @@ export function recorded(name: string): Recorded {
   return { scenario: drawScenario(base, read.value.seed, read.value.purpose), orders: read.value.orders }
 }
 
-export function shippedPack(): Pack {
-  const read = readPack(readFileSync(new URL('packs/concrete-rod/pack.json', root), 'utf8'))
+export function shippedPack(id = 'concrete-rod'): Pack {
+  const read = readPack(readFileSync(new URL(`packs/${id}/pack.json`, root), 'utf8'))
   if (!read.ok) throw new Error(JSON.stringify(read.issues, null, 2))
   return read.value
 }
 
-export function shippedWords(): Readonly<Record<string, string>> {
-  const read = readWords(readFileSync(new URL('packs/concrete-rod/text.en.json', root), 'utf8'))
+export function shippedWords(id = 'concrete-rod'): Readonly<Record<string, string>> {
+  const read = readWords(readFileSync(new URL(`packs/${id}/text.en.json`, root), 'utf8'))
   if (!read.ok) throw new Error(JSON.stringify(read.issues, null, 2))
   return read.value.words
 }

@@ -1,5 +1,6 @@
 /** Questions about what is fitted at the pole top: earths, bonds, cover, guards. */
 import { clampsOf, clampsOn, effectiveParameters, numberOf, requireItem } from '../../site/questions'
+import { findSectionNeutral } from '../../site/findSectionNeutral'
 import type { ThingId } from '../../site/scenario'
 import type { Clamp, Site } from '../../site/site'
 import type { SitePredicate } from '../language/predicate'
@@ -10,6 +11,12 @@ const isLead = (site: Site, clamp: Clamp): boolean => requireItem(site, clamp.le
 const isEarthing = (site: Site, clamp: Clamp): boolean =>
   isLead(site, clamp) && clampsOf(site, clamp.lead).some((other) => other.end === 'earth')
 
+/** A clamp of a lead that has another one on the neutral wire of the line. */
+function isOnNeutral(site: Site, clamp: Clamp): boolean {
+  const neutral = findSectionNeutral(site.scenario)
+  return isLead(site, clamp) && neutral !== undefined && clampsOf(site, clamp.lead).some(({ on }) => on === neutral.id)
+}
+
 function seatTurns(site: Site, clamp: Clamp): number {
   return numberOf(effectiveParameters(requireItem(site, clamp.lead)), 'seatTurns')
 }
@@ -18,11 +25,22 @@ const conductorsEarthed: SitePredicate = {
   id: 'conductors-earthed',
   says: 'every conductor of the section has an earth clamp of a lead that is on a rod',
   about: 'site',
-  takes: {},
-  fails({ site }) {
-    const bare = site.scenario.conductors.find(({ id }) => !clampsOn(site, id).some((clamp) => isEarthing(site, clamp)))
+  takes: { neutral: { kind: 'flag', optional: true, says: 'a lead on the neutral wire of the line does as well' } },
+  fails({ site }, { neutral }) {
+    const isEnough = (clamp: Clamp): boolean =>
+      isEarthing(site, clamp) || (neutral === true && isOnNeutral(site, clamp))
+    const bare = site.scenario.conductors.find(({ id }) => !clampsOn(site, id).some(isEnough))
     return bare === undefined ? undefined : { why: 'not-earthed', conductor: bare.id }
   },
+}
+
+const leadOnNeutral: SitePredicate = {
+  id: 'lead-on-neutral',
+  says: 'an earth lead is on the neutral wire of the line',
+  about: 'site',
+  takes: {},
+  fails: ({ site }) =>
+    site.clamps.some((clamp) => isOnNeutral(site, clamp)) ? undefined : { why: 'neutral-not-used' },
 }
 
 const anyEarthOn: SitePredicate = {
@@ -122,20 +140,20 @@ const metalBonded: SitePredicate = {
   id: 'metal-bonded',
   says: 'the metalwork is bonded to an earthed conductor',
   about: 'site',
-  takes: {},
-  fails({ site }) {
-    const bonded = site.clamps.some((clamp) => clamp.end === 'metal' && isJoined(site, clamp))
+  takes: { neutral: { kind: 'flag', optional: true, says: 'a lead on the neutral wire of the line does as well' } },
+  fails({ site }, { neutral }) {
+    const bonded = site.clamps.some((clamp) => clamp.end === 'metal' && isJoined(site, clamp, neutral === true))
     return bonded ? undefined : { why: 'not-bonded' }
   },
 }
 
 /** The other end of this bond is on a conductor that is earthed. */
-function isJoined(site: Site, metal: Clamp): boolean {
-  return clampsOf(site, metal.lead).some((clamp) => clamp.end === 'line' && isEarthed(site, clamp.on))
+function isJoined(site: Site, metal: Clamp, byNeutral: boolean): boolean {
+  return clampsOf(site, metal.lead).some((clamp) => clamp.end === 'line' && isEarthed(site, clamp.on, byNeutral))
 }
 
-function isEarthed(site: Site, thing: ThingId): boolean {
-  return clampsOn(site, thing).some((clamp) => isEarthing(site, clamp))
+function isEarthed(site: Site, thing: ThingId, byNeutral: boolean): boolean {
+  return clampsOn(site, thing).some((clamp) => isEarthing(site, clamp) || (byNeutral && isOnNeutral(site, clamp)))
 }
 
 const anyBond: SitePredicate = {
@@ -196,6 +214,7 @@ const anyLeadOnRod: SitePredicate = {
 
 export const earthsPredicates = [
   conductorsEarthed,
+  leadOnNeutral,
   anyEarthOn,
   clampsSeated,
   clampsTugged,

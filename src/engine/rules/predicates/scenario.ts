@@ -1,4 +1,5 @@
 /** Questions about the job itself, so that one pack serves several sites. */
+import { findSectionNeutral } from '../../site/findSectionNeutral'
 import { matchesAny, type Pattern } from '../language/pattern'
 import type { SitePredicate } from '../language/predicate'
 
@@ -16,6 +17,14 @@ const lvUnderBuild: SitePredicate = {
   about: 'site',
   takes: {},
   fails: ({ site }) => (site.scenario.lv.wires.length > 0 ? undefined : { why: 'no-low-voltage' }),
+}
+
+const lineNeutral: SitePredicate = {
+  id: 'neutral-on-line',
+  says: 'the line has a neutral wire of its own',
+  about: 'site',
+  takes: {},
+  fails: ({ site }) => (findSectionNeutral(site.scenario) === undefined ? { why: 'no-neutral' } : undefined),
 }
 
 const liveningStruck: SitePredicate = {
@@ -45,4 +54,4 @@ const wasDone: SitePredicate = {
   },
 }
 
-export const scenarioPredicates = [wasDone, concretePole, lvUnderBuild, liveningStruck, provedOff]
+export const scenarioPredicates = [wasDone, concretePole, lvUnderBuild, lineNeutral, liveningStruck, provedOff]

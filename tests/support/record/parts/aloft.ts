@@ -84,13 +84,14 @@ export function coverAndBond(run: Recorder, choices: Choices): void {
   passLowVoltage(run)
   toRope(run)
   sendUp(run, 'W-1', ...(choices.isCovered ? ['C-15'] : []), choices.bond, 'I-1')
-  leatherOn(run)
+  if (!choices.isRubberAloft) leatherOn(run)
   if (choices.isCovered) {
     run.order('pw', 'fit-cover', { with: 'C-15', values: { from: 7.2, to: 8.3 } })
     run.order('pw', 'look', { on: 'cover' })
   }
   bondOn(run, choices)
   run.order('pw', 'dress-leads')
+  if (choices.isRubberAloft) leatherOn(run)
   run.wait()
 }
 

@@ -4,7 +4,7 @@ import type { Choices } from '../choices'
 import type { Recorder } from '../recorder'
 
 /** What the job needs, by the person who inspects it. */
-function kit({ boots, stick, lead, bond, rod }: Choices): Readonly<Record<string, readonly string[]>> {
+function kit({ boots, stick, lead, bond, rod, mainEarth }: Choices): Readonly<Record<string, readonly string[]>> {
   const worn = (who: 'pic' | 'pw' | 'gw'): readonly string[] => (boots[who] === null ? [] : [boots[who]])
   return {
     pw: [
@@ -14,7 +14,7 @@ function kit({ boots, stick, lead, bond, rod }: Choices): Readonly<Record<string
     ],
     gw: [rod, 'H-1', 'W-2', 'Q-1', 'X-1', 'RK-1', ...worn('gw')],
     pic: ['N-1', ...worn('pic')],
-    so: ['K-71', 'K-72', 'T-81', 'T-82', 'M-1', 'G-31'],
+    so: ['K-71', 'K-72', 'T-81', 'T-82', 'M-1', 'G-31', ...(mainEarth === null ? [] : [mainEarth])],
   }
 }
 

@@ -23,12 +23,16 @@ export function repair(run: Recorder): void {
 export function takeOff(run: Recorder, choices: Choices): void {
   run.order('pic', 'confirm-complete')
   run.wait()
+  if (choices.isRubberAloft) {
+    run.order('pw', 'take-off', { on: 'W-1' })
+    run.order('pw', 'wear', { on: 'G-21' })
+  }
   bondOff(run, choices)
   if (choices.isCovered) run.order('pw', 'remove-cover', { on: 'cover' })
   for (const id of [...(choices.isCovered ? ['C-15'] : []), choices.bond]) run.order('pw', 'lower', { on: id })
-  run.order('pw', 'take-off', { on: 'W-1' })
+  if (!choices.isRubberAloft) run.order('pw', 'take-off', { on: 'W-1' })
   run.order('pw', 'lower', { on: 'W-1' })
-  run.order('pw', 'wear', { on: 'G-21' })
+  if (!choices.isRubberAloft) run.order('pw', 'wear', { on: 'G-21' })
   run.order('pw', 'climb', { values: { to: 'below-lv' } })
   fromRope(run)
   run.wait()
@@ -71,7 +75,7 @@ function rodOut(run: Recorder, { lead, rod }: Choices): void {
 }
 
 /** Booked in only after the permit is back: still in use until then. */
-const late = ['barrier-set', 'boots', 'lock', 'operator-mat', 'sign-set', 'switching-gloves', 'tag']
+const late = ['barrier-set', 'boots', 'isolation-earth', 'lock', 'operator-mat', 'sign-set', 'switching-gloves', 'tag']
 
 export function handBack(run: Recorder): void {
   bookIn(run, (type) => !late.includes(type))
