@@ -7,7 +7,7 @@ export default defineConfig({
     include: [
       'tests/engine/physics/**/*.test.ts',
       'tests/engine/math/**/*.test.ts',
-      'tests/qualification/**/*.test.ts',
+      'tests/qualification/qualification.test.ts',
     ],
     setupFiles: ['tests/support/failOnConsole.ts', 'tests/support/sameDraws.ts'],
   },
