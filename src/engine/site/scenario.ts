@@ -130,6 +130,8 @@ export interface Transformer {
   readonly highEarth?: { readonly resistance: number }
   /** The main switch of the low-voltage side is open unless somebody left it closed. */
   readonly lowVoltageClosed: boolean
+  /** What customers draw behind that switch at full voltage, all phases together, power factor 1: volt-ampere. */
+  readonly load?: number
 }
 
 /** A source that somebody else owns, on the low-voltage side of a transformer. */

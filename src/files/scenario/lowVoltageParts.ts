@@ -88,6 +88,7 @@ export const transformer = shape({
   neutralEarth: shape({ resistance: ohms(0.01, 10_000), at: optional(point()) }),
   highEarth: optional(shape({ resistance: ohms(0.01, 10_000) })),
   lowVoltageClosed: boolean(),
+  load: optional(voltAmperes(1, 5_000_000)),
 })
 
 const never = choice('never')

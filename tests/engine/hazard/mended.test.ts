@@ -13,7 +13,7 @@ import { createSweepCache, type SweepCache } from '../../../src/engine/hazard/sw
 import { magnitude } from '../../../src/engine/math/complex'
 import { bodiesAt } from '../../../src/engine/site/bodies'
 import { liveVoltage } from '../../../src/engine/site/liveness'
-import type { Livening, ParallelCircuit } from '../../../src/engine/site/scenario'
+import type { Livening, ParallelCircuit, Transformer } from '../../../src/engine/site/scenario'
 import type { Site } from '../../../src/engine/site/site'
 import { afterStrike } from '../../../src/engine/timeline/strike'
 import { allOf, alsoLivened, besides, coilEarthed, multiEarthed } from '../../support/networks'
@@ -22,6 +22,10 @@ import {
   bladesClosed,
   clampOn,
   earthedSite,
+  exposureOf,
+  leftHandOnB,
+  storyOf,
+  workerAloft,
   inScenario,
   isolatedSite,
   momentOf,
@@ -80,6 +84,33 @@ describe('a neutral wire', () => {
     const { scenario } = isolatedSite(inScenario(allOf(multiEarthed(), besides({ from: -500, to: 400 }))))
     const earths = section(scenario).filter((it) => it.kind === 'impedance' && it.id.startsWith('neutral/earth-'))
     expect(earths).toHaveLength(10)
+  })
+})
+
+describe('a transformer with one phase fed', () => {
+  it('customers’ load was left out: a hand on another phase got the magnetising current alone', () => {
+    const handOnB = (load: Partial<Transformer>) => {
+      const site = isolatedSite(backFed({ transformer: load }), bladesClosed('switch-27', 'A'), workerAloft)
+      return exposureOf(storyOf(momentOf(site, leftHandOnB), 'none'), 'pw').bodyCurrent
+    }
+    // 10 kVA on a delta of 11 kV: 36.3 kΩ a winding; from A to B one of them beside the two others, 24.2 kΩ, and the body
+    const winding = (3 * 11_000 * 11_000) / 10_000
+    const throughLoad = phaseVoltage / ((2 / 3) * winding + 1500)
+    expect(handOnB({ load: 10_000 }) / throughLoad).toBeGreaterThan(0.9)
+    expect(handOnB({ load: 10_000 }) / throughLoad).toBeLessThan(1.1)
+    expect(handOnB({})).toBeLessThan(0.01 * throughLoad)
+  })
+
+  it('the load takes what it is stated to take: three phases fed, 10 kW', () => {
+    const site = isolatedSite(backFed({ transformer: { load: 10_000 } }), bladesClosed('switch-27', 'A', 'B', 'C'))
+    const { view } = lineAt(site, 'none').phases[0]!
+    const watt = (['A', 'B', 'C'] as const).reduce((sum, phase) => {
+      const amps = magnitude(view.solution().current(`t1/load-${phase}`))
+      return sum + amps * amps * ((3 * 230 * 230) / 10_000)
+    }, 0)
+    // less what 2 + j4 % of impedance takes at 0.4 of the rating: 1.6 % of the power
+    expect(watt / 10_000).toBeGreaterThan(0.975)
+    expect(watt / 10_000).toBeLessThan(1)
   })
 })
 

@@ -107,6 +107,13 @@ describe('a scenario with transformers', () => {
     ])
   })
 
+  it('customers may draw something', () => {
+    const loaded = file()
+    loaded.transformers[0]!.loadVA = 10_000
+    const read = readScenario(JSON.stringify(loaded))
+    expect(read.ok && read.value.transformers?.[0]?.load).toBe(10_000)
+  })
+
   it('an inverter may never stop', () => {
     expect(pathsOf((it) => void (it.embedded[1]!.tripsS = 'never'))).toEqual([])
     expect(pathsOf((it) => void (it.embedded[1]!.tripsS = 'seldom'))).toEqual(['$.embedded[1].tripsS'])
@@ -127,6 +134,7 @@ describe('a scenario with transformers', () => {
       (it) => void (it.transformers[0]!.impedancePerUnit = { resistance: 0, reactance: 0 }),
       ['$.transformers[0].impedancePerUnit.reactance'],
     ],
+    ['a load of nothing', (it) => void (it.transformers[0]!.loadVA = 0), ['$.transformers[0].loadVA']],
     ['a rating of nothing', (it) => void (it.transformers[0]!.ratingVA = 0), ['$.transformers[0].ratingVA']],
     [
       'an earth that only one wire needs',

@@ -1,7 +1,8 @@
 /**
  * A distribution transformer of the section, whichever way the power goes: fuse carriers on the high side, its windings
- * (transformerWindings.ts), its low-voltage switch, the earth of its neutral. It stays in the circuit with its carriers
- * out: what feeds its low-voltage side then meets only windings that lead nowhere.
+ * (transformerWindings.ts), its low-voltage switch, its customers' load, the earth of its neutral. It stays in the circuit
+ * with its carriers out: what feeds its low-voltage side then meets only windings that lead nowhere. Load matters with one
+ * phase open: through the windings of the others it feeds that phase with amperes, the core alone with milliamperes.
  */
 import { complex } from '../../math/complex'
 import { REMOTE_EARTH, type Element } from '../../physics/network'
@@ -32,6 +33,7 @@ export function transformers(scenario: Scenario, fitted: readonly FittedTransfor
       ...strays(scenario.frequency, it),
       ...(state.carriers ? carriers(scenario, it) : []),
       ...(state.isClosed ? lowSwitch(it) : []),
+      ...loads(scenario, it),
       ...earths(scenario, it),
     ]
   })
@@ -51,6 +53,15 @@ function lowSwitch(transformer: Transformer): readonly Element[] {
   return lowPhases(transformer).map((phase) =>
     resistor(`${id}/switch-${phase}`, transformerNode(id, 'low', phase), boardNode(id, phase), jointResistance),
   )
+}
+
+/** A resistance a phase, even over the phases, that takes the load at full voltage. */
+function loads(scenario: Scenario, transformer: Transformer): readonly Element[] {
+  const { id, load, lowVoltage } = transformer
+  const on = lowPhases(transformer)
+  if (load === undefined) return []
+  const ohm = (lowVoltage * lowVoltage * on.length) / load
+  return on.map((phase) => resistor(`${id}/load-${phase}`, boardNode(id, phase), lowNeutralNode(scenario, id), ohm))
 }
 
 function strays(frequency: number, { id, phases }: Transformer): readonly Element[] {
