@@ -81,6 +81,8 @@ export const surfaces = {
   polymer: ['#7d8c8e', '#5d6b6e', '#8a8a8a'],
   white: ['#fbfaf4', '#dedbd0', '#ffffff'],
   canvas: ['#d9d2bb', '#5d584a', '#ffffff'],
+  wear: ['#b3ab98', '#4a463e', '#d8d8d8'],
+  grain: ['#8a6c45', '#6b5537', '#c9c9c9'],
   pencil: 'accent',
 } as const satisfies Record<string, ColourName | readonly [string, string, string]>
 
@@ -94,6 +96,11 @@ export const grounds = {
   grass: ['#8f9468', '#555f45', '#b5b5b5'],
   shade: ['#949ca6', '#39434d', '#c4c4c4'],
   shadow: ['#55606b', '#0a0d0f', '#707070'],
+  duskSky: ['#eed9c3', '#33261f', '#ffffff'],
+  duskSkyTop: ['#a9b0c2', '#10151d', '#e4e4e4'],
+  duskGround: ['#cdc6bd', '#1a1815', '#ffffff'],
+  duskRoad: ['#b9b4b0', '#232120', '#ececec'],
+  duskTint: ['#cfccd8', '#bdbcc8', '#ffffff'], // multiplies every surface
 } as const satisfies Record<string, ColourName | readonly [string, string, string]>
 
 /** Five pens, pixels; high contrast is one size up. */

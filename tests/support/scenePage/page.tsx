@@ -1,5 +1,5 @@
 /**
- * The scene alone, at any second of a shipped run: `?run=clean&at=6800&view=ground`. Tests and pictures drive it by
+ * The scene alone, at any second of a shipped run: `?run=clean&at=6800&view=ground`, `&site=wood` on another kind of site. Tests and pictures drive it by
  * `window.page`, which sets props, and read what it answered from `window.page.said`.
  */
 import '@fontsource-variable/atkinson-hyperlegible-next'
@@ -24,6 +24,7 @@ import { readRun } from '../../../src/files/run/read'
 import { readScenario } from '../../../src/files/scenario/read'
 import scenarioText from '../../../scenarios/marrow-bend/scenario.json?raw'
 import { secondOf } from '../secondOf'
+import { siteKinds } from '../siteKinds'
 import './page.css'
 
 const runs = import.meta.glob<string>('../../../scenarios/marrow-bend/runs/*.json', {
@@ -44,6 +45,8 @@ function timelineOf(name: string): Timeline {
   return runTimeline(drawScenario(scenario.value, run.value.seed, run.value.purpose), run.value.orders)
 }
 
+/** The run is that of the shipped scenario; what it is seen on may be another kind of site. */
+const kind = siteKinds[wish('site', 'marrow-bend')]!
 const timeline = timelineOf(wish('run', 'clean'))
 
 /** A second, or what is done then. */
@@ -54,7 +57,8 @@ function inputAt(second: number): Pick<SceneInput, 'belief' | 'doing'> {
   const doing = timeline.entries
     .filter(({ outcome, start, end }) => outcome === 'done' && start <= second && second < end)
     .map(({ order }) => ({ who: order.who, act: order.do, thing: order.on ?? null, item: order.with ?? null }))
-  return { belief: believe(siteAt(timeline, second)), doing }
+  const site = siteAt(timeline, second)
+  return { belief: believe({ ...site, scenario: { ...site.scenario, ...kind(site.scenario) } }), doing }
 }
 
 function instantAt(second: number, livening: string): Instant {
@@ -94,6 +98,7 @@ let shown: Shown = {
   onLook: tell('look'),
   onFrame: (anchorOf) => {
     anchors = anchorOf
+    return null
   },
   onLost: tell('lost'),
   onRestored: tell('restored'),

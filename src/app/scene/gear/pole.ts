@@ -1,23 +1,7 @@
-/** Poles and what is bolted to them: shaft, step bolts, number plate, arms with braces, pin insulators. */
-import { at, bar, box, cylinder, lathe, ring, type Triple, vector } from '../geometry/shapes'
+/** What is bolted to a pole: step bolts, number plate, arms with braces, pin and strain insulators. */
+import { at, bar, box, cylinder, lathe, ring, strut, type Triple, vector } from '../geometry/shapes'
 import { type Part, part } from '../ink/part'
 import { type Layout, radiusAt } from '../site/layout'
-
-/** @param along where it stands on the line; `id` empty for the neighbours, which are scenery */
-export function poleShaft(layout: Layout, along: number, id: string): readonly Part[] {
-  const { top } = layout.pole
-  const shaft = at(cylinder(radiusAt(layout, top), radiusAt(layout, -0.1), top + 0.1, 22), [0, (top - 0.1) / 2, along])
-  const band = (height: number): Part => {
-    const radius = radiusAt(layout, height) + 0.003
-    return part(at(cylinder(radius, radius, 0.012, 22), [0, height, along]), 'steel', id, 0.05)
-  }
-  const holes = [0.55, 1.1, 1.9, 2.4].map((below) => {
-    const height = top - below
-    const through = cylinder(0.011, 0.011, 2 * radiusAt(layout, height) + 0.008, 8)
-    return part(at(through, [0, height, along], [Math.PI / 2, 0, 0]), 'ink', id, 0.03)
-  })
-  return [part(shaft, 'concrete', id, 0.3), ...(id ? [band(1.2), ...holes] : [])]
-}
 
 /** Where the number hangs: the side one drives up to. */
 export const plateCentre = (layout: Layout): Triple => [0, 2.1, -(radiusAt(layout, 2.1) + 0.004)]
@@ -42,15 +26,28 @@ export function stepBolts(layout: Layout): readonly Part[] {
   })
 }
 
-/** Galvanised channel across the pole with two flat braces and a through bolt. */
-export function crossarm(height: number, length: number, along: number, id: string, drop = 0.55): readonly Part[] {
+interface Arm {
+  readonly height: number
+  readonly length: number
+  readonly along: number
+  /** How far down its braces reach. */
+  readonly drop?: number
+  readonly made?: 'wood' | 'steel'
+  readonly across?: number
+}
+
+/** Galvanised channel, or a wooden beam, across the pole with two flat braces and a through bolt. */
+export function crossarm(
+  { height, length, along, drop = 0.55, made = 'steel', across = 0 }: Arm,
+  id: string,
+): readonly Part[] {
   const outward = Math.sign(along) || 1
   const braceAt = along - outward * 0.05
   const brace = (side: number): Part =>
     part(
       bar(
-        vector(side * length * 0.3, height - 0.03, braceAt),
-        vector(side * 0.07, height - drop, braceAt),
+        vector(across + side * length * 0.3, height - 0.03, braceAt),
+        vector(across + side * 0.07, height - drop, braceAt),
         0.012,
         0.045,
       ),
@@ -58,19 +55,28 @@ export function crossarm(height: number, length: number, along: number, id: stri
       id,
       0.05,
     )
+  const bolt = at(cylinder(0.018, 0.018, 0.4, 6), [across, height, along - outward * 0.14], [Math.PI / 2, 0, 0])
   return [
-    part(at(box(length, 0.1, 0.012), [0, height, along - outward * 0.025]), 'steel', id, 0.1),
-    part(at(box(length, 0.012, 0.055), [0, height + 0.044, along]), 'steel', id, 0.06),
-    part(at(box(length, 0.012, 0.055), [0, height - 0.044, along]), 'steel', id, 0.06),
-    brace(1),
-    brace(-1),
-    part(
-      at(cylinder(0.018, 0.018, 0.4, 6), [0, height, along - outward * 0.14], [Math.PI / 2, 0, 0]),
-      'steel',
-      id,
-      0.03,
-    ),
+    ...(made === 'wood' ? beam(height, length, along, across, id) : channel(height, length, along, across, id)),
+    ...(length > 0.8 ? [brace(1), brace(-1)] : []),
+    part(bolt, 'steel', id, 0.03),
   ]
+}
+
+function channel(height: number, length: number, along: number, across: number, id: string): readonly Part[] {
+  const web = along - (Math.sign(along) || 1) * 0.025
+  return [
+    part(at(box(length, 0.1, 0.012), [across, height, web]), 'steel', id, 0.1),
+    part(at(box(length, 0.012, 0.055), [across, height + 0.044, along]), 'steel', id, 0.06),
+    part(at(box(length, 0.012, 0.055), [across, height - 0.044, along]), 'steel', id, 0.06),
+  ]
+}
+
+/** Ends are bound with wire against splitting. */
+function beam(height: number, length: number, along: number, across: number, id: string): readonly Part[] {
+  const bound = (side: number): Part =>
+    part(at(box(0.02, 0.106, 0.096), [across + side * (length / 2 - 0.06), height, along]), 'steel', id, 0.04)
+  return [part(at(box(length, 0.1, 0.09), [across, height, along]), 'wood', id, 0.1), bound(1), bound(-1)]
 }
 
 const glazeProfile = [
@@ -124,3 +130,34 @@ export function pinInsulator(foot: Triple, id: string, wide: number, tall: numbe
     part(at(ring(0.046 * wide, 0.006, 16), [x, y + 0.272 * tall, z], [Math.PI / 2, 0, 0]), 'aluminium', id, 0.03),
   ]
 }
+
+/** A string of two cap-and-pin discs from the arm toward the span; the wire is gripped at its far end. Metres. */
+export const strainLength = 0.52
+
+/** @param toward +1 or -1: the way along the line that the wire leaves */
+export function strainString([x, y, z]: Triple, toward: 1 | -1, id: string): readonly Part[] {
+  const on = (metres: number): Triple => [x, y, z + toward * metres]
+  const disc = (metres: number): Part =>
+    part(at(lathe(discProfile, 16), on(metres), [(toward * Math.PI) / 2, 0, 0]), 'glaze', id, 0.05, 50)
+  const rod = (from: number, to: number, radius: number, slot: 'steel' | 'aluminium'): Part =>
+    part(strut(vector(...on(from)), vector(...on(to)), radius, radius, 8), slot, id, 0.03)
+  return [
+    rod(-0.03, 0.1, 0.012, 'steel'),
+    disc(0.1),
+    rod(0.13, 0.24, 0.016, 'steel'),
+    disc(0.24),
+    rod(0.27, 0.36, 0.014, 'steel'),
+    rod(0.36, strainLength, 0.026, 'aluminium'),
+  ]
+}
+
+const discProfile = [
+  [0.02, 0],
+  [0.045, 0.012],
+  [0.098, 0.03],
+  [0.104, 0.042],
+  [0.06, 0.05],
+  [0.03, 0.075],
+  [0.03, 0.1],
+  [0, 0.102],
+] as const

@@ -5,7 +5,7 @@ import { type Built, built, type Part, part } from '../ink/part'
 import type { Slot } from '../ink/palette'
 
 /** The truck stands on the verge; the place that it is known by is beside its bed, where one works. */
-const bedside = 2.7
+export const bedside = 2.7
 
 const cabProfile = [
   [2.05, 0.62],

@@ -1,12 +1,32 @@
 /** Curves of wires and leads. */
 import { Vector3 } from 'three'
 
-/** Conductor between supports with the sag in its middle: a parabola, within millimetres of the catenary at such sags. */
+/**
+ * Parameter a of the catenary y = a·cosh(x/a) that hangs `sag` below its ends in the middle of a level span: Newton from
+ * the parabola, which at such sags is within millimetres already. Metres.
+ */
+function catenaryOf(length: number, sag: number): number {
+  let a = (length * length) / (8 * sag)
+  for (let round = 0; round < 4; round++) {
+    const half = length / (2 * a)
+    a -= (a * (Math.cosh(half) - 1) - sag) / (Math.cosh(half) - 1 - half * Math.sinh(half))
+  }
+  return a
+}
+
+/** How far the wire lies under the chord, at the share t of its span. */
+export function dropIn(length: number, sag: number, t: number): number {
+  if (sag <= 0) return 0
+  const a = catenaryOf(length, sag)
+  return sag - a * (Math.cosh(((t - 0.5) * length) / a) - 1)
+}
+
+/** Conductor between supports as the catenary with this sag in its middle. */
 export function span(a: Vector3, b: Vector3, sag: number, pieces = 24): Vector3[] {
+  const length = a.distanceTo(b)
   return Array.from({ length: pieces + 1 }, (_, i) => {
-    const t = i / pieces
-    const point = a.clone().lerp(b, t)
-    point.y -= 4 * sag * t * (1 - t)
+    const point = a.clone().lerp(b, i / pieces)
+    point.y -= dropIn(length, sag, i / pieces)
     return point
   })
 }

@@ -26,6 +26,18 @@ void main(){ float near = 1. - smoothstep(14., 42., length(vWorld.xz)); gl_FragC
     { transparent: true, depthWrite: false },
   )
 
+/** Rain: ink, thin and pale. */
+export const rainMaterial = (): ShaderMaterial =>
+  makeMaterial(
+    /* glsl */ `
+attribute float shade; varying float vShade;
+void main(){ vShade = shade; gl_Position = projectionMatrix * viewMatrix * vec4(position, 1.); }`,
+    /* glsl */ `
+varying float vShade;
+void main(){ gl_FragColor = vec4(mix(uInk, uSkyTop, .45), vShade * .75 * (1. - .75 * uFrozen)); }`,
+    { transparent: true, depthWrite: false },
+  )
+
 /** Lettering from a coverage atlas; the ink comes from the theme. */
 export const plateMaterial = (map: Texture): ShaderMaterial =>
   makeMaterial(

@@ -37,17 +37,22 @@ export const shared = {
   uFade: { value: new Vector2(60, 165) }, // metres from the pole where the drawing ends
 }
 
-export function paint(theme: Theme): void {
-  slots.forEach((slot, index) => shared.uPalette.value[index]!.set(...rgbOf(surfaceColour(slot, theme))))
+/** @param isDusk the sheet's own dusk: sky and ground of that hour, everything else under its tint */
+export function paint(theme: Theme, isDusk = false): void {
+  const tint = isDusk ? rgbOf(groundColour('duskTint', theme)) : ([1, 1, 1] as const)
+  slots.forEach((slot, index) => {
+    const [red, green, blue] = rgbOf(surfaceColour(slot, theme))
+    shared.uPalette.value[index]!.set(red * tint[0], green * tint[1], blue * tint[2])
+  })
   rampNames.forEach((name, index) => shared.uRamp.value[index]!.set(...rgbOf(colourOf(name, theme))))
   const pairs: readonly (readonly [IUniform<Vector3>, string])[] = [
     [shared.uPaper, colourOf('paper', theme)],
-    [shared.uSky, groundColour('sky', theme)],
-    [shared.uSkyTop, groundColour('skyTop', theme)],
-    [shared.uGround, groundColour('ground', theme)],
-    [shared.uRoad, groundColour('road', theme)],
+    [shared.uSky, groundColour(isDusk ? 'duskSky' : 'sky', theme)],
+    [shared.uSkyTop, groundColour(isDusk ? 'duskSkyTop' : 'skyTop', theme)],
+    [shared.uGround, groundColour(isDusk ? 'duskGround' : 'ground', theme)],
+    [shared.uRoad, groundColour(isDusk ? 'duskRoad' : 'road', theme)],
     [shared.uGrid, groundColour('cross', theme)],
-    [shared.uGrass, groundColour('grass', theme)],
+    [shared.uGrass, groundColour(isDusk ? 'shadow' : 'grass', theme)],
     [shared.uInk, colourOf('ink', theme)],
     [shared.uShade, groundColour('shade', theme)],
     [shared.uShadow, groundColour('shadow', theme)],

@@ -4,6 +4,7 @@
  */
 import { Vector3 } from 'three'
 import type { GroundPoint, ItemId } from '../../../engine'
+import { bucketFloor } from '../gear/boom'
 import { vector } from '../geometry/shapes'
 import { climbSide, hvHeight, type Layout, lvHeight, radiusAt, toScene } from '../site/layout'
 import type { PersonPicture, SitePicture } from '../site/sitePicture'
@@ -32,6 +33,7 @@ const byStick = new Set(['test', 'brush', 'clamp', 'tug', 'tighten', 'unclamp', 
 export function stanceOf(layout: Layout, picture: SitePicture, person: PersonPicture): Stance | null {
   const { place } = person
   if (place.kind === 'switch') return null
+  if (place.kind === 'bucket') return inBucket(layout, picture, person)
   if (place.kind === 'pole' && place.station !== 'foot') return aloft(layout, picture, person, feetAt[place.station])
   const at = place.kind === 'ground' ? apart(place.at, picture, person) : { x: -0.15, y: 0.62 }
   return onGround(layout, picture, person, at)
@@ -182,6 +184,41 @@ function aloft(layout: Layout, picture: SitePicture, person: PersonPicture, feet
     posture: { ...leaning, leftHand: isLeft ? near : grip(1), rightHand: isLeft ? grip(-1) : near },
     stick: null,
   }
+}
+
+/** Both feet on the bucket's floor, one hand on its rim unless both have work. */
+function inBucket(layout: Layout, picture: SitePicture, person: PersonPicture): Stance {
+  const floor = bucketFloor(layout)
+  const target = person.doing?.on ? placeOf(layout, picture, person.doing.on) : undefined
+  const yaw = yawTo(floor, target ?? vector(0, 0, 0.2))
+  const { forward, right } = facing(yaw)
+  const on = (ahead: number, aside: number, up: number): Vector3 =>
+    floor
+      .clone()
+      .addScaledVector(forward, ahead)
+      .addScaledVector(right, aside)
+      .setY(floor.y + up)
+  const base = {
+    hips: on(0.04, 0, 0.925),
+    yaw,
+    lean: target ? 0.12 : 0.02,
+    side: 0,
+    head: target ? 0.15 : 0,
+    leftFoot: on(0.03, -0.12, 0),
+    rightFoot: on(-0.03, 0.12, 0),
+  }
+  if (holdsStick(picture, person)) {
+    const isAiming = target !== undefined && byStick.has(person.doing?.act ?? '')
+    const low = on(0.28, 0.14, 1.2)
+    const aim = isAiming ? target : low.clone().add(vector(0, 2, 0))
+    const along = new Vector3().subVectors(aim, low).normalize()
+    const head = isAiming ? aim : low.clone().addScaledVector(along, 1.7)
+    const hands = { leftHand: low.clone().addScaledVector(along, 0.36), rightHand: low }
+    return { posture: { ...base, ...hands }, stick: { foot: head.clone().addScaledVector(along, -stickLength), head } }
+  }
+  const rim = on(0.34, -0.24, 1.09)
+  const near = target && target.distanceTo(on(0.1, 0.1, 1.4)) < 0.75 ? target : on(0.34, 0.24, 1.09)
+  return { posture: { ...base, leftHand: rim, rightHand: near }, stick: null }
 }
 
 /** Both hands on the stick before the chest; its tail passes beside the body. */

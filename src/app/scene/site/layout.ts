@@ -5,6 +5,7 @@
  */
 import { Vector3 } from 'three'
 import type { Belief, GroundPoint, Phase, ThingId } from '../../../engine'
+import { dropIn } from '../geometry/curves'
 
 export interface Support {
   readonly id: ThingId
@@ -15,10 +16,26 @@ export interface Support {
 
 export interface Layout {
   /** Height of its top, radius there and growth of the radius per metre downward. */
-  readonly pole: { readonly top: number; readonly topRadius: number; readonly taper: number; readonly number: string }
-  readonly arm: { readonly height: number; readonly length: number; readonly along: number }
+  readonly pole: {
+    readonly kind: Sheet['pole']['kind']
+    readonly top: number
+    readonly topRadius: number
+    readonly taper: number
+    readonly number: string
+  }
+  /** The other leg of a double pole. */
+  readonly secondLeg: Vector3 | null
+  readonly arm: {
+    readonly height: number
+    readonly length: number
+    readonly along: number
+    /** Its middle from the pole's axis: not zero when the wires hang to one side or a second leg carries it too. */
+    readonly across: number
+  }
   readonly conductors: readonly Support[]
   readonly lv: readonly Support[]
+  /** Multi-earthed neutral under the conductors, and its rod at the pole. */
+  readonly neutral: (Support & { readonly earth: Vector3 }) | null
   readonly lvArm: { readonly height: number; readonly length: number }
   readonly stepBolts: readonly { readonly across: number; readonly height: number }[]
   readonly stay: { readonly top: Vector3; readonly anchor: Vector3 }
@@ -27,7 +44,12 @@ export interface Layout {
     readonly height: number
     readonly phases: readonly { readonly phase: Phase; readonly along: number }[]
   }
+  readonly place: Sheet['place']
+  /** Whether one of the wires feeds street lamps. */
+  readonly hasLamps: boolean
 }
+
+type Sheet = Belief['sheet']
 
 /** Along the line: neighbours of the worked pole. */
 export const poleRow = [-110, -55, 0, 60, 116] as const
@@ -51,13 +73,13 @@ const sagged = (height: number, most: number, along: number): number => {
   const index = poleRow.findIndex((_, i) => i > 0 && along <= poleRow[i]!)
   const [a, b] = [poleRow[Math.max(0, index - 1)]!, poleRow[Math.max(1, index)]!]
   const t = (along - a) / (b - a)
-  return height - 4 * most * t * (1 - t)
+  return height - dropIn(b - a, most, t)
 }
 export const hvHeight = (wire: Support, along: number): number => sagged(wire.height, sag.hv, along)
 export const lvHeight = (wire: Support, along: number): number => sagged(wire.height, sag.lv, along)
 
-export function layoutOf(sheet: Belief['sheet']): Layout {
-  const { pole, stay, section, lv } = sheet
+export function layoutOf(sheet: Sheet): Layout {
+  const { pole, stay, section, lv, place } = sheet
   const conductors = sheet.conductors.map(({ id, phase, x, height }) => ({
     id,
     letter: phase as string,
@@ -74,8 +96,10 @@ export function layoutOf(sheet: Belief['sheet']): Layout {
   for (let height = 2.6, side = 1; height <= pole.stepBoltsTo + 0.05; height += 0.4, side = -side)
     stepBolts.push({ across: side * 0.19, height })
   return {
-    pole: { top, topRadius: 0.095, taper: (radius - 0.095) / top, number: pole.number },
-    arm: { height: pole.armHeight, length: 2 * spread(conductors) + 0.3, along: 0.16 },
+    pole: { kind: pole.kind, top, topRadius: 0.095, taper: (radius - 0.095) / top, number: pole.number },
+    secondLeg: place.secondLeg && toScene(place.secondLeg),
+    arm: armOver(pole.armHeight, conductors, place.secondLeg?.y ?? 0),
+    neutral: neutralOf(sheet),
     conductors,
     lv: wires,
     lvArm: { height: pole.lvHeight - 0.19, length: 2 * spread(wires) + 0.24 },
@@ -89,7 +113,23 @@ export function layoutOf(sheet: Belief['sheet']): Layout {
         along: section.crossingAlong + [-1.1, 0, 1.1][i]!,
       })),
     },
+    place,
+    hasLamps: lv.wires.some(({ lamps }) => lamps !== undefined),
   }
+}
+
+/** Past the outer insulators by as much as a hand needs; a single wire has only a stub. Common practice, no source. */
+function armOver(height: number, conductors: readonly Support[], secondLeg: number): Layout['arm'] {
+  const reached = [...conductors.map((it) => it.across), 0, secondLeg]
+  const [low, high] = [Math.min(...reached), Math.max(...reached)]
+  const length = high - low < 0.2 ? 0.36 : high - low + 0.6
+  return { height, length, along: 0.16, across: (low + high) / 2 }
+}
+
+function neutralOf({ feeders }: Sheet): Layout['neutral'] {
+  const wire = feeders.find(({ neutralWire }) => neutralWire)?.neutralWire
+  if (!wire) return null
+  return { id: wire.id, letter: 'n', across: wire.x, height: wire.height, earth: toScene(wire.poleEarth.at) }
 }
 
 export function requireSupport(list: readonly Support[], id: ThingId): Support {

@@ -1,24 +1,49 @@
 /** Wires in the air and the poles that carry them: the section, the LV under-build, the crossing circuit, the service to a house. */
 import { span } from '../geometry/curves'
-import { at, box, cylinder, vector } from '../geometry/shapes'
-import { crossarm, pinInsulator, polePlate, poleShaft, seatAbove, stepBolts } from '../gear/pole'
+import { at, bar, box, cylinder, vector } from '../geometry/shapes'
+import { lampView, metalworkView } from '../gear/metalwork'
+import { crossarm, pinInsulator, polePlate, seatAbove, stepBolts } from '../gear/pole'
+import { shaftView } from '../gear/shaft'
 import { stayView } from '../gear/stay'
+import { type Carriers, transformerView } from '../gear/transformer'
 import { type Built, built, hitAlong, join, type Part, part, type Wire, wire } from '../ink/part'
+import { aroundView } from './around'
 import { hvHeight, type Layout, lvHeight, poleRow, radiusAt, sag, type Support } from './layout'
 
 const lvScale = { wide: 0.5, tall: 0.42 }
 
-/** @param worn the insulator of this conductor is the cracked one */
-export function lineView(layout: Layout, cracked: string | null): Built {
+export interface LineState {
+  /** The insulator of this conductor is the cracked one. */
+  readonly cracked: string | null
+  /** Fuse carriers of transformers, as last seen. */
+  readonly carriers: Readonly<Record<string, Carriers>>
+}
+
+export function lineView(layout: Layout, { cracked, carriers }: LineState): Built {
   return join(
-    built(poleRow.flatMap((along) => poleWithArms(layout, along))),
+    ...poleRow.map((along) => poleWithArms(layout, along)),
     built([...polePlate(layout), ...stepBolts(layout), ...(cracked ? crackOf(layout, cracked) : [])]),
+    ...layout.place.transformers.map((it) => {
+      const along = poleOf(it.along)
+      const second = along === 0 ? layout.secondLeg : null
+      return transformerView(layout, { ...it, along }, second, carriers[it.id] ?? 'not-looked')
+    }),
     stayView(layout),
+    ...(layout.neutral ? [neutralEarth(layout, layout.neutral)] : []),
+    metalworkView(layout),
+    aroundView(layout),
     sectionWires(layout),
     crossingView(layout),
     serviceView(layout),
     poleHits(layout),
   )
+}
+
+/** A transformer at the worked pole stands there; any other on the pole of the row that is nearest to its place. */
+function poleOf(along: number): number {
+  if (Math.abs(along) < 3) return 0
+  const others = poleRow.filter((it) => it !== 0)
+  return others.reduce((best, it) => (Math.abs(it - along) < Math.abs(best - along) ? it : best), others[0]!)
 }
 
 /** Height of the pin insulator under a wire: from the arm's top, or from the pole's for a wire over the axis. */
@@ -29,15 +54,17 @@ function hvInsulator(layout: Layout, wireOf: Support, along: number, isNear: boo
   return pinInsulator([wireOf.across, foot, along + (isOnTop ? 0 : layout.arm.along)], id, 0.85, tall, isNear)
 }
 
-function poleWithArms(layout: Layout, along: number): readonly Part[] {
+function poleWithArms(layout: Layout, along: number): Built {
   const isWorked = along === 0
   const id = (name: string): string => (isWorked ? name : '')
-  const { arm, lvArm } = layout
-  return [
-    ...poleShaft(layout, along, id('pole')),
-    ...crossarm(arm.height, arm.length, along + arm.along, id('arm')),
-    ...crossarm(lvArm.height, lvArm.length, along + arm.along, id(''), 0.35),
+  const { arm, lvArm, neutral, place } = layout
+  const parts = [
+    ...crossarm({ ...arm, along: along + arm.along, made: place.arm }, id('arm')),
+    ...(layout.lv.length > 0
+      ? crossarm({ ...lvArm, along: along + arm.along, drop: 0.35, made: place.arm }, id(''))
+      : []),
     ...layout.conductors.flatMap((it) => hvInsulator(layout, it, along, isWorked, id(it.id))),
+    ...(neutral ? spool(layout, neutral, along, id(neutral.id)) : []),
     ...layout.lv.flatMap((it) =>
       pinInsulator(
         [it.across, lvArm.height + 0.05, along + arm.along],
@@ -48,6 +75,56 @@ function poleWithArms(layout: Layout, along: number): readonly Part[] {
       ),
     ),
   ]
+  const lamp = layout.hasLamps && along < 0 ? [lampView(layout, '', layout.lvArm.height - 0.7, along)] : []
+  return join(
+    shaftView(layout, { across: 0, along }, id('pole'), isWorked),
+    built(parts),
+    ...lamp,
+    ...(isWorked && layout.secondLeg ? [secondLeg(layout)] : []),
+  )
+}
+
+/** The neutral is tied to a spool on a bracket: it needs no height of insulation. */
+function spool(layout: Layout, { across, height }: Support, along: number, id: string): readonly Part[] {
+  const inner = Math.sign(across) * radiusAt(layout, height)
+  return [
+    part(
+      at(box(Math.abs(across - inner) + 0.06, 0.03, 0.05), [(across + inner) / 2, height - 0.09, along]),
+      'steel',
+      id,
+      0.05,
+    ),
+    part(at(cylinder(0.04, 0.04, 0.085, 12), [across, height - 0.035, along]), 'glaze', id, 0.04),
+    part(at(cylinder(0.008, 0.008, 0.16, 6), [across, height - 0.03, along]), 'steel', id, 0.03),
+  ]
+}
+
+/** Down the pole under a moulding to its rod. */
+function neutralEarth(layout: Layout, { across, height, earth, id }: NonNullable<Layout['neutral']>): Built {
+  const side = Math.sign(across) || 1
+  const beside = (y: number) => vector(side * (radiusAt(layout, y) + 0.012), y, 0.02)
+  const points = [vector(across, height, 0.05), beside(height - 0.3), beside(3), beside(0.1), earth.clone().setY(0.06)]
+  return built(
+    [
+      part(at(cylinder(0.009, 0.009, 0.2, 8), [earth.x, 0.05, earth.z]), 'copper', '', 0.04),
+      part(at(box(0.035, 2.5, 0.03), [beside(1.3).x, 1.3, 0.02]), 'polymer', '', 0.06),
+    ],
+    [wire(points, 0.005, 'copper', id, 1)],
+  )
+}
+
+/** Made like the first, tied to it by the arm and by two braces that cross. */
+function secondLeg(layout: Layout): Built {
+  const { x, z } = layout.secondLeg!
+  const shaft = shaftView(layout, { across: x, along: z }, 'pole', false)
+  const tie = (from: number, to: number): Part =>
+    part(bar(vector(0, from, 0), vector(x, to, z), 0.03, 0.07, vector(0, 0, 1)), 'steel', 'pole', 0.06)
+  const high = layout.arm.height - 1.5
+  const segments = [[vector(x, 0, z), vector(x, layout.pole.top - 0.4, z)]] as const
+  return join(
+    shaft,
+    built([tie(high, high - 1.5), tie(high - 1.5, high), tie(0.9, 0.9)], [], [{ id: 'pole', segments, radius: 0.15 }]),
+  )
 }
 
 /** A dark seam over the petticoats. */
@@ -77,7 +154,7 @@ function sectionWires(layout: Layout): Built {
   for (let s = 0; s + 1 < poleRow.length; s++) {
     const [from, to] = [poleRow[s]!, poleRow[s + 1]!]
     const isNear = from === 0 || to === 0
-    const pieces = isNear ? 44 : 16
+    const pieces = isNear ? 28 : 10
     const strung = ({ id, across, height }: Support, most: number, radius: number, minPx: number): Wire =>
       wire(
         span(vector(across, height, from), vector(across, height, to), most, pieces),
@@ -85,11 +162,12 @@ function sectionWires(layout: Layout): Built {
         'aluminium',
         id,
         isNear ? minPx : minPx * 0.6,
-        isNear ? 6 : 4,
+        isNear ? 5 : 4,
       )
     wires.push(
       ...layout.conductors.map((it) => strung(it, sag.hv, 0.0095, 1.9)),
       ...layout.lv.map((it) => strung(it, sag.lv, 0.006, 1.3)),
+      ...(layout.neutral ? [strung(layout.neutral, sag.lv, 0.006, 1.3)] : []),
     )
   }
   const near = Array.from({ length: 21 }, (_, i) => (i - 10) * 1.6)
@@ -110,14 +188,23 @@ function sectionWires(layout: Layout): Built {
         2,
       ),
     ),
+    ...(layout.neutral ? [neutralHit(layout.neutral, near)] : []),
   ])
 }
+
+const neutralHit = (it: Support, near: readonly number[]) =>
+  hitAlong(
+    it.id,
+    near.map((z) => vector(it.across, lvHeight(it, z), z)),
+    0.015,
+    2,
+  )
 
 /** The circuit that crosses above the next span, on two taller wooden poles beside the line. */
 function crossingView({ crossing }: Layout): Built {
   const ends = [-34, 31]
   const parts = ends.flatMap((across) => [
-    part(at(cylinder(0.12, 0.2, crossing.height, 12), [across, crossing.height / 2, crossing.along]), 'wood', '', 0.3),
+    part(at(cylinder(0.12, 0.2, crossing.height, 10), [across, crossing.height / 2, crossing.along]), 'wood', '', 0.3),
     part(at(box(0.1, 0.12, 2.6), [across, crossing.height - 0.2, crossing.along]), 'wood', '', 0.12),
     ...crossing.phases.flatMap(({ along }) => pinInsulator([across, crossing.height - 0.14, along], '', 1, 0.7, false)),
   ])
@@ -165,7 +252,9 @@ function poleHits(layout: Layout): Built {
       },
       {
         id: 'arm',
-        segments: [[vector(-half, arm.height, arm.along), vector(half, arm.height, arm.along)]],
+        segments: [
+          [vector(arm.across - half, arm.height, arm.along), vector(arm.across + half, arm.height, arm.along)],
+        ],
         radius: 0.05,
       },
     ],

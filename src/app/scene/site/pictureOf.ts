@@ -37,6 +37,10 @@ export function pictureOf(
     hasHandline: ofType('handline').some((item) => isOnPole(belief, item)) || belief.hauled.length > 0,
     hasSigns: ofType('sign-set').some(({ where }) => where.kind === 'fitted'),
     insulator: belief.insulator,
+    carriers: Object.fromEntries(belief.mains.map((it) => [it.id, carriersSeen(it.last)])),
+    quarantined: belief.items.filter(({ verdict }) => verdict === 'quarantine').map(({ id }) => id),
+    isDusk: isDusk(sheet.startsAt + belief.time),
+    weather: sheet.weather,
     hazards: hazardsOf(belief),
     work: sheet.work.conductor,
     people: belief.persons.map((person): PersonPicture => {
@@ -95,9 +99,30 @@ function leadsOf(belief: Belief): readonly LeadPicture[] {
         }),
         lengths: ends.slice(1).map((_, index) => (index === 0 ? first : hop)),
         isAloft,
+        route: routeOf(belief, item.id),
       },
     ]
   })
+}
+
+/** As the crew wrote down; clear of the LV wires unless they said otherwise. */
+function routeOf({ written }: Belief, lead: ItemId): LeadPicture['route'] {
+  const route = written[`route:${lead}`]
+  return route === 'over-lv' || route === 'coiled' ? route : 'clear-of-lv'
+}
+
+/** Before seven in the morning and after six in the evening; of no place in particular. */
+const isDusk = (secondOfDay: number): boolean => {
+  const hour = (secondOfDay / 3600) % 24
+  return hour < 7 || hour >= 18
+}
+
+function carriersSeen(last: Belief['mains'][number]['last']): SitePicture['carriers'][string] {
+  if (!last) return 'not-looked'
+  if (last.says === 'did.put-carriers-in') return 'in'
+  if (last.says === 'did.take-carriers-out') return 'out'
+  const told = Object.values(last.values).join(' ')
+  return /hung/.test(told) ? 'hung' : /out/.test(told) ? 'out' : /\bin\b/.test(told) ? 'in' : 'not-looked'
 }
 
 /**
@@ -133,6 +158,8 @@ function switchOf(belief: Belief, { id, label, along }: Belief['sheet']['switche
     blades,
     hasLock: typeof seen?.lock === 'string',
     hasTag: typeof seen?.tag === 'string',
+    isFuses: belief.sheet.place.fuseSwitches.includes(id),
+    hasEarth: typeof seen?.earth === 'string',
   }
 }
 

@@ -1,6 +1,6 @@
-/** The setting, which nobody picks: grass, hills, trees, fence, a house behind the road, its marker posts. Seeded, so always the same. */
+/** The setting, which nobody picks: grass, hills, trees, fence, a house behind the road, its marker posts, rain. Seeded, so always the same. */
 import { BufferAttribute, BufferGeometry, SphereGeometry } from 'three'
-import { at, box, cylinder, indexed, prism, vector } from '../geometry/shapes'
+import { at, box, cylinder, indexed, prism, strut, vector } from '../geometry/shapes'
 import { type Built, built, type Part, part, wire } from '../ink/part'
 import { fenceAcross, road } from './layout'
 
@@ -41,10 +41,7 @@ export function grass(tufts = 6500): BufferGeometry {
       shade.push(strength, strength * 0.4)
     }
   }
-  const geometry = new BufferGeometry()
-  geometry.setAttribute('position', new BufferAttribute(new Float32Array(position), 3))
-  geometry.setAttribute('shade', new BufferAttribute(new Float32Array(shade), 1))
-  return geometry
+  return strokesOf(position, shade)
 }
 
 /** A strip round the horizon whose upper edge is a sum of slow waves; it faces inward. */
@@ -70,8 +67,9 @@ function hills(distance: number, base: number, swing: number, phase: number): Bu
 export const skyline = (): Built =>
   built([part(hills(330, 16, 10, 1.2), 'hillFar', '', 60, 180), part(hills(240, 7, 6, 4.1), 'hill', '', 60, 180)])
 
-/** A crown of lumps on a trunk; low facets, the ink does the work. */
-function tree(x: number, z: number, height: number, random: Random): readonly Part[] {
+/** A crown of lumps on a trunk, leaning away from the wind; low facets, the ink does the work. */
+function tree(x: number, z: number, height: number, wind: number, random: Random): readonly Part[] {
+  const lean = Math.min(0.12, wind * 0.009)
   const lumps = 7
   const crown = Array.from({ length: lumps }, (_, i) => {
     const isTop = i === lumps - 1
@@ -83,13 +81,22 @@ function tree(x: number, z: number, height: number, random: Random): readonly Pa
       height * (isTop ? 0.82 : 0.5 + 0.24 * random()),
       z + Math.sin(angle) * out,
     ] as const
-    return part(at(lump(size, i), place, [0, random() * 3, 0], [1.15, 0.8, 1.15]), 'leaf', '', 0.5, 180)
+    const blown = [
+      place[0] + windward[0] * lean * place[1],
+      place[1],
+      place[2] + windward[1] * lean * place[1],
+    ] as const
+    return part(at(lump(size, i), blown, [0, random() * 3, 0], [1.15 + lean, 0.8, 1.15 + lean]), 'leaf', '', 0.5, 180)
   })
-  return [part(at(cylinder(0.1, 0.22, height * 0.5, 8), [x, height * 0.25, z]), 'wood', '', 0.4, 60), ...crown]
+  const top = vector(x + windward[0] * lean * height * 0.5, height * 0.5, z + windward[1] * lean * height * 0.5)
+  return [part(strut(vector(x, 0, z), top, 0.22, 0.1, 8), 'wood', '', 0.4, 60), ...crown]
 }
 
+/** Where the wind of the picture blows to, across and along: east-north-east. */
+export const windward = [0.35, 0.94] as const
+
 function lump(size: number, phase: number): BufferGeometry {
-  const geometry = new SphereGeometry(size, 10, 6)
+  const geometry = new SphereGeometry(size, 9, 6)
   const position = geometry.getAttribute('position')
   for (let k = 0; k < position.count; k++) {
     const swell =
@@ -191,14 +198,61 @@ function roadside(): Built {
   )
 }
 
-export function scenery(): Built {
+/** @param wind metres a second */
+export function scenery(wind: number): Built {
   const random = seeded(21)
   const around = fence()
   const markers = [-34, -10, 14, 38].flatMap((z) => [
     part(at(box(0.12, 1, 0.06), [road.from - 0.8, 0.5, z]), 'white', '', 0.15),
     part(at(box(0.125, 0.14, 0.065), [road.from - 0.8, 0.82, z]), 'strap', '', 0.1),
   ])
-  const grown = trees.flatMap(([x, z, height]) => tree(x, z, height, random))
+  const grown = trees.flatMap(([x, z, height]) => tree(x, z, height, wind, random))
   const beside = roadside()
   return built([...around.parts, ...house(29, 18), ...grown, ...markers, ...beside.parts], around.wires, beside.hits)
+}
+
+/** Sparse strokes of rain that slant with the wind: two ends each, thicker near the pole. */
+export function rain(wind: number, strokes = 520): BufferGeometry {
+  const random = seeded(33)
+  const position: number[] = []
+  const shade: number[] = []
+  const slant = Math.min(0.9, 0.06 + wind * 0.045)
+  for (let i = 0; i < strokes; i++) {
+    const [x, z] = [(random() - 0.5) * 44, (random() - 0.5) * 44]
+    const top = 0.6 + 12 * random()
+    const length = 0.35 + 0.5 * random()
+    position.push(
+      x,
+      top,
+      z,
+      x + windward[0] * slant * length,
+      Math.max(0, top - length),
+      z + windward[1] * slant * length,
+    )
+    const strength = 0.25 + 0.5 * random()
+    shade.push(strength, strength * 0.6)
+  }
+  splash(random, position, shade)
+  return strokesOf(position, shade)
+}
+
+/** Rings where drops fall. */
+function splash(random: Random, position: number[], shade: number[]): void {
+  for (let i = 0; i < 90; i++) {
+    const [x, z] = [(random() - 0.5) * 40, (random() - 0.5) * 40]
+    const radius = 0.05 + 0.06 * random()
+    for (let k = 0; k < 8; k++)
+      for (const turn of [k, k + 1]) {
+        const angle = (turn / 8) * Math.PI * 2
+        position.push(x + Math.cos(angle) * radius, 0.004, z + Math.sin(angle) * radius * 0.8)
+        shade.push(0.4, 0.4)
+      }
+  }
+}
+
+function strokesOf(position: readonly number[], shade: readonly number[]): BufferGeometry {
+  const geometry = new BufferGeometry()
+  geometry.setAttribute('position', new BufferAttribute(new Float32Array(position), 3))
+  geometry.setAttribute('shade', new BufferAttribute(new Float32Array(shade), 1))
+  return geometry
 }

@@ -1,6 +1,7 @@
 /** The picture as batches, by how often they change: line per scenario, gear per act, crew per posture. Pure. */
 import { Matrix4 } from 'three'
 import { aloftView, tiedView } from '../gear/aloft'
+import { boomView } from '../gear/boom'
 import { barrierView, coverView, guardView } from '../gear/protection'
 import { type LeadRoute, leadView, routeLead } from '../gear/leads'
 import { plateCentre } from '../gear/pole'
@@ -29,6 +30,7 @@ export function gearModel(layout: Layout, picture: SitePicture, held: HeldEnds, 
     routes,
     built: join(
       truckView(truck),
+      boomView(layout, picture),
       tarpView(picture, truck),
       ...(picture.hasSigns ? [signsView(truck)] : []),
       ...(picture.hasHandline ? [handlineView(vector(0.62, layout.arm.height - 0.08, layout.arm.along))] : []),

@@ -24,6 +24,8 @@ export interface LeadPicture {
   readonly lengths: readonly number[]
   /** Its free ends hang at the pole top. */
   readonly isAloft: boolean
+  /** How it was laid out and up the pole. */
+  readonly route: 'clear-of-lv' | 'coiled' | 'over-lv'
 }
 
 export interface PersonPicture {
@@ -45,6 +47,10 @@ export interface SwitchPicture {
   readonly blades: Readonly<Record<Phase, 'open' | 'closed' | 'not-looked'>>
   readonly hasLock: boolean
   readonly hasTag: boolean
+  /** Its blades are fuse carriers. */
+  readonly isFuses: boolean
+  /** An earth is on the section's side of it. */
+  readonly hasEarth: boolean
 }
 
 export interface SitePicture {
@@ -70,6 +76,11 @@ export interface SitePicture {
   readonly hasHandline: boolean
   readonly hasSigns: boolean
   readonly insulator: 'cracked' | 'replaced'
+  /** Fuse carriers of transformers, as last seen or put. */
+  readonly carriers: Readonly<Record<ThingId, 'in' | 'hung' | 'out' | 'not-looked'>>
+  readonly quarantined: readonly ItemId[]
+  readonly isDusk: boolean
+  readonly weather: Belief['sheet']['weather']
   /** Marked by the trainee at the briefing. */
   readonly hazards: readonly { readonly id: string; readonly at: GroundPoint }[]
   readonly work: ThingId

@@ -1,7 +1,9 @@
 /** The switch pole, drawn on its own sheet because it stands hundreds of metres away: posts, blades, handle, who works it. */
 import { Matrix4 } from 'three'
-import { poleShaft } from '../gear/pole'
-import { switchTop } from '../gear/switchTop'
+import { isolationEarthView } from '../gear/isolationEarth'
+import { shaftView } from '../gear/shaft'
+import { crossarm, pinInsulator } from '../gear/pole'
+import { switchTop, wireEnd } from '../gear/switchTop'
 import { span } from '../geometry/curves'
 import { at, box, vector } from '../geometry/shapes'
 import { type Built, built, join, part, wire } from '../ink/part'
@@ -16,8 +18,10 @@ const reach = 55
 export function switchModel(layout: Layout, picture: SitePicture, it: SwitchPicture): Built {
   const along = -(radiusAt(layout, 2) + 0.004)
   return join(
-    built([...poleShaft(layout, 0, it.id), part(at(box(0.17, 0.1, 0.006), [0, 2.1, along]), 'plate', it.id, 0.1)]),
+    shaftView(layout, { across: 0, along: 0 }, it.id, true),
+    built([part(at(box(0.17, 0.1, 0.006), [0, 2.1, along]), 'plate', it.id, 0.1)]),
     switchTop(layout, it),
+    ...(it.hasEarth ? [isolationEarthView(layout, it)] : []),
     wiresOf(layout),
     ...picture.people
       .filter(({ place }) => place.kind === 'switch' && place.id === it.id)
@@ -25,21 +29,28 @@ export function switchModel(layout: Layout, picture: SitePicture, it: SwitchPict
   )
 }
 
-/** Both sides end at the posts of the blade. */
+/** Both sides end at strain insulators. */
 function wiresOf(layout: Layout): Built {
-  const ends = [
-    [-reach, -0.38],
-    [0.34, reach],
-  ] as const
-  const height = layout.arm.height + 0.3
   const wires = layout.conductors.flatMap(({ across }) =>
-    ends.map(([from, to]) =>
-      wire(span(vector(across, height, from), vector(across, height, to), sag.hv, 24), 0.0095, 'aluminium', '', 1.7),
-    ),
+    ([-1, 1] as const).map((toward) => {
+      const { along, height } = wireEnd(layout, toward)
+      const far = vector(across, height + 0.2, toward * reach)
+      return wire(span(vector(across, height, along), far, sag.hv, 24), 0.0095, 'aluminium', '', 1.7)
+    }),
   )
-  const poles = [-reach, reach].flatMap((place) => poleShaft(layout, place, ''))
-  return built(poles, wires)
+  return join(built([], wires), ...[-reach, reach].map((along) => farPole(layout, along)))
 }
+
+const farPole = (layout: Layout, along: number): Built =>
+  join(
+    shaftView(layout, { across: 0, along }, '', false),
+    built([
+      ...crossarm({ ...layout.arm, along: along + layout.arm.along, made: layout.place.arm }, ''),
+      ...layout.conductors.flatMap(({ across }) =>
+        pinInsulator([across, layout.arm.height + 0.05, along + layout.arm.along], '', 0.85, 0.5, false),
+      ),
+    ]),
+  )
 
 function operator(picture: SitePicture, person: SitePicture['people'][number], index: number): Built {
   const isWorking = /open-switch|close-switch|lock|tag|set-local|set-remote/.test(person.doing?.act ?? '')

@@ -32,11 +32,13 @@ export interface SiteState {
 /** An earthed conductor that stands at more than this, volts, is drawn as lifted. */
 const lifted = 50
 
-export function useSite({ belief, doing, instant }: SceneInput): SiteState {
+const noZone: NonNullable<SceneInput['zone']> = []
+
+export function useSite({ belief, doing, instant, zone = noZone }: SceneInput): SiteState {
   const { sheet } = belief
   const layout = useSame(
     () => layoutOf(sheet),
-    JSON.stringify([sheet.pole, sheet.conductors, sheet.lv, sheet.stay, sheet.section]),
+    JSON.stringify([sheet.pole, sheet.conductors, sheet.lv, sheet.stay, sheet.section, sheet.place, sheet.feeders]),
   )
   const risen = useMemo(
     () =>
@@ -49,8 +51,12 @@ export function useSite({ belief, doing, instant }: SceneInput): SiteState {
   )
   const picture = useMemo(() => pictureOf(belief, doing, risen), [belief, doing, risen])
   const line = useMemo(
-    () => lineView(layout, picture.insulator === 'cracked' ? picture.work : null),
-    [layout, picture.insulator, picture.work],
+    () =>
+      lineView(layout, {
+        cracked: picture.insulator === 'cracked' ? picture.work : null,
+        carriers: picture.carriers,
+      }),
+    [layout, picture.insulator, picture.work, JSON.stringify(picture.carriers)],
   )
   const { people, ...gearOnly } = picture
   const crewKey = JSON.stringify([people, picture.rods, picture.cover, picture.leads, picture.truck, picture.aloft])
@@ -66,10 +72,10 @@ export function useSite({ belief, doing, instant }: SceneInput): SiteState {
   const gearKey = JSON.stringify([gearOnly, crew.sticks, [...crew.held].map(([key, { x, y, z }]) => [key, x, y, z])])
   const gear = useSame(() => gearModel(layout, picture, crew.held, crew.sticks), gearKey, layout)
   const livening = useMemo(
-    () => (instant ? liveningPicture(instant, { layout, sheet, routes: gear.routes, joints: crew.joints }) : null),
-    [instant, layout, sheet, gear, crew],
+    () => (instant ? liveningPicture(instant, { layout, sheet, routes: gear.routes, joints: crew.joints, zone }) : null),
+    [instant, layout, sheet, gear, crew, zone],
   )
-  const setting = useMemo(scenery, [])
+  const setting = useMemo(() => scenery(sheet.weather.wind), [sheet.weather.wind])
   const hits = useMemo(
     () => [...setting.hits, ...line.hits, ...gear.built.hits, ...crew.built.hits],
     [setting, line, gear, crew],
