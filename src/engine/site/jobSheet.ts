@@ -5,6 +5,7 @@
 import type { Soil } from '../physics/soil'
 import type { GroundPoint } from './place'
 import type { Pole } from './pole'
+import { placeSheet, type PlaceSheet } from './placeSheet'
 import type { Conductor, Feeder, LowVoltage, Scenario, ScenarioPerson, ThingId } from './scenario'
 
 export interface JobSheet {
@@ -38,6 +39,7 @@ export interface JobSheet {
   /** Things that can be marked as a hazard, whether they are one or not. */
   readonly hazards: readonly { readonly id: string; readonly at: GroundPoint }[]
   readonly work: { readonly conductor: ThingId; readonly item: string }
+  readonly place: PlaceSheet
 }
 
 export function jobSheet(scenario: Scenario): JobSheet {
@@ -76,5 +78,6 @@ export function jobSheet(scenario: Scenario): JobSheet {
     crew: scenario.crew.map(({ id, role, bootSize }) => ({ id, role, bootSize })),
     hazards: scenario.hazards.map(({ id, at }) => ({ id, at })),
     work: { conductor: scenario.work.conductor, item: scenario.work.item },
+    place: placeSheet(scenario),
   }
 }
