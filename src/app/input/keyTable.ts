@@ -16,6 +16,11 @@ export type Intent =
   | 'bookOut'
   | 'take'
   | 'drawing'
+  | 'eyes'
+  | 'overhead'
+  | 'closer'
+  | 'tape'
+  | 'tapeAway'
   | 'hint'
   | 'goOn'
   | 'nextCard'
@@ -46,6 +51,11 @@ export const keyTable: readonly KeyEntry[] = [
   { intent: 'bookOut', keys: ['b'], shown: 'B' },
   { intent: 'take', keys: ['k'], shown: 'K' },
   { intent: 'drawing', keys: ['d'], shown: 'D' },
+  { intent: 'eyes', keys: ['v'], shown: 'V' },
+  { intent: 'overhead', keys: ['o'], shown: 'O' },
+  { intent: 'closer', keys: ['z'], shown: 'Z' },
+  { intent: 'tape', keys: ['m'], shown: 'M' },
+  { intent: 'tapeAway', keys: ['x'], shown: 'X' },
   { intent: 'hint', keys: ['h'], shown: 'H' },
   { intent: 'goOn', keys: ['g'], shown: 'G' },
   { intent: 'nextCard', keys: ['n'], shown: 'N' },

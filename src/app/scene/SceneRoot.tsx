@@ -17,16 +17,20 @@ import { selectedTag } from './ink/tag'
 import { paint, shared } from './ink/uniforms'
 import { useMeshes } from './ink/useMeshes'
 import type { Label } from './labels/label'
-import type { Inset, LabelLayer } from './labels/labelLayer'
+import type { Clear, Inset, LabelLayer } from './labels/labelLayer'
 import { liveningLabels } from './labels/liveningLabels'
 import { siteLabels, switchLabels } from './labels/siteLabels'
+import { tapeLabels, tapeView } from './tape/tapeView'
 import { isBelowLv } from './people/stance'
 import { anchorIn } from './pick/pick'
 import { Picker } from './pick/Picker'
+import { placeHits, placeRing } from './pick/places'
 import type { AnchorOf, SceneInput } from './sceneInput'
 import { draftView } from './site/draft'
 import { Flows } from './site/Flows'
 import { Ground } from './site/Ground'
+import { Rain } from './site/Rain'
+import { toScene } from './site/layout'
 import { skyline } from './site/scenery'
 import { sitePlates } from './site/siteModel'
 import type { SitePicture } from './site/sitePicture'
@@ -49,7 +53,8 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
   const isSwitch = input.view === 'switch'
   const device = site.picture.switches.find(({ id }) => id === input.switchId) ?? site.picture.switches[0]
   const switchBuilt = useSwitch(isSwitch, site, device)
-  const hits = isSwitch ? switchBuilt.hits : site.hits
+  const siteHits = useMemo(() => [...site.hits, ...placeHits(site.picture)], [site.hits, site.picture])
+  const hits = isSwitch ? switchBuilt.hits : siteHits
   const inset = input.inset ?? noInset
   const { layout, picture, routes } = site
   const ways = useWays(input, layout)
@@ -57,14 +62,14 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
   const seatOf = useCallback((thing: string) => clampSeat(layout, picture, routes, thing), [layout, picture, routes])
 
   useLayoutEffect(() => {
-    paint(input.theme)
+    paint(input.theme, site.picture.isDusk)
     shared.uFrozen.value = input.isFrozen ? 1 : 0
     shared.uSelected.value = selectedTag(input.selection)
     invalidate()
-  }, [input.theme, input.isFrozen, input.selection, invalidate])
+  }, [input.theme, input.isFrozen, input.selection, site.picture.isDusk, invalidate])
 
   const instant = input.instant ?? null
-  const persons = input.persons
+  const { persons, measured, hasFigures = false } = input
   useEffect(() => {
     const source = { ...site, view: input.view, persons: persons ?? [], isLivened: site.livening !== null }
     const shown: readonly Label[] = isSwitch
@@ -72,14 +77,15 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
         ? switchLabels(site.layout, device)
         : []
       : site.livening && instant
-        ? [...siteLabels(source), ...liveningLabels(source, site.livening, instant, site.sheet)]
+        ? [...siteLabels(source), ...liveningLabels(source, site.livening, instant, site.sheet, hasFigures)]
         : siteLabels(source)
-    labels.set(shown)
+    labels.set(measured && !isSwitch ? [...shown, ...tapeLabels(measured)] : shown)
+    labels.keepClear(isSwitch ? [] : clearOf(site))
     labels.note(
       site.livening?.strongest && !isSwitch ? say('scene.contours', { volts: volts(site.livening.interval) }) : null,
     )
     invalidate()
-  }, [labels, site, device, isSwitch, input.view, persons, instant, invalidate])
+  }, [labels, site, device, isSwitch, input.view, persons, measured, instant, hasFigures, invalidate])
   useEffect(() => onHits(hits), [hits, onHits])
 
   return (
@@ -96,6 +102,7 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
       <Frame input={input} hits={hits} labels={labels} inset={inset} isFlowing={site.livening !== null && !isSwitch} />
       <Sky />
       <Ground livening={isSwitch ? null : site.livening} />
+      {site.picture.weather.rain && <Rain wind={site.picture.weather.wind} />}
       {isSwitch ? (
         <SwitchSheet of={switchBuilt} layout={site.layout} device={device} />
       ) : (
@@ -115,6 +122,7 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
         onAct={input.onAct}
         onLook={input.onLook}
         onHover={input.onHover}
+        onTape={input.onTape}
         onGroundPoint={input.onGroundPoint}
       />
     </>
@@ -144,6 +152,9 @@ function SiteBatches({ site, input, ways }: { site: SiteState; input: SceneInput
   const plates = useMemo(() => sitePlates(site.layout), [site.layout])
   const { draft: pointed = null, handling } = input
   const handled = handling?.handled ?? null
+  const { measured, selection } = input
+  const ring = useMemo(() => placeRing(site.picture, selection), [site.picture, selection])
+  const tape = useMemo(() => (measured ? tapeView(measured) : null), [measured])
   const draft = useMemo(
     () => (pointed || handled ? draftView(site.layout, { draft: pointed, handled, ways }) : null),
     [site.layout, pointed, handled, ways],
@@ -156,10 +167,23 @@ function SiteBatches({ site, input, ways }: { site: SiteState; input: SceneInput
       <InkBatch of={site.gear} />
       <InkBatch of={site.crew} />
       {draft && <InkBatch of={draft} hasShadow={false} />}
+      {ring && <InkBatch of={ring} hasShadow={false} />}
+      {tape && <InkBatch of={tape} hasShadow={false} />}
       <Plates plates={plates} />
       {site.livening && <Flows livening={site.livening} />}
     </>
   )
+}
+
+/** What no label may lie on: clamps and hands, and the heads of rods. */
+function clearOf({ routes, joints, picture }: SiteState): readonly Clear[] {
+  const clamps = routes.flatMap(({ seats }) => seats.filter((it) => it.isClamp).map(({ seat }) => seat))
+  const hands = [...joints.values()].flatMap(({ left, rightLimb }) => [left.wrist, rightLimb.wrist])
+  return [
+    ...clamps.map((seat) => ({ at: seat.clone().setY(seat.y - 0.1), radius: 0.13 })),
+    ...hands.map((at) => ({ at, radius: 0.1 })),
+    ...picture.rods.map((rod) => ({ at: toScene(rod.at, 0.2), radius: 0.2 })),
+  ]
 }
 
 const nothingBuilt: Built = built([])
@@ -230,10 +254,10 @@ function Frame({ input, hits, labels, inset, isFlowing }: FrameProps) {
     camera.updateMatrixWorld()
     camera.getWorldDirection(horizon).setY(0).setLength(1000).add(camera.position).project(camera)
     sky.uniforms.uHorizon!.value = Math.min(3, Math.max(-2, (horizon.y + 1) / 2))
+    const anchorOf: AnchorOf = (id) => anchorIn(hits, id, camera, size)
+    labels.covered = input.onFrame?.(anchorOf) ?? null
     labels.inset = inset
     labels.update(camera, size.width, size.height)
-    const anchorOf: AnchorOf = (id) => anchorIn(hits, id, camera, size)
-    input.onFrame?.(anchorOf)
   })
   return null
 }

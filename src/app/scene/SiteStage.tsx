@@ -3,16 +3,30 @@
  * into them, and its own bar chooses where one looks from. Acts belong to the sheet that shows it: they come in as props.
  * Scene and panels meet only in stores, so main.tsx hands this component to the sheet.
  */
-import { type ReactNode, useCallback, useLayoutEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react'
+import {
+  type ReactNode,
+  useCallback,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+  useSyncExternalStore,
+} from 'react'
 import { useStore } from 'zustand'
-import type { Belief, GroundPoint, Instant } from '../../engine'
+import type { Belief, GroundHazard, GroundPoint, Instant } from '../../engine'
 import { say } from '../../text'
 import { formStore } from '../stores/formStore'
 import { handlingOf } from '../stores/handling'
 import { jobStore } from '../stores/jobStore'
+import { gazeAt, gazeAway, lookStore } from '../stores/lookStore'
+import { measureTape } from '../stores/measureTape'
 import { settingsStore } from '../stores/settingsStore'
+import { holdTape, putTapeAway, takeTape, tapeStore } from '../stores/tapeStore'
 import { choosePersons, chooseThing, viewStore } from '../stores/viewStore'
 import { type ViewName, viewNames } from './camera/presets'
+import type { Box } from './labels/labelLayer'
+import { roleLetters } from './labels/siteLabels'
 import type { AnchorOf, Draft, PickId } from './sceneInput'
 import type { Doing } from './site/pictureOf'
 import SiteScene from './SiteScene'
@@ -27,10 +41,21 @@ export interface SiteStageProps {
   readonly onGroundPoint?: (point: GroundPoint, how: 'move' | 'press') => void
   readonly draft?: Draft | null
   /** Given while a livening is drawn: the moment that it struck in, instead of the job as it is now. */
-  readonly drawn?: { readonly belief: Belief; readonly doing: readonly Doing[]; readonly instant: Instant }
+  readonly drawn?: {
+    readonly belief: Belief
+    readonly doing: readonly Doing[]
+    readonly instant: Instant
+    readonly ground?: Pick<GroundHazard, 'contour'>
+  }
+  /** Of a livening: the voltage of each part is written at it. */
+  readonly hasFigures?: boolean
+  /** Of a livening: given while a pick asks for a thing. */
+  readonly onPick?: (id: PickId) => void
   readonly isFrozen?: boolean
   /** Stays at what is chosen. */
   readonly plate?: ReactNode
+  /** What is written at what is pointed at or chosen. */
+  readonly nameOf?: (id: PickId) => string
   readonly firstView?: ViewName
   /** Pixels at the right that the sheet covers. */
   readonly coveredRight?: number
@@ -50,7 +75,9 @@ export default function SiteStage({
   drawn,
   firstView,
   coveredRight = 0,
+  nameOf,
   onAct = nothing,
+  onPick,
   ...rest
 }: SiteStageProps) {
   const now = useStore(jobStore, (job) => job.belief)
@@ -63,17 +90,24 @@ export default function SiteStage({
   const [switchId, setSwitch] = useState<string | null>(null)
   const bar = useRef<HTMLDivElement>(null)
   const top = useHeightOf(bar)
-  const { plateAt, onFrame } = usePlate(thing)
+  const [hovered, setHovered] = useState<PickId | null>(null)
+  const { plateAt, nameAt, onFrame } = usePlate(thing, hovered, coveredRight)
+  const gaze = useStore(lookStore, (look) => look.gaze)
+  const tape = useStore(tapeStore)
+  useEffect(() => gazeAway, [])
   const belief = drawn?.belief ?? now
   const forms = useStore(formStore)
   const handling = useMemo(() => (now && !drawn ? handlingOf(forms, now) : null), [forms, now, drawn])
   if (!belief) return null
+  const measured = drawn ? undefined : measureTape(belief, tape.ends)
   const people = belief.persons.map(({ id }) => id)
   const onSelect = (id: PickId | null): void => {
     if (id !== null && people.includes(id)) choosePersons([id])
     else chooseThing(id)
   }
+  const named = hovered ?? (drawn ? null : thing)
   const look = (name: ViewName, device: string | null = null): void => {
+    gazeAway()
     setView(name)
     setSwitch(device)
   }
@@ -85,14 +119,19 @@ export default function SiteStage({
         handling={handling}
         doing={drawn?.doing ?? busy}
         instant={drawn?.instant ?? null}
+        {...(drawn?.ground ? { zone: drawn.ground.contour } : {})}
         selection={drawn ? null : thing}
         persons={drawn ? nobody : persons}
         theme={theme}
         reducedMotion={reducedMotion}
         view={view}
         switchId={switchId}
+        gaze={gaze}
+        measured={measured}
+        onTape={tape.isOut && !drawn ? holdTape : undefined}
+        onHover={setHovered}
         inset={{ top, bottom: 0, right: coveredRight }}
-        onSelect={drawn ? nothing : onSelect}
+        onSelect={drawn ? (id) => id !== null && onPick?.(id) : onSelect}
         onAct={onAct}
         onFrame={onFrame}
       />
@@ -100,24 +139,75 @@ export default function SiteStage({
         {viewNames
           .filter((name) => name !== 'switch')
           .map((name) => (
-            <ViewButton key={name} isOn={view === name} onPress={() => look(name)} label={say(`scene.view.${name}`)} />
+            <ViewButton
+              key={name}
+              isOn={gaze === null && view === name}
+              onPress={() => look(name)}
+              label={say(`scene.view.${name}`)}
+            />
           ))}
         {belief.sheet.switches.map(({ id, label }) => (
           <ViewButton
             key={id}
-            isOn={view === 'switch' && switchId === id}
+            isOn={gaze === null && view === 'switch' && switchId === id}
             onPress={() => look('switch', id)}
             label={say('scene.view.switch', { label })}
           />
         ))}
+        <LookButtons belief={belief} persons={persons} thing={thing} hasTape={!drawn} />
         {extra}
       </div>
+      {nameOf && (
+        <div className='scene-name' aria-hidden='true' ref={nameAt}>
+          {named !== null && nameOf(named)}
+        </div>
+      )}
       {plate && (
         <div className='scene-plate' ref={plateAt}>
           {plate}
         </div>
       )}
     </div>
+  )
+}
+
+interface LookProps {
+  readonly belief: Belief
+  readonly persons: readonly string[]
+  readonly thing: PickId | null
+  readonly hasTape: boolean
+}
+
+/** From the eyes of who is chosen, up at what is overhead, close at what is chosen; and the tape. */
+function LookButtons({ belief, persons, thing, hasTape }: LookProps) {
+  const gaze = useStore(lookStore, (it) => it.gaze)
+  const isTapeOut = useStore(tapeStore, (it) => it.isOut)
+  const seeing = belief.persons.find(({ id, place }) => id === persons[0] && place.kind !== 'switch')
+  return (
+    <>
+      {seeing && (
+        <ViewButton
+          isOn={gaze?.kind === 'eyes' && gaze.person === seeing.id}
+          onPress={() => gazeAt({ kind: 'eyes', person: seeing.id })}
+          label={say('scene.eyes', { person: roleLetters[seeing.role] })}
+        />
+      )}
+      <ViewButton isOn={gaze?.kind === 'up'} onPress={() => gazeAt({ kind: 'up' })} label={say('scene.up')} />
+      {thing !== null && hasTape && (
+        <ViewButton
+          isOn={gaze?.kind === 'near' && gaze.id === thing}
+          onPress={() => gazeAt({ kind: 'near', id: thing })}
+          label={say('scene.closer')}
+        />
+      )}
+      {hasTape && (
+        <ViewButton
+          isOn={isTapeOut}
+          onPress={() => (isTapeOut ? putTapeAway() : takeTape())}
+          label={say('scene.tape')}
+        />
+      )}
+    </>
   )
 }
 
@@ -154,23 +244,39 @@ function useHeightOf(element: { readonly current: HTMLElement | null }): number 
 }
 
 /** Moves the plate with the picture, without React: it sits right of its thing, left when there is no room. */
-function usePlate(thing: string | null) {
+function usePlate(thing: string | null, hovered: string | null, coveredRight: number) {
+  const nameAt = useRef<HTMLDivElement>(null)
   const plateAt = useRef<HTMLDivElement>(null)
   const onFrame = useCallback(
-    (anchorOf: AnchorOf): void => {
+    (anchorOf: AnchorOf): Box | null => {
+      const covered = placeName(nameAt.current, anchorOf, hovered ?? thing, coveredRight)
       const plate = plateAt.current
       const stage = plate?.parentElement
-      if (!plate || !stage) return
+      if (!plate || !stage) return covered
       const anchor = thing === null ? null : anchorOf(thing)
       plate.style.visibility = anchor ? 'visible' : 'hidden'
-      if (!anchor) return
+      if (!anchor) return covered
       const [width, height] = [plate.offsetWidth, plate.offsetHeight]
       const isRight = anchor.x + 28 + width <= stage.clientWidth
       const x = isRight ? anchor.x + 28 : Math.max(4, anchor.x - 28 - width)
       const y = Math.min(Math.max(60, anchor.y - height / 2), stage.clientHeight - height - 4)
       plate.style.transform = `translate(${x.toFixed(1)}px,${y.toFixed(1)}px)`
+      return covered
     },
-    [thing],
+    [thing, hovered, coveredRight],
   )
-  return { plateAt, onFrame }
+  return { plateAt, nameAt, onFrame }
+}
+
+/** Above its thing, inside the picture. */
+function placeName(name: HTMLElement | null, anchorOf: AnchorOf, id: string | null, coveredRight: number): Box | null {
+  const stage = name?.parentElement
+  if (!name || !stage) return null
+  const anchor = id === null ? null : anchorOf(id)
+  name.style.visibility = anchor ? 'visible' : 'hidden'
+  if (!anchor) return null
+  const x = Math.min(Math.max(4, anchor.x + 14), stage.clientWidth - coveredRight - name.offsetWidth - 4)
+  const y = Math.max(50, anchor.y - name.offsetHeight - 12)
+  name.style.transform = `translate(${x.toFixed(1)}px,${y.toFixed(1)}px)`
+  return [x - 4, y - 2, x + name.offsetWidth + 4, y + name.offsetHeight + 2]
 }

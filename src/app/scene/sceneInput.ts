@@ -1,10 +1,12 @@
 /** What the scene is given by whoever mounts it, and what it answers. It knows no store: everything comes and goes here. */
 import type { Belief, GroundPoint, Instant, ItemId, PersonId, ThingId } from '../../engine'
 import type { Handling } from '../stores/handling'
+import type { Gaze } from '../stores/lookStore'
+import type { Measured } from '../stores/measureTape'
+import type { TapeEnd } from '../stores/tapeStore'
 import type { Theme } from '../stores/theme'
-import type { Gaze } from './camera/gaze'
 import type { ViewName } from './camera/presets'
-import type { Inset } from './labels/labelLayer'
+import type { Box, Inset } from './labels/labelLayer'
 import type { Doing } from './site/pictureOf'
 
 /** Thing, item or person. */
@@ -28,6 +30,10 @@ export interface SceneInput {
   readonly persons?: readonly PersonId[]
   /** Solved instant: only while the livening is drawn. */
   readonly instant?: Instant | null
+  /** Of the instant: outlines of where a pace is too high. */
+  readonly zone?: readonly (readonly GroundPoint[])[]
+  /** Of the instant: the voltage of each part is written at it. */
+  readonly hasFigures?: boolean
   /** The instant stands still and everything else pales. */
   readonly isFrozen?: boolean
   readonly theme: Theme
@@ -42,6 +48,10 @@ export interface SceneInput {
   readonly draft?: Draft | null
   /** What of an open form can be set by hand in the picture. */
   readonly handling?: Handling | null
+  /** Given while the tape is out: picks hold its ends. */
+  readonly onTape?: ((end: TapeEnd) => void) | undefined
+  /** What the tape reads. */
+  readonly measured?: Measured | undefined
   readonly onSelect: (id: PickId | null) => void
   /** A second pick on what is selected. */
   readonly onAct: (id: PickId) => void
@@ -50,6 +60,6 @@ export interface SceneInput {
   readonly onHover?: (id: PickId | null) => void
   /** Given while a quantity asks for a point of the ground: the pointer places, picks rest. */
   readonly onGroundPoint?: (point: GroundPoint, how: 'move' | 'press') => void
-  /** After each drawn frame, so that a plate can stay at its thing. */
-  readonly onFrame?: (anchorOf: AnchorOf) => void
+  /** Before each frame, so that a plate can stay at its thing; what it covers stays free of labels. */
+  readonly onFrame?: (anchorOf: AnchorOf) => Box | null
 }

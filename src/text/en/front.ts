@@ -107,7 +107,6 @@ export const front = {
   'facts.line': 'Line',
   'facts.lineValue': '{kilovolts} kV, {wires} wires, switches {switches}',
   'facts.pole': 'Pole',
-  'facts.poleValue': '{number}, {height:m}, concrete',
   'facts.poleLength': '{number}, {length:m} with its butt',
   'facts.soil': 'Soil',
   'facts.soilOne': '{upper} Ωm',
@@ -138,5 +137,10 @@ export const front = {
   'key.undo': 'Undo (practise)',
   'key.place': 'Depot, Job sheet, Gear, Site, Debrief',
   'key.take': 'Take it',
+  'key.eyes': 'Look from the eyes of the chosen person',
+  'key.overhead': 'Look up at what is overhead',
+  'key.closer': 'Closer to the chosen thing',
+  'key.tape': 'Hold the tape to the chosen thing',
+  'key.tapeAway': 'Put the tape away',
   'key.drawing': 'Drawings or scene',
 } as const satisfies Words

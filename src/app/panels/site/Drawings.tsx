@@ -1,24 +1,31 @@
 /** Elevation and plan of the crew's picture, with a ring at the chosen thing; or the scene, when it is chosen. */
-import { Suspense, useContext, useState } from 'react'
+import { Suspense, useCallback, useContext, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
 import { say } from '../../../text'
-import { aimAt, aimStore } from '../../stores/aimStore'
+import { aimAt, aimStore, type Spot, tidySpot } from '../../stores/aimStore'
 import { showDrawing, viewStore } from '../../stores/viewStore'
+import { type Measured, measureTape } from '../../stores/measureTape'
+import { holdTape, tapeStore } from '../../stores/tapeStore'
 import { SiteElevation } from '../drawing/SiteElevation'
 import { SitePlan } from '../drawing/SitePlan'
 import type { Scale } from '../drawing/pen'
 import type { SiteView } from '../drawing/siteView'
+import { TapeMark } from '../drawing/TapeMark'
 import { viewOfSite } from '../drawing/viewOfSite'
 import { useBelief } from '../useBelief'
+import { useSpeaker } from '../useSpeaker'
+import { thingName } from './ActionSlip'
 import { focusActs } from './focus'
 import { actOnThing, giveNamedTo } from './giving'
 import { StageSlot } from './stageSlot'
+import { TapeSlip } from './TapeSlip'
 
 export function Drawings() {
   const isScene = useStore(viewStore, (view) => view.drawing === 'scene')
   const Stage = useContext(StageSlot)
   const [lost, setLost] = useState<'none' | 'lost' | null>(null)
   const placing = usePlacing()
+  const nameOf = useNames()
   const isShown = Stage !== null && isScene
   return (
     <>
@@ -35,6 +42,7 @@ export function Drawings() {
               onLook={(id) => giveNamedTo('look', viewStore.getState().persons, id)}
               {...placing}
               coveredRight={slipWidth}
+              nameOf={nameOf}
               extra={<SwitchTo drawing='drawings' label={say('scene.leave')} />}
               onLost={setLost}
               onRestored={() => setLost(null)}
@@ -48,7 +56,18 @@ export function Drawings() {
           <Sheets />
         </>
       )}
+      <TapeSlip />
     </>
+  )
+}
+
+/** A person by name, everything else as the site list has it. */
+function useNames(): (id: string) => string {
+  const belief = useBelief()
+  const speaker = useSpeaker()
+  return useCallback(
+    (id) => (belief.persons.some((it) => it.id === id) ? speaker.say(`person.${id}`) : thingName(speaker, belief, id)),
+    [belief, speaker],
   )
 }
 
@@ -79,6 +98,8 @@ function Sheets() {
   const persons = useStore(viewStore, (view) => view.persons)
   const thing = useStore(viewStore, (view) => view.thing)
   const site = viewOfSite(belief)
+  const { isOut: isTapeOut, ends } = useStore(tapeStore)
+  const measured = useMemo(() => measureTape(belief, ends), [belief, ends])
   return (
     <div className='sheetdrawings'>
       <SiteElevation
@@ -89,17 +110,43 @@ function Sheets() {
         origin={[126, 388]}
         title={say('drawing.elevation')}
       >
-        {(scale) => <Ring thing={thing} site={site} scale={scale} />}
+        {(scale) => (
+          <>
+            <Ring thing={thing} site={site} scale={scale} />
+            {measured && <TapeAcross measured={measured} scale={scale} />}
+          </>
+        )}
       </SiteElevation>
       <SitePlan
         site={site}
         frame={{ width: 352, height: 172, perMetre: 8.6, origin: [184, 104] }}
         selectedPersons={persons}
         title={say('drawing.plan')}
-      />
+        {...(isTapeOut ? { onPoint: (at: Spot) => holdTape({ kind: 'ground', at: tidySpot(at) }) } : {})}
+      >
+        {(scale) => measured && <TapeOver measured={measured} scale={scale} />}
+      </SitePlan>
     </div>
   )
 }
+
+interface TapeProps {
+  readonly measured: Measured
+  readonly scale: Scale
+}
+
+const TapeOver = ({ measured: { from, to, over }, scale }: TapeProps) => (
+  <TapeMark from={[scale.x(from.x), scale.y(from.y)]} to={[scale.x(to.x), scale.y(to.y)]} length={over} />
+)
+
+/** The elevation looks along the line: it shows true what lies across it. */
+const TapeAcross = ({ measured: { from, to }, scale }: TapeProps) => (
+  <TapeMark
+    from={[scale.x(-from.y), scale.y(from.z)]}
+    to={[scale.x(-to.y), scale.y(to.z)]}
+    length={Math.hypot(to.y - from.y, to.z - from.z)}
+  />
+)
 
 function Ring({ thing, site, scale }: { thing: string | null; site: SiteView; scale: Scale }) {
   const wire = [...site.wires, ...site.lv].find((it) => it.id === thing)

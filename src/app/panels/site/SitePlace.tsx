@@ -4,7 +4,9 @@ import { useStore } from 'zustand'
 import { say } from '../../../text'
 import { type Handlers, digitOf, useKeys } from '../../input/useKeys'
 import { jobStore } from '../../stores/jobStore'
+import { gazeAt } from '../../stores/lookStore'
 import { goOn, undo, withdraw } from '../../stores/orders'
+import { holdTape, putTapeAway, takeTape } from '../../stores/tapeStore'
 import { choosePersons, showDialog, showDrawing, showLivening, togglePerson, viewStore } from '../../stores/viewStore'
 import { LiveningSheet } from '../livening/LiveningSheet'
 import { useBelief } from '../useBelief'
@@ -78,6 +80,21 @@ function useSiteKeys(): void {
       pass: () => giveNamed('judge', { verdict: 'pass' }),
       quarantine: () => giveNamed('judge', { verdict: 'quarantine' }),
       drawing: () => showDrawing(viewStore.getState().drawing === 'scene' ? 'drawings' : 'scene'),
+      eyes: () => {
+        const [person] = viewStore.getState().persons
+        if (person) gazeAt({ kind: 'eyes', person })
+      },
+      overhead: () => gazeAt({ kind: 'up' }),
+      closer: () => {
+        const { thing } = viewStore.getState()
+        if (thing) gazeAt({ kind: 'near', id: thing })
+      },
+      tape: () => {
+        const { thing } = viewStore.getState()
+        if (thing && thing !== 'ground') holdTape({ kind: 'thing', id: thing })
+        else takeTape()
+      },
+      tapeAway: putTapeAway,
       goOn: () => void goOn(),
       withdraw,
       nextCard,

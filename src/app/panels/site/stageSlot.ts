@@ -19,8 +19,14 @@ export interface StageProps {
   readonly coveredRight?: number
   /** A livening that is drawn instead of the job as it is now. */
   readonly drawn?: DrawnLivening
+  /** Of a livening: the voltage of each part is written at it. */
+  readonly hasFigures?: boolean
+  /** Of a livening: given while a pick asks for a thing. */
+  readonly onPick?: (id: string) => void
   /** It stands still; else the currents move. */
   readonly isFrozen?: boolean
+  /** What is written at what is pointed at or chosen. */
+  readonly nameOf?: (id: string) => string
   /** After the buttons that choose where one looks from. */
   readonly extra: ReactNode
   readonly onLost: (how: 'none' | 'lost') => void

@@ -3,8 +3,9 @@ import { useFrame, useThree } from '@react-three/fiber'
 import { useEffect, useMemo, useRef } from 'react'
 import { MOUSE, type PerspectiveCamera, Spherical, TOUCH, type Vector3 } from 'three'
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js'
+import type { Gaze } from '../../stores/lookStore'
 import type { Inset } from '../labels/labelLayer'
-import { findView, type Gaze, type GazeSource } from './gaze'
+import { findView, type GazeSource } from './gaze'
 import { type CameraView, framed, viewFor, type ViewName } from './presets'
 
 /** Seconds. */

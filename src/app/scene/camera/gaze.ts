@@ -1,15 +1,10 @@
 /** Where one looks from besides the fixed places: from somebody's eyes, up at what is overhead, close at what is chosen. */
 import { type PerspectiveCamera, Vector3 } from 'three'
+import type { Gaze } from '../../stores/lookStore'
 import type { Hit } from '../ink/part'
 import type { Joints } from '../people/posture'
 import type { Layout } from '../site/layout'
 import type { CameraView } from './presets'
-
-/** Each asking is an object of its own: asked again it is looked at again. */
-export type Gaze =
-  | { readonly kind: 'eyes'; readonly person: string }
-  | { readonly kind: 'up' }
-  | { readonly kind: 'near'; readonly id: string }
 
 export interface GazeSource {
   readonly layout: Layout
@@ -35,15 +30,16 @@ export function findView(gaze: Gaze, source: GazeSource): CameraView | undefined
 /** As wide as one sees without turning the head, degrees. */
 const sight = 66
 /** In front of the face, so that the helmet is behind. */
-const brow = 0.2
+const brow = 0.24
 
 function eyesOf(person: string, { joints, layout }: GazeSource): CameraView | undefined {
   const of = joints.get(person)
   if (!of) return undefined
   const isAloft = of.hips.y > 3
-  // Up there at the wires; on the ground at the foot of the work and what hangs over it.
+  // Up there past the pole at the wire on the free side; on the ground at the pole and what hangs over it.
+  const outer = layout.conductors.reduce((most, it) => (it.across > most.across ? it : most))
   const target = isAloft
-    ? new Vector3(0, layout.arm.height - 0.1, 0.1)
+    ? new Vector3(outer.across, outer.height - 0.15, 0.6)
     : new Vector3(0, Math.min(3.2, layout.arm.height / 2), 0)
   const away = target.clone().sub(of.head)
   if (away.length() < 1) away.copy(of.forward)

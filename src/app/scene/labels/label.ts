@@ -12,6 +12,8 @@ export type LabelKind =
   | 'limit'
   | 'verdict'
   | 'dimension'
+  | 'tape'
+  | 'name'
 
 export interface Label {
   readonly key: string

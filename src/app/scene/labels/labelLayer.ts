@@ -1,6 +1,7 @@
 /**
  * Projects a few dozen labels after each drawn frame: transforms only, sizes measured once, collisions by rank. A label
- * that finds no free place is hidden.
+ * lies on no clamp, no hand and no other label: it moves aside and is joined by a leader, and is hidden only where there is
+ * no free place near.
  */
 import { type PerspectiveCamera, Vector3 } from 'three'
 import type { Label } from './label'
@@ -11,12 +12,19 @@ const svgSpace = 'http://www.w3.org/2000/svg'
 interface Shown {
   readonly label: Label
   readonly element: HTMLElement
-  readonly leader: SVGLineElement | null
+  readonly leader: SVGLineElement
   width: number
   height: number
 }
 
-type Box = readonly [left: number, top: number, right: number, bottom: number]
+/** Pixels of the picture. */
+export type Box = readonly [left: number, top: number, right: number, bottom: number]
+
+/** A part of the picture that has to stay in sight: a ball in scene metres. */
+export interface Clear {
+  readonly at: Vector3
+  readonly radius: number
+}
 
 /** Pixels that panels cover. */
 export interface Inset {
@@ -27,8 +35,11 @@ export interface Inset {
 
 export class LabelLayer {
   private shown: readonly Shown[] = []
+  private clear: readonly Clear[] = []
   private readonly foot = document.createElement('div')
   private readonly leaders = document.createElementNS(svgSpace, 'svg')
+  /** Where something else lies over the picture. */
+  covered: Box | null = null
   inset: Inset = { top: 0, bottom: 0, right: 0 }
 
   constructor(private readonly root: HTMLElement) {
@@ -41,7 +52,7 @@ export class LabelLayer {
   set(labels: readonly Label[]): void {
     for (const { element, leader } of this.shown) {
       element.remove()
-      leader?.remove()
+      leader.remove()
     }
     this.shown = [...labels].sort((a, b) => b.rank - a.rank).map((label) => this.make(label))
     for (const it of this.shown) {
@@ -49,6 +60,10 @@ export class LabelLayer {
       it.width = width
       it.height = height
     }
+  }
+
+  keepClear(clear: readonly Clear[]): void {
+    this.clear = clear
   }
 
   /** A line at the foot of the picture. */
@@ -70,7 +85,6 @@ export class LabelLayer {
     else if (label.kind === 'hazard') element.append(hazardMark(label.text))
     else element.textContent = label.text
     this.root.append(element)
-    if (!label.away) return { label, element, leader: null, width: 0, height: 0 }
     const leader = document.createElementNS(svgSpace, 'line')
     leader.setAttribute('class', `scene-leader-${label.kind}`)
     this.leaders.append(leader)
@@ -78,16 +92,17 @@ export class LabelLayer {
   }
 
   update(camera: PerspectiveCamera, width: number, height: number): void {
-    const taken: Box[] = []
+    const taken = this.clear.flatMap((it) => boxOf(it, camera, width, height) ?? [])
+    if (this.covered) taken.push(this.covered)
     for (const it of this.shown) {
       const place = this.findPlace(it, camera, width, height, taken)
       it.element.style.visibility = place ? 'visible' : 'hidden'
-      if (it.leader) it.leader.style.visibility = place ? 'visible' : 'hidden'
+      it.leader.style.visibility = place?.isAside ? 'visible' : 'hidden'
       if (!place) continue
       const [x, y] = place.corner
       taken.push([x - 2, y - 1, x + it.width + 2, y + it.height + 1])
       it.element.style.transform = `translate(${x.toFixed(1)}px,${y.toFixed(1)}px)`
-      if (it.leader) drawLeader(it.leader, place.point, x, y, it)
+      if (place.isAside) drawLeader(it.leader, place.point, x, y, it)
     }
   }
 
@@ -98,26 +113,48 @@ export class LabelLayer {
     height: number,
     taken: readonly Box[],
   ) {
-    const projected = new Vector3()
     const [top, bottom, end] = [this.inset.top + 4, height - this.inset.bottom - 4, width - this.inset.right]
-    for (const at of candidates(label)) {
+    const points = candidates(label).flatMap((at) => {
       projected.copy(at).project(camera)
       const point = [((projected.x + 1) / 2) * width, ((1 - projected.y) / 2) * height] as const
-      if (projected.z > 1 || point[0] < 10 || point[0] > end - 10 || point[1] < top || point[1] > bottom) continue
-      for (const [dx, dy] of sides(label.away)) {
-        const x = Math.min(end - w - 6, Math.max(6, point[0] + dx - w / 2))
-        const y = point[1] + dy - h / 2
-        if (y < top || y + h > bottom) continue
-        if (taken.some(([left, up, right, down]) => x < right && x + w > left && y < down && y + h > up)) continue
-        return { point, corner: [x, y] as const }
-      }
+      const isSeen = projected.z <= 1 && point[0] >= 10 && point[0] <= end - 10 && point[1] >= top && point[1] <= bottom
+      return isSeen ? [point] : []
+    })
+    const placed = (point: readonly [number, number], [dx, dy]: readonly [number, number]) => {
+      const x = Math.min(end - w - 6, Math.max(6, point[0] + dx - w / 2))
+      const y = point[1] + dy - h / 2
+      if (y < top || y + h > bottom) return undefined
+      if (taken.some(([left, up, right, down]) => x < right && x + w > left && y < down && y + h > up)) return undefined
+      return { point, corner: [x, y] as const, isAside: dx !== 0 || dy !== 0 }
     }
+    // Where it belongs, anywhere along its thing, before it moves aside.
+    for (const sides of [own(label.away), around])
+      for (const point of points)
+        for (const side of sides) {
+          const found = placed(point, side)
+          if (found) return found
+        }
     return undefined
   }
 }
 
+const projected = new Vector3()
+
+/** On the screen, with a little air; undefined behind the eye. */
+function boxOf({ at, radius }: Clear, camera: PerspectiveCamera, width: number, height: number): Box[] | undefined {
+  projected.copy(at).applyMatrix4(camera.matrixWorldInverse)
+  const depth = -projected.z
+  if (depth <= 0) return undefined
+  // Far away there is nothing to hide.
+  const pixels = (radius * camera.projectionMatrix.elements[5]! * height) / 2 / depth
+  if (pixels < 3) return undefined
+  projected.applyMatrix4(camera.projectionMatrix)
+  const [x, y] = [((projected.x + 1) / 2) * width, ((1 - projected.y) / 2) * height]
+  return [[x - pixels, y - pixels, x + pixels, y + pixels]]
+}
+
 /** The side that was asked for, then the others. */
-const sides = (away: Label['away']): readonly (readonly [number, number])[] => {
+const own = (away: Label['away']): readonly (readonly [number, number])[] => {
   if (!away) return [[0, 0]]
   const [dx, dy] = away
   return [
@@ -127,6 +164,14 @@ const sides = (away: Label['away']): readonly (readonly [number, number])[] => {
     [-dx, -dy],
   ]
 }
+
+/** Round about, near before far. */
+const around: readonly (readonly [number, number])[] = [36, 64].flatMap((far) =>
+  [0, 1, 2, 3, 4, 5, 6, 7].map((eighth) => {
+    const angle = (eighth * Math.PI) / 4
+    return [Math.round(far * Math.cos(angle)), Math.round(-far * Math.sin(angle))] as const
+  }),
+)
 
 const candidates = ({ at }: Label): readonly Vector3[] => (at instanceof Vector3 ? [at] : at)
 

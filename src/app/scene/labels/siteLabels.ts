@@ -22,7 +22,7 @@ export interface LabelSource {
   readonly persons: readonly string[]
 }
 
-const letters: Readonly<Record<PersonPicture['role'], string>> = {
+export const roleLetters: Readonly<Record<PersonPicture['role'], string>> = {
   'person-in-charge': 'PIC',
   'pole-worker': 'PW',
   'ground-worker': 'GW',
@@ -72,7 +72,7 @@ const personLabels = ({ picture, joints, persons, view }: LabelSource): readonly
       {
         key: person.id,
         at: personPlace(of, view),
-        text: letters[person.role],
+        text: roleLetters[person.role],
         kind: 'person',
         isChosen,
         rank: isChosen ? 7 : 5,

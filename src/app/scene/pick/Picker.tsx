@@ -6,6 +6,7 @@ import { useThree } from '@react-three/fiber'
 import { useEffect, useRef } from 'react'
 import type { PerspectiveCamera } from 'three'
 import type { GroundPoint } from '../../../engine'
+import type { TapeEnd } from '../../stores/tapeStore'
 import type { Hit } from '../ink/part'
 import { selectedTag } from '../ink/tag'
 import { shared } from '../ink/uniforms'
@@ -17,6 +18,8 @@ export interface PickIntents {
   readonly onAct: (id: string) => void
   readonly onLook?: ((id: string) => void) | undefined
   readonly onHover?: ((id: string | null) => void) | undefined
+  /** Set while the tape is out: a pick holds its next end. */
+  readonly onTape?: ((end: TapeEnd) => void) | undefined
   /** Set while a point of the ground is asked for; picks rest meanwhile. */
   readonly onGroundPoint?: ((point: GroundPoint, how: 'move' | 'press') => void) | undefined
 }
@@ -113,6 +116,12 @@ function listen(view: View, now: () => Props): () => void {
       if (point) onGroundPoint(point, 'press')
       return
     }
+    const { onTape } = now()
+    if (onTape) {
+      const end = tapeEnd(find(event), groundUnder(view, event))
+      if (end) onTape(end)
+      return
+    }
     // Bare ground is a thing of the site, too; the sky is nothing.
     const id = find(event) ?? (groundUnder(view, event) ? 'ground' : null)
     if (id !== null && id === selection) onAct(id)
@@ -137,6 +146,9 @@ function listen(view: View, now: () => Props): () => void {
     canvas.removeEventListener('contextmenu', stop)
   }
 }
+
+const tapeEnd = (id: string | null, at: GroundPoint | undefined): TapeEnd | undefined =>
+  id !== null ? { kind: 'thing', id } : at && { kind: 'ground', at }
 
 const groundUnder = ({ camera, screen }: View, { offsetX, offsetY }: PointerEvent): GroundPoint | undefined =>
   groundAt(camera, screen, offsetX, offsetY)
