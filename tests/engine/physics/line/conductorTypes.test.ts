@@ -60,6 +60,22 @@ describe('conductors by construction', () => {
     // IEC 60287: xs² = 8π f 10⁻⁷/R′ = 0.80, ys = xs⁴/(192 + 0.8 xs⁴) = 0.0033
     expect(skin - 1).toBeCloseTo(0.0033, 4)
   })
+
+  it('skin effect at 400 Hz, xs = 2.5 (good to 2.8): IEC 60287 by hand from 0.1571 Ω/km, 18 %', () => {
+    const xs2 = (8 * Math.PI * 400 * 1e-7) / 0.1571e-3
+    const ratio = acResistance('aluminium-steel-185-30', 400, 20) / acResistance('aluminium-steel-185-30', 1e-3, 20)
+    expect(ratio - 1).toBeCloseTo(xs2 ** 2 / (192 + 0.8 * xs2 ** 2), 3)
+    expect(ratio - 1).toBeCloseTo(0.182, 3)
+  })
+
+  // true sections of the same tables: 7 × 3.0, 19 × 2.5, 26 × 3.0 mm, from memory, high confidence
+  it.each([
+    ['copper-50', 49.48],
+    ['aluminium-95', 93.27],
+    ['aluminium-steel-185-30', 183.78],
+  ] as const)('%s has %d mm² that carry current', (type, square) => {
+    expect(1e6 * conductorValues(type).area).toBeCloseTo(square, 2)
+  })
 })
 
 describe('pole tops', () => {

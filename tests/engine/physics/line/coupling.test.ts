@@ -174,4 +174,19 @@ it('what cannot be is refused', () => {
   expect(() => floatingVoltages(matrix, [{ conductor: 0, value: complex(1) }], [0])).toThrow('each conductor once')
   expect(() => floatingVoltages(matrix, [{ conductor: 2, value: complex(1) }], [1])).toThrow('a conductor of 2')
   expect(() => floatingVoltages(matrix, [{ conductor: 0, value: complex(1) }], [])).toThrow('a dead wire')
+  for (const place of [-1, 0.5, 2]) {
+    expect(() => floatingVoltages(matrix, [{ conductor: 0, value: complex(1) }], [place])).toThrow('a conductor of 2')
+  }
+  const series = seriesImpedance(50, 100, [
+    { x: 0, y: 10, acResistance: 1e-4, gmr: 0.004 },
+    { x: 1, y: 10, acResistance: 1e-4, gmr: 0.004 },
+  ])
+  const live = [{ conductor: 0, value: complex(1) }]
+  for (const [length, earths] of [
+    [0, 10],
+    [-1, 10],
+    [1000, -1],
+  ] as const) {
+    expect(() => loopCurrents(series, live, [1], length, earths)).toThrow('a length')
+  }
 })

@@ -161,6 +161,32 @@ describe('what cannot be is refused', () => {
     const wire = conductor(0, 29, 0.3, 0.02)
     expect(() => seriesImpedance(60, 100, [wire, wire])).toThrow('apart')
     expect(() => seriesImpedance(0, 100, [wire])).toThrow('frequency')
-    expect(() => kronReduce(seriesImpedance(60, 100, [wire]), 2)).toThrow('to keep')
+    expect(() => seriesImpedance(60, 0, [wire])).toThrow('an earth')
+    for (const keep of [2, -1, 0.5]) {
+      expect(() => kronReduce(seriesImpedance(60, 100, [wire]), keep)).toThrow('to keep')
+    }
+    expect(kronReduce(seriesImpedance(60, 100, [wire]), 0)).toEqual([])
+  })
+
+  it('a wire on the ground, without thickness or without a place', () => {
+    const radius = 0.01
+    for (const wrong of [
+      { x: 0, y: radius, radius },
+      { x: 0, y: 10, radius: 0 },
+      { x: Number.NaN, y: 10, radius },
+      { x: 0, y: Number.POSITIVE_INFINITY, radius },
+    ]) {
+      expect(() => capacitanceMatrix([wrong])).toThrow('above ground')
+    }
+  })
+
+  it('two wires that touch by the thicker one’s radius', () => {
+    const beside = (apart: number) => [
+      { x: 0, y: 10, radius: 0.001 },
+      { x: apart, y: 10, radius: 0.02 },
+    ]
+    expect(() => capacitanceMatrix(beside(0.02))).toThrow('apart')
+    expect(() => capacitanceMatrix([...beside(0.02)].reverse())).toThrow('apart')
+    expect(capacitanceMatrix(beside(0.5))).toHaveLength(2)
   })
 })
