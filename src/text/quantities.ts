@@ -70,12 +70,12 @@ export function timeOfDay(second: number): string {
   return `${two(Math.floor(second / 3600) % 24)}:${two(Math.floor(second / 60) % 60)}:${two(Math.floor(second) % 60)}`
 }
 
-/** Half turns as a line worker says them: 4½. */
+/** Half turns as a line worker says them: 4½ turns, 1 turn. */
 export function turns(value: number): string {
   const whole = Math.floor(value)
-  const half = value - whole
-  if (half === 0.5) return whole === 0 ? '½' : `${whole}½`
-  return plain(value, 2)
+  const isHalf = value - whole === 0.5
+  const count = isHalf ? `${whole === 0 ? '' : whole}½` : plain(value, 2)
+  return `${count}${space}${value > 0 && value <= 1 ? 'turn' : 'turns'}`
 }
 
 /** `2026-03` or `2026-03-14` as 03 2026 or 14 03 2026, the way labels are stamped. */

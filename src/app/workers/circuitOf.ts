@@ -1,14 +1,11 @@
 /** The circuit of any instant of the run: any moment, livening, corner and stretch of the story. */
 import { type OpenTimeline, type createSweepCache, angle, cornersOf, isUnsolvable, solveInstant } from '../../engine'
+import { type ShownCase, findCase } from './shownCase'
 
 /** No answer: why, and at which point of the circuit. */
 type WithoutAnswer = Exclude<ReturnType<typeof solveInstant>, { kind: 'instant' }>
 
-export interface CircuitChoice {
-  /** Job second of the moment. */
-  readonly at: number
-  readonly livening: string
-  readonly corner: string
+export interface CircuitChoice extends ShownCase {
   /** Of the livening's own time. */
   readonly second: number
 }
@@ -52,11 +49,8 @@ export function circuitOf(
   choice: CircuitChoice,
   cache: ReturnType<typeof createSweepCache>,
 ): CircuitAnswer {
-  const { moments } = timeline
-  const moment = moments.findLast((it) => it.from <= choice.at) ?? moments[0]!
-  const { scenario } = moment.site
-  const corners = cornersOf(scenario)
-  const corner = corners.find((it) => it.id === choice.corner) ?? corners[0]!
+  const { moments, scenario } = timeline
+  const { moment, corner } = findCase(timeline, choice)
   const instant = solveInstant(moment, choice.livening, corner, { second: choice.second, cache })
   if (isUnsolvable(instant)) return { ...instant, choice }
   return {
@@ -78,6 +72,6 @@ export function circuitOf(
     })),
     moments: moments.map((it) => it.from),
     livenings: ['none', ...scenario.livenings.map((it) => it.id)],
-    corners: corners.map((it) => it.id),
+    corners: cornersOf(scenario).map((it) => it.id),
   }
 }

@@ -5,6 +5,7 @@ import type {
   Feelers,
   FittedThing,
   GroundGrid,
+  GroundHazard,
   Instant,
   Order,
   Result,
@@ -12,12 +13,20 @@ import type {
 } from '../../engine'
 import type { CircuitAnswer, CircuitChoice } from './circuitOf'
 import type { JobHead } from '../stores/jobStore'
+import type { ShownCase } from './shownCase'
 
-/** One livening at one moment, ready to be drawn. */
-export interface DrawnLivening {
-  readonly livening: string
-  /** Job second of the moment. */
-  readonly at: number
+/** What is drawn of one stretch of a livening. */
+export interface StretchPicture {
+  readonly instant: Instant
+  readonly grid: GroundGrid
+  /** Volt at each point, row by row. */
+  readonly volts: readonly number[]
+  /** Where a pace is too high, and from where on it is not. */
+  readonly ground: GroundHazard
+}
+
+/** One livening at one moment, ready to be drawn; the picture is that of its start. */
+export interface DrawnLivening extends StretchPicture, ShownCase {
   readonly belief: Belief
   /** What everybody was at: postures follow it. */
   readonly doing: readonly {
@@ -26,15 +35,13 @@ export interface DrawnLivening {
     readonly thing: string | null
     readonly item: string | null
   }[]
-  readonly instant: Instant
   readonly siteRise: number
   readonly liveCurrent: number
   readonly duration: number
   readonly clearedBy: string
   readonly exposures: readonly Exposure[]
-  readonly grid: GroundGrid
-  /** Volt at each point, row by row. */
-  readonly volts: readonly number[]
+  /** What two hands can be laid on. */
+  readonly handholds: readonly string[]
 }
 
 /** Something taken away, soil or relay changed: what then reaches each person at that moment. */
@@ -45,8 +52,18 @@ export interface Supposition {
   readonly relay: number
 }
 
+/** The worst of everything that was tried: of which person, where and how, and what reached them there. */
+export interface WorstCase {
+  readonly of: ShownCase
+  readonly exposure: Exposure
+  /** Layers that may fail counted as failed. */
+  readonly layers: 'hold' | 'fail'
+}
+
 export interface Graded {
   readonly result: Result
+  readonly worst: WorstCase | null
+  /** What struck; where nothing did, the worst case. */
   readonly drawn: DrawnLivening | null
   readonly without: readonly WithoutThing[]
   readonly fitted: readonly FittedThing[]
@@ -73,8 +90,7 @@ export type Question =
       readonly ask: 'suppose'
       readonly head: JobHead
       readonly orders: readonly Order[]
-      readonly at: number
-      readonly livening: string
+      readonly of: ShownCase
       readonly supposition: Supposition
     }
   | {
@@ -83,12 +99,21 @@ export type Question =
       readonly orders: readonly Order[]
       readonly choice: CircuitChoice
     }
+  /** What has reached whom by a second of the livening; the picture of its stretch too, where it is wanted. */
+  | {
+      readonly ask: 'second'
+      readonly head: JobHead
+      readonly orders: readonly Order[]
+      readonly of: ShownCase
+      readonly second: number
+      readonly index: number
+      readonly hasPicture: boolean
+    }
   | {
       readonly ask: 'feel'
       readonly head: JobHead
       readonly orders: readonly Order[]
-      readonly at: number
-      readonly livening: string
+      readonly of: ShownCase
       readonly feelers: Feelers
     }
 
@@ -96,6 +121,13 @@ export type Answer =
   | { readonly tell: 'circuit'; readonly circuit: CircuitAnswer }
   /** Null: nothing to lay a hand on, or nothing worth a number. */
   | { readonly tell: 'felt'; readonly feelers: Feelers; readonly exposure: Exposure | null }
+  | {
+      readonly tell: 'second'
+      readonly second: number
+      readonly index: number
+      readonly soFar: readonly Exposure[]
+      readonly picture: StretchPicture | null
+    }
   | { readonly tell: 'progress'; readonly done: number; readonly total: number }
   | { readonly tell: 'graded'; readonly graded: Graded }
   | { readonly tell: 'drawn'; readonly drawn: DrawnLivening | null }

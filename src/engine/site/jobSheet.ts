@@ -4,6 +4,7 @@
  */
 import type { Soil } from '../physics/soil'
 import type { GroundPoint } from './place'
+import { networkSheet, type NetworkSheet } from './networkSheet'
 import type { Pole } from './pole'
 import { placeSheet, type PlaceSheet } from './placeSheet'
 import type { Conductor, Feeder, LowVoltage, Scenario, ScenarioPerson, ThingId } from './scenario'
@@ -40,6 +41,7 @@ export interface JobSheet {
   readonly hazards: readonly { readonly id: string; readonly at: GroundPoint }[]
   readonly work: { readonly conductor: ThingId; readonly item: string }
   readonly place: PlaceSheet
+  readonly network: NetworkSheet
 }
 
 export function jobSheet(scenario: Scenario): JobSheet {
@@ -79,5 +81,6 @@ export function jobSheet(scenario: Scenario): JobSheet {
     hazards: scenario.hazards.map(({ id, at }) => ({ id, at })),
     work: { conductor: scenario.work.conductor, item: scenario.work.item },
     place: placeSheet(scenario),
+    network: networkSheet(scenario),
   }
 }

@@ -2,25 +2,28 @@
 import type { Belief } from '../../../engine'
 import { type Speaker, amperes, say, timeOfDay, volts } from '../../../text'
 import type { Graded } from '../../workers/grading'
+import { liveningWords } from '../livening/caseWords'
 import { VerdictWords, pathWords, personName } from '../livening/ExposureRow'
+import { caseLine } from './caseLine'
 
 export function CouldHave({ graded, belief, speaker }: { graded: Graded; belief: Belief; speaker: Speaker }) {
   const { sweep, swept, unsolved } = graded.result
-  const ordered = [...sweep].sort((a, b) => b.exposure.judged / b.exposure.limit - a.exposure.judged / a.exposure.limit)
-  const worst = ordered[0]
+  const ordered = [...sweep].sort((a, b) => rank[b.verdict] - rank[a.verdict] || largest(b) - largest(a))
+  const { worst } = graded
   return (
     <>
       <h2 className='sec gap'>{say('could.title')}</h2>
       {worst ? (
         <p>
           {say('could.sentence', {
-            time: timeOfDay(belief.sheet.startsAt + worst.at).slice(0, 5),
-            what: worst.livening === 'none' ? say('could.asSet') : speaker.say(`livening.${worst.livening}`),
-            who: personName(speaker, worst.person),
+            when: caseLine(worst.of, belief, speaker),
+            who: personName(speaker, worst.exposure.person),
+            path: pathWords(speaker, worst.exposure),
             voltage: volts(worst.exposure.prospectiveVoltage),
             current: amperes(worst.exposure.bodyCurrent),
           })}{' '}
-          <VerdictWords exposure={worst.exposure} speaker={speaker} />
+          <VerdictWords exposure={worst.exposure} />
+          {worst.layers === 'fail' && ` ${say('mattered.fails')}`}
         </p>
       ) : (
         <p className='q'>{say('could.nothing')}</p>
@@ -44,7 +47,7 @@ export function CouldHave({ graded, belief, speaker }: { graded: Graded; belief:
                 <td>{personName(speaker, it.person)}</td>
                 <td>{pathWords(speaker, it.exposure)}</td>
                 <td className='n'>{timeOfDay(belief.sheet.startsAt + it.at).slice(0, 5)}</td>
-                <td>{it.livening === 'none' ? say('could.asSet') : speaker.say(`livening.${it.livening}`)}</td>
+                <td>{liveningWords(it.livening, speaker)}</td>
                 <td className='num'>{amperes(it.exposure.bodyCurrent)}</td>
                 <td>{speaker.say(`limit.${it.verdict}`)}</td>
               </tr>
@@ -67,3 +70,8 @@ export function CouldHave({ graded, belief, speaker }: { graded: Graded; belief:
     </>
   )
 }
+
+const rank = { below: 0, marginal: 1, above: 2 } as const
+
+/** Of all corners. */
+const largest = ({ ratios }: Graded['result']['sweep'][number]): number => Math.max(...Object.values(ratios))

@@ -2,19 +2,16 @@
 import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
 import { say } from '../../../text'
-import { download } from '../../storage/download'
-import { exportResult } from '../../stores/exportResult'
-import { exportRun } from '../../stores/exportRun'
 import { gradeJob, gradeStore } from '../../stores/gradeStore'
 import { jobStore } from '../../stores/jobStore'
-import { backTo } from '../../stores/orders'
-import { goTo } from '../../stores/viewStore'
 import type { Graded } from '../../workers/grading'
 import { LiveningSheet, oneSentence } from '../livening/LiveningSheet'
 import { Working } from '../livening/Working'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
+import { caseLine } from './caseLine'
 import { CouldHave } from './CouldHave'
+import { DebriefFoot, type Sheet } from './DebriefFoot'
 import { Findings } from './Findings'
 import { Marks } from './Marks'
 import { Mattered } from './Mattered'
@@ -22,8 +19,6 @@ import { PeopleTable } from './PeopleTable'
 import { PrintHead } from './PrintHead'
 import { Suppose } from './Suppose'
 import { WhatHeld } from './WhatHeld'
-
-type Sheet = 'debrief' | 'drawing' | 'suppose'
 
 export function DebriefPlace({ onMarks }: { onMarks?: () => void }) {
   const [sheet, setSheet] = useState<Sheet>('debrief')
@@ -50,9 +45,7 @@ interface SheetsProps {
 function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
   const belief = useBelief()
   const speaker = useSpeaker()
-  const head = useStore(jobStore, (job) => job.head)
   const { result, drawn } = graded
-  const first = firstDeviation(graded)
   return (
     <>
       <PrintHead graded={graded} />
@@ -69,42 +62,14 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
               })}
             </span>
           </p>
+          {!result.visible && graded.worst && (
+            <>
+              <h2 className='sec gap'>{say('people.couldHave')}</h2>
+              <p className='q'>{caseLine(graded.worst.of, belief, speaker)}</p>
+            </>
+          )}
           <PeopleTable graded={graded} speaker={speaker} />
           <WhatHeld graded={graded} speaker={speaker} />
-          <div className='foot'>
-            <button type='button' className='btn' disabled={!drawn} onClick={() => onSheet('drawing')}>
-              {say('debrief.drawing')}
-            </button>
-            <button type='button' className='btn' disabled={!drawn} onClick={() => onSheet('suppose')}>
-              {say('debrief.suppose')}
-            </button>
-            <button type='button' className='btn' onClick={() => print()}>
-              {say('debrief.print')}
-            </button>
-            <button type='button' className='btn' onClick={() => download('result.json', exportResult(result))}>
-              {say('debrief.result')}
-            </button>
-            <button type='button' className='btn' onClick={() => download('run.json', exportRun())}>
-              {say('runs.export')}
-            </button>
-            {onMarks && (
-              <button type='button' className='btn' onClick={onMarks}>
-                {say('assess.marksTitle')}
-              </button>
-            )}
-            {head?.purpose === 'practise' && first !== null && (
-              <button
-                type='button'
-                className='btn go'
-                onClick={() => {
-                  backTo(first)
-                  goTo('site')
-                }}
-              >
-                {say('debrief.retry', { number: first })}
-              </button>
-            )}
-          </div>
         </section>
         <section className='stack scroll' tabIndex={0} aria-label={say('debrief.findings')}>
           <Findings graded={graded} belief={belief} speaker={speaker} />
@@ -113,12 +78,7 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
           <Marks graded={graded} speaker={speaker} />
         </section>
       </div>
+      <DebriefFoot graded={graded} onSheet={onSheet} {...(onMarks ? { onMarks } : {})} />
     </>
   )
-}
-
-/** Orders given before the first deviation. */
-function firstDeviation({ result }: Graded): number | null {
-  const first = result.findings.find((finding) => finding.entry >= 0)
-  return first ? first.entry : null
 }

@@ -32,7 +32,7 @@ export function Findings({ graded, belief, speaker }: { graded: Graded; belief: 
                 {[
                   finding.who ? speaker.say(`person.${finding.who}`) : '',
                   speaker.say(`element.${finding.element}`),
-                  rule?.source ?? '',
+                  sentence(rule?.source ?? ''),
                   finding.recovered ? say('findings.recovered') : say('findings.open'),
                 ]
                   .filter(Boolean)
@@ -49,3 +49,5 @@ export function Findings({ graded, belief, speaker }: { graded: Graded; belief: 
     </>
   )
 }
+
+const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`

@@ -15,6 +15,7 @@ import {
 import { type Speaker, amperes, percent, say, timeOfDay, volts } from '../../../text'
 import { matteredStore, stopWeighing, weighThings } from '../../stores/matteredStore'
 import type { Graded } from '../../workers/grading'
+import { cornerWords, liveningWords } from '../livening/caseWords'
 import { personName } from '../livening/ExposureRow'
 import { materials, thingKey, thingWords } from './WhatHeld'
 
@@ -75,7 +76,7 @@ function whenWords(
 ) {
   return say('mattered.when', {
     time: timeOfDay(belief.sheet.startsAt + at).slice(0, 5),
-    what: whom.livening === 'none' ? say('could.asSet') : speaker.say(`livening.${whom.livening}`),
+    what: liveningWords(whom.livening, speaker),
     who: `${personName(speaker, whom.person)}: ${speaker.say(`path.${whom.path}`)}`,
   })
 }
@@ -134,12 +135,6 @@ function SharedOut({ shares, speaker }: { shares: Shares; speaker: Speaker }) {
 
 /** Less than this part of the largest is no difference that anybody could act on. */
 const leastShown = 0.001
-
-const cornerWords = (corner: string, speaker: Speaker): string =>
-  corner
-    .split(' ')
-    .map((part) => speaker.say(`corner.${part}`))
-    .join(', ')
 
 /** From the line where nothing is: to the right taken off, to the left added. */
 function ShareBar({ share, left, right, kind }: { share: number; left: number; right: number; kind: string }) {

@@ -29,7 +29,7 @@ export function PeopleTable({ graded, speaker }: { graded: Graded; speaker: Spea
             <td className='num'>{amperes(it.bodyCurrent)}</td>
             <td className='num'>{exposureTime(it)}</td>
             <td>
-              <VerdictWords exposure={it} speaker={speaker} />
+              <VerdictWords exposure={it} />
             </td>
           </tr>
         ))}

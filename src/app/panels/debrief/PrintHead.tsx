@@ -1,6 +1,7 @@
 /** Head of the printed record: caution first, then whose run it is. Shown on paper only. */
 import { useStore } from 'zustand'
 import { say } from '../../../text'
+import { cautionOf } from '../../storage/packShelf'
 import { jobStore } from '../../stores/jobStore'
 import type { Graded } from '../../workers/grading'
 import { BrandMark } from '../drawing/Marks'
@@ -16,6 +17,7 @@ export function PrintHead({ graded }: { graded: Graded }) {
         <BrandMark /> <b>{say('app.name')}</b>
         <span>{say('print.record', { purpose: say(`purpose.${head.purpose}`) })}</span>
       </div>
+      <p className='printcaution'>{cautionOf(head.pack)}</p>
       <p className='printcaution'>{say('app.caution.full')}</p>
       <dl className='form'>
         <dt>{say('block.scenario')}</dt>
@@ -31,7 +33,6 @@ export function PrintHead({ graded }: { graded: Graded }) {
         <dt>{say('block.version')}</dt>
         <dd className='n'>{graded.engine.slice(0, 16)}</dd>
       </dl>
-      <p className='note'>{speaker.has('pack.caution') ? speaker.say('pack.caution') : ''}</p>
     </div>
   )
 }

@@ -102,7 +102,7 @@ export function Suppose({ graded, onBack }: { graded: Graded; onBack: () => void
                     <td>{pathWords(speaker, shownExposure)}</td>
                     <td className='num'>{was ? amperes(was.bodyCurrent) : '–'}</td>
                     <td className='num'>{is ? amperes(is.bodyCurrent) : '–'}</td>
-                    <td>{is ? <VerdictWords exposure={is} speaker={speaker} /> : say('held.nothing')}</td>
+                    <td>{is ? <VerdictWords exposure={is} /> : say('held.nothing')}</td>
                   </tr>
                 )
               })}

@@ -59,7 +59,7 @@ export function WhatHeld({ graded, speaker }: { graded: Graded; speaker: Speaker
               <td className='num'>{amperes(row.withoutIt?.bodyCurrent ?? 0)}</td>
               <td>
                 {row.withoutIt ? (
-                  <VerdictWords exposure={row.withoutIt} speaker={speaker} />
+                  <VerdictWords exposure={row.withoutIt} />
                 ) : (
                   <span className='q'>{say('held.nothing')}</span>
                 )}

@@ -6,6 +6,7 @@ import { SitePlan } from '../drawing/SitePlan'
 import { Aim, HazardMark } from '../drawing/Marks'
 import type { Scale } from '../drawing/pen'
 import { viewOfSite } from '../drawing/viewOfSite'
+import { PlacePlan } from './PlacePlan'
 import { giveDraft } from '../site/giving'
 import { viewStore } from '../../stores/viewStore'
 
@@ -35,6 +36,7 @@ export function HazardPlan({ belief, speaker }: { belief: Belief; speaker: Speak
       >
         {(scale) => (
           <>
+            <PlacePlan belief={belief} speaker={speaker} scale={scale} width={616} height={330} />
             {hazards.map(({ id, at }) => (
               <Spot
                 key={id}

@@ -2,6 +2,7 @@
 import type { Belief } from '../../../engine'
 import { type Speaker, plain, say, timeOfDay } from '../../../text'
 import { crewInOrder } from '../site/crewInOrder'
+import { lineWords, networkFacts, neutralNotes, poleWords } from './networkWords'
 import { protectionNotes, relaySetting } from './protectionWords'
 
 export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
@@ -15,9 +16,9 @@ export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Spea
       <p className='ordertext'>{speaker.say('scenario.order')}</p>
       <dl className='form'>
         <dt>{say('facts.pole')}</dt>
-        <dd>
-          {say('facts.poleValue', { number: sheet.pole.number, height: sheet.pole.height + sheet.pole.buttLength })}
-        </dd>
+        <dd>{poleWords(sheet)}</dd>
+        <dt>{say('job.line')}</dt>
+        <dd>{lineWords(sheet)}</dd>
         <dt>{say('job.permit')}</dt>
         <dd>{speaker.say(`permit.${paper.permit}`)}</dd>
       </dl>
@@ -46,7 +47,13 @@ export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Spea
           ))}
         </tbody>
       </table>
-      <p className='note'>{protectionNotes(sheet.feeders, speaker).join(' ')}</p>
+      <p className='note'>{[...protectionNotes(sheet.feeders, speaker), ...neutralNotes(sheet, speaker)].join(' ')}</p>
+      <h2 className='sec gap'>{say('network.on')}</h2>
+      <dl className='form'>
+        {networkFacts(sheet, speaker).map(({ id, name, words }) => (
+          <FactLine key={id} name={name} words={words} />
+        ))}
+      </dl>
       <h2 className='sec gap nature'>{say('job.ground')}</h2>
       <dl className='form nature'>
         {sheet.soil.layers.map((layer, i) => (
@@ -74,7 +81,7 @@ export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Spea
       </h2>
       <dl className='form'>
         {crewInOrder(belief).map((person) => (
-          <CrewLine key={person.id} name={speaker.say(`person.${person.id}`)} state={signedAt(belief, person.id)} />
+          <FactLine key={person.id} name={speaker.say(`person.${person.id}`)} words={signedAt(belief, person.id)} />
         ))}
       </dl>
     </>
@@ -92,11 +99,11 @@ function Layer({ name, value }: { name: string; value: number }) {
   )
 }
 
-function CrewLine({ name, state }: { name: string; state: string }) {
+function FactLine({ name, words }: { name: string; words: string }) {
   return (
     <>
       <dt>{name}</dt>
-      <dd>{state}</dd>
+      <dd>{words}</dd>
     </>
   )
 }

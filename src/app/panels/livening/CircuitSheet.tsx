@@ -7,6 +7,7 @@ import type { CircuitChoice, ShownCircuit } from '../../workers/circuitOf'
 import type { DrawnLivening } from '../../workers/grading'
 import { useSpeaker } from '../useSpeaker'
 import { Working } from './Working'
+import { cornerWords } from './caseWords'
 import { type CircuitPart, circuitParts, partOf } from './circuitParts'
 
 export function CircuitSheet({ drawn, onBack }: { drawn: DrawnLivening; onBack: () => void }) {
@@ -15,7 +16,8 @@ export function CircuitSheet({ drawn, onBack }: { drawn: DrawnLivening; onBack: 
   const [choice, setChoice] = useState<CircuitChoice>({
     at: drawn.at,
     livening: drawn.livening,
-    corner: 'declared',
+    corner: drawn.corner,
+    joint: drawn.joint,
     second: 0,
   })
   useEffect(() => askCircuit(choice), [choice])
@@ -59,7 +61,7 @@ function Choices({ drawn, shown, choice, onChoice, speaker }: ChoicesProps) {
         label={say('circuit.moment')}
         value={String(shown.moments.findLast((it) => it <= choice.at) ?? 0)}
         options={shown.moments.map((at) => [String(at), timeOfDay(drawn.belief.sheet.startsAt + at)])}
-        onChange={(at) => change({ at: Number(at) })}
+        onChange={(at) => change({ at: Number(at), joint: 0 })}
       />
       <Choice
         label={say('circuit.livening')}
@@ -82,13 +84,6 @@ function Choices({ drawn, shown, choice, onChoice, speaker }: ChoicesProps) {
     </div>
   )
 }
-
-/** `soil-low fixing-high` in words. */
-const cornerWords = (id: string, speaker: Speaker): string =>
-  id
-    .split(' ')
-    .map((part) => speaker.say(`corner.${part}`))
-    .join(', ')
 
 interface ChoiceProps {
   readonly label: string

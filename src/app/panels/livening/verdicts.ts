@@ -13,15 +13,6 @@ const strokes: Readonly<Record<string, number>> = {
 
 export const strokesOf = (exposure: Exposure): number => strokes[exposure.zone] ?? 0
 
-/** On the foot-to-foot path the legs lock before anything else. */
-export function verdictKey(exposure: Exposure): string {
-  if (exposure.zone === 'AC-3' && exposure.shockPath === 'foot-foot') return 'zone.AC-3.feet'
-  return `zone.${exposure.zone}`
-}
-
-/** More than this burns, amperes. */
-export const burnsFrom = 1
-
 const joints: readonly (readonly [string, readonly Joint[], PostureName])[] = [
   ['hand-hand', ['handLeft', 'elbowLeft', 'neck', 'elbowRight', 'handRight'], 'standing'],
   ['hand-thigh', ['handLeft', 'elbowLeft', 'neck', 'hip', 'thigh'], 'reaching'],

@@ -1,0 +1,66 @@
+/** What can be done with a debrief: looked into, tried otherwise, kept; and, while practising, tried again. */
+import { useStore } from 'zustand'
+import { say } from '../../../text'
+import { download } from '../../storage/download'
+import { exportResult } from '../../stores/exportResult'
+import { exportRun } from '../../stores/exportRun'
+import { jobStore } from '../../stores/jobStore'
+import { backTo } from '../../stores/orders'
+import { goTo } from '../../stores/viewStore'
+import type { Graded } from '../../workers/grading'
+
+export type Sheet = 'debrief' | 'drawing' | 'suppose'
+
+export interface DebriefFootProps {
+  readonly graded: Graded
+  readonly onSheet: (sheet: Sheet) => void
+  readonly onMarks?: () => void
+}
+
+export function DebriefFoot({ graded, onSheet, onMarks }: DebriefFootProps) {
+  const purpose = useStore(jobStore, (job) => job.head?.purpose)
+  const { result, drawn } = graded
+  const first = firstDeviation(graded)
+  return (
+    <div className='foot'>
+      <button type='button' className='btn' disabled={!drawn} onClick={() => onSheet('drawing')}>
+        {say('debrief.drawing')}
+      </button>
+      <button type='button' className='btn' disabled={!drawn} onClick={() => onSheet('suppose')}>
+        {say('debrief.suppose')}
+      </button>
+      <button type='button' className='btn' onClick={() => print()}>
+        {say('debrief.print')}
+      </button>
+      <button type='button' className='btn' onClick={() => download('result.json', exportResult(result))}>
+        {say('debrief.result')}
+      </button>
+      <button type='button' className='btn' onClick={() => download('run.json', exportRun())}>
+        {say('runs.export')}
+      </button>
+      {onMarks && (
+        <button type='button' className='btn' onClick={onMarks}>
+          {say('assess.marksTitle')}
+        </button>
+      )}
+      {purpose === 'practise' && first !== null && (
+        <button
+          type='button'
+          className='btn go'
+          onClick={() => {
+            backTo(first)
+            goTo('site')
+          }}
+        >
+          {say('debrief.retry', { number: first })}
+        </button>
+      )}
+    </div>
+  )
+}
+
+/** Orders given before the first deviation. */
+function firstDeviation({ result }: Graded): number | null {
+  const first = result.findings.find((finding) => finding.entry >= 0)
+  return first ? first.entry : null
+}
