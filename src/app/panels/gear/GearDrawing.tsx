@@ -1,6 +1,7 @@
-/** Each type of gear as a surveyor would sketch it, coloured by what it is made of. No state of the item shows here. */
+/** Each type of gear as a surveyor would sketch it, coloured by what it is made of, with what looks at this item showed. */
 import type { ReactNode } from 'react'
 import { Hatch } from '../drawing/Lines'
+import { GearMarks } from './GearMarks'
 
 const fill = (material: string) => ({ fill: `var(--m-${material})` })
 
@@ -269,7 +270,14 @@ const drawings: Readonly<Record<string, ReactNode>> = {
   ),
 }
 
-export function GearDrawing({ type, name }: { type: string; name: string }) {
+interface GearDrawingProps {
+  readonly type: string
+  readonly name: string
+  /** What looks at this item told, by the names of the catalogue; nothing of it shows before. */
+  readonly seen: readonly string[]
+}
+
+export function GearDrawing({ type, name, seen }: GearDrawingProps) {
   return (
     <svg viewBox='0 0 640 260' width='100%' role='img' aria-label={name} className='geardrawing'>
       <defs>
@@ -278,6 +286,7 @@ export function GearDrawing({ type, name }: { type: string; name: string }) {
       {drawings[type] ?? (
         <rect x='220' y='70' width='200' height='120' className='d-edge' style={{ fill: 'var(--field)' }} />
       )}
+      <GearMarks type={type} seen={seen} />
       <path d='M0 252H640' className='d-grid' />
     </svg>
   )

@@ -38,7 +38,7 @@ export function ItemSheet({ item, next, belief, speaker }: ItemSheetProps) {
         </div>
       </div>
       <div className='itembody'>
-        <GearDrawing type={item.type} name={speaker.say(`gear.${item.type}`)} />
+        <GearDrawing type={item.type} name={speaker.say(`gear.${item.type}`)} seen={seenOn(item)} />
         <Tag item={item} speaker={speaker} />
       </div>
       <div className='itemfoot'>
@@ -64,6 +64,12 @@ export function ItemSheet({ item, next, belief, speaker }: ItemSheetProps) {
       </div>
     </>
   )
+}
+
+/** Names of the findings of all looks: the last part of what each of them says. */
+const seenOn = ({ type, evidence }: ItemBelief): readonly string[] => {
+  const start = `gear.${type}.look.`
+  return [...new Set(evidence.flatMap(({ says }) => (says.startsWith(start) ? [says.slice(start.length)] : [])))]
 }
 
 function Tag({ item, speaker }: { item: ItemBelief; speaker: Speaker }) {

@@ -1,5 +1,5 @@
 /** The shaft of a pole by what it is made of: concrete with mould seams and wear, wood with grain and checks, a steel tube on its flange. */
-import { BufferGeometry } from 'three'
+import type { BufferGeometry } from 'three'
 import { at, box, cylinder, indexed, lathe, ring, vector } from '../geometry/shapes'
 import type { Slot } from '../ink/palette'
 import { type Built, built, type Part, part, type Wire, wire } from '../ink/part'

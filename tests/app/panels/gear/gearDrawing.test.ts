@@ -1,0 +1,37 @@
+import { createElement } from 'react'
+import { renderToStaticMarkup } from 'react-dom/server'
+import { expect, test } from 'vitest'
+import { gearCatalogue } from '../../../../src/engine'
+import { GearDrawing } from '../../../../src/app/panels/gear/GearDrawing'
+
+const drawn = (type: string, seen: readonly string[]): string =>
+  renderToStaticMarkup(createElement(GearDrawing, { type, name: type, seen }))
+
+const visible = [...gearCatalogue.values()].map(({ id, defects }) => ({
+  type: id,
+  ids: defects.filter(({ foundBy }) => foundBy === 'look').map((it) => it.id),
+}))
+
+test('whatever a look can find changes the drawing of its item, each in a way of its own', () => {
+  let findings = 0
+  for (const { type, ids } of visible) {
+    const pictures = [drawn(type, []), ...ids.map((id) => drawn(type, [id]))]
+    expect(new Set(pictures).size, `${type}: ${ids.join(', ')}`).toBe(ids.length + 1)
+    findings += ids.length
+  }
+  expect(findings).toBeGreaterThan(80)
+})
+
+test('two findings on one item are both drawn', () => {
+  const both = drawn('boots', ['mud', 'nail-hole-left'])
+  const mark = (id: string): string => drawn('boots', [id]).replace(drawn('boots', []), '')
+  for (const id of ['mud', 'nail-hole-left']) {
+    const sound = drawn('boots', [])
+    const one = mark(id)
+    const only = [...one.matchAll(/ d="([^"]+)"| r="([^"]+)"/g)]
+      .map(([text]) => text)
+      .filter((text) => !sound.includes(text))
+    expect(only.length).toBeGreaterThan(0)
+    for (const text of only) expect(both).toContain(text)
+  }
+})
