@@ -14,6 +14,7 @@ import { joiningLeads } from './bodies/bodyPorts'
 import { answerBystander } from './bystander'
 import { fittedOf, type Fitted } from './circuit/fitted'
 import { isComputed } from './circuit/livening'
+import { isHeldByFeeders } from './circuit/sources'
 import { clampId, leadPieceId } from './circuit/nodes'
 import { inCorner, type Corner } from './corner'
 import type { Exposure, Story, StoryAnswer } from './exposure'
@@ -63,7 +64,12 @@ function standingLivening(site: Site, id: string): Livening | 'none' {
   if (id === 'none') return 'none'
   const livening = site.scenario.livenings.find((it) => it.id === id)
   invariant(livening, 'a livening of the scenario', id)
-  return findRemovedCause(site, livening) === undefined ? livening : 'none'
+  return isStanding(site, livening) ? livening : 'none'
+}
+
+/** Its cause stands, and the line is not held by a feeder that it would only run beside. */
+export function isStanding(site: Site, livening: Livening): boolean {
+  return findRemovedCause(site, livening) === undefined && !isHeldByFeeders(site.scenario, fittedOnce(site), livening)
 }
 
 /** Everybody's answer, crew in order of id, the public last. */

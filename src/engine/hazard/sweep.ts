@@ -5,14 +5,14 @@
  */
 import { isUnsolvable, type Unsolvable } from '../physics/network'
 import type { Body } from '../site/contact'
-import { feedersOf, findRemovedCause } from '../site/liveningTraits'
+import { feedersOf } from '../site/liveningTraits'
 import type { Scenario } from '../site/scenario'
 import type { Site } from '../site/site'
 import { isComputed } from './circuit/livening'
 import { cornersOf, type Corner } from './corner'
 import type { LimitVerdict, WorstExposure } from './exposure'
 import { joinCorners, type CornerAnswer } from './joinCorners'
-import { answersOf, fittedOnce, lineOf } from './liven'
+import { answersOf, fittedOnce, isStanding, lineOf } from './liven'
 import type { StateAnswer } from './stateAnswer'
 import { createSweepCache, type SweepCache } from './sweepCache'
 
@@ -128,7 +128,7 @@ function livenings(site: Site): readonly string[] {
   const standing = site.scenario.livenings.filter((it) => {
     return (
       isComputed(it) &&
-      findRemovedCause(site, it) === undefined &&
+      isStanding(site, it) &&
       feedersOf(site.scenario, it).every((feeder) => !feedersOut.includes(feeder))
     )
   })

@@ -9,6 +9,7 @@ import { declaredCorner } from '../../../src/engine/hazard/corner'
 import { lineOf, liven } from '../../../src/engine/hazard/liven'
 import type { LineStory } from '../../../src/engine/hazard/lineStory'
 import { pickedUpVoltage } from '../../../src/engine/hazard/pickedUp'
+import { sweep } from '../../../src/engine/hazard/sweep'
 import { createSweepCache, type SweepCache } from '../../../src/engine/hazard/sweepCache'
 import { magnitude } from '../../../src/engine/math/complex'
 import { bodiesAt } from '../../../src/engine/site/bodies'
@@ -84,6 +85,42 @@ describe('a neutral wire', () => {
     const { scenario } = isolatedSite(inScenario(allOf(multiEarthed(), besides({ from: -500, to: 400 }))))
     const earths = section(scenario).filter((it) => it.kind === 'impedance' && it.id.startsWith('neutral/earth-'))
     expect(earths).toHaveLength(10)
+  })
+})
+
+describe('somebody’s own source before the line is isolated', () => {
+  const inverter: Change = inScenario(() => ({
+    embedded: [
+      {
+        id: 'set-1',
+        kind: 'inverter',
+        transformer: 't1',
+        at: { x: -120, y: 20 },
+        phases: ['A', 'B', 'C'],
+        rating: 10_000,
+        limit: 1.2,
+        trips: 'never',
+      },
+    ],
+  }))
+  const at = (...changes: readonly Change[]) => {
+    const site = isolatedSite(backFed(), inverter, workerAloft, ...changes)
+    const { scenario } = site
+    const { unsolved } = sweep({ scenario, moments: [{ from: 0, ...momentOf(site) }] }, sharedCache)
+    return { isSolved: unsolved.length === 0, line: lineAt(site, 'set-on') }
+  }
+
+  it('an inverter beside the feeder that held the line had no answer, and no run on that site could pass', () => {
+    const { isSolved, line } = at(bladesClosed('switch-27', 'A', 'B', 'C'))
+    expect(isSolved).toBe(true)
+    expect(line.feeders).toEqual(['f1'])
+  })
+
+  it('once the line is isolated it lifts it', () => {
+    const { isSolved, line } = at()
+    expect(isSolved).toBe(true)
+    expect(line.feeders).toEqual(['set-1'])
+    expect(magnitude(line.phases[0]!.view.voltage('conductor-b@pole'))).toBeGreaterThan(0.9 * phaseVoltage)
   })
 })
 

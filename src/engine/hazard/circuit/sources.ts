@@ -5,6 +5,8 @@
 import type { Livening, Scenario, ThingId } from '../../site/scenario'
 import type { Fitted } from './fitted'
 import { feedersOf } from '../../site/liveningTraits'
+import { requireEmbedded } from './embeddedSource'
+import { requireTransformer } from './transformer'
 
 /** @param livening already known to have its cause, or `none` */
 export function feedersReaching(scenario: Scenario, fitted: Fitted, livening: Livening | 'none'): readonly ThingId[] {
@@ -25,4 +27,16 @@ export function feedersBeside(
   const tripped = feedersReaching(scenario, fitted, livening).filter((id) => !live.includes(id))
   const beside = (scenario.parallels ?? []).flatMap(({ feeder }) => (feeder === undefined ? [] : [feeder]))
   return [...new Set(beside)].filter((id) => !fitted.feedersOut.includes(id) && !tripped.includes(id)).sort()
+}
+
+/**
+ * A source of somebody's own behind a transformer of which feeders hold every phase already: it runs with them or its owner's
+ * switch stays off, and nothing of it livens the section.
+ */
+export function isHeldByFeeders(scenario: Scenario, fitted: Fitted, livening: Livening): boolean {
+  if (livening.kind !== 'back-feed') return false
+  const { phases } = requireTransformer(scenario, requireEmbedded(scenario, livening.source).transformer)
+  const inService = scenario.switches.filter((at) => !fitted.feedersOut.includes(at.feeder)).map((at) => at.id)
+  const closed = fitted.switches.filter((it) => inService.includes(it.id)).flatMap((it) => it.closed)
+  return phases.every((phase) => closed.includes(phase))
 }
