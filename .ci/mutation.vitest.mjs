@@ -4,6 +4,8 @@ import { defineConfig } from 'vitest/config'
 export default defineConfig({
   test: {
     environment: 'node',
+    // what hangs, the mutation run ends by a clock of its own
+    testTimeout: 120_000,
     include: [
       'tests/engine/physics/**/*.test.ts',
       'tests/engine/math/**/*.test.ts',
