@@ -149,7 +149,10 @@ function useWays({ handling }: SceneInput, layout: SiteState['layout']): readonl
 
 function SiteBatches({ site, input, ways }: { site: SiteState; input: SceneInput; ways: readonly Way[] }) {
   const far = useMemo(skyline, [])
-  const plates = useMemo(() => sitePlates(site.layout), [site.layout])
+  const plates = useMemo(
+    () => sitePlates(site.layout, site.picture, say('gear.register')),
+    [site.layout, JSON.stringify([site.picture.tarp, site.picture.truck])],
+  )
   const { draft: pointed = null, handling } = input
   const handled = handling?.handled ?? null
   const { measured, selection } = input

@@ -8,7 +8,7 @@ import { isUnsolvable, type Element, type Unsolvable } from '../physics/network'
 import type { GroundPoint } from '../site/place'
 import type { Exposure, Story } from './exposure'
 import type { Corner } from './corner'
-import type { LinePhase } from './lineStory'
+import { phaseAt, type LinePhase } from './lineStory'
 import { lineOf, liven, scenarioInCorner, type LiveMoment } from './liven'
 import { createSweepCache, type SweepCache } from './sweepCache'
 
@@ -38,6 +38,14 @@ export interface InstantElectrode {
   readonly ohm: readonly number[]
 }
 
+/** A stretch of the story in which nothing changes. */
+export interface Stretch {
+  readonly from: number
+  readonly to: number
+  readonly isLive: boolean
+  readonly shot: number
+}
+
 export interface Instant {
   readonly kind: 'instant'
   readonly livening: string
@@ -45,6 +53,8 @@ export interface Instant {
   /** The stretch of the story that is drawn, seconds from its start. */
   readonly from: number
   readonly to: number
+  /** All of the story, one after the other. */
+  readonly stretches: readonly Stretch[]
   readonly nodes: readonly InstantNode[]
   readonly branches: readonly InstantBranch[]
   readonly electrodes: readonly InstantElectrode[]
@@ -72,7 +82,7 @@ export function solveInstant(
   const story = liven(moment, livening, corner, cache)
   if (story.kind !== 'story') return story
   const second = options.second ?? 0
-  const phase = line.phases.find((it) => second < it.to) ?? line.phases[line.phases.length - 1]!
+  const phase = phaseAt(line, second)
   const { soil } = scenarioInCorner(moment.site.scenario, corner)
   const values = tolerable(50, line.duration, { surface: soil.layers[0]!.resistivity })
   return {
@@ -81,6 +91,7 @@ export function solveInstant(
     corner: corner.id,
     from: phase.from,
     to: phase.to,
+    stretches: line.phases.map(({ from, to, isLive, shot }) => ({ from, to, isLive, shot })),
     ...drawn(phase),
     tolerable: { step: values.step, touch: values.touch, duration: line.duration, beyondRange: values.beyondRange },
     story,

@@ -51,3 +51,8 @@ export interface LineStory {
   /** In time; none of it in whoever touches it. */
   readonly happenings: readonly Happening[]
 }
+
+/** The stretch that holds the second; the last one when all is over. */
+export function phaseAt({ phases }: LineStory, second: number): LinePhase {
+  return phases.find((it) => second < it.to) ?? phases[phases.length - 1]!
+}

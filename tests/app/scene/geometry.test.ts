@@ -4,7 +4,7 @@ import { expect, test } from 'vitest'
 import { routeLead } from '../../../src/app/scene/gear/leads'
 import { box } from '../../../src/app/scene/geometry/shapes'
 import { bakeSolids } from '../../../src/app/scene/ink/bakeSolids'
-import { dashDensity } from '../../../src/app/scene/ink/bakeWires'
+import { dashDensity, dashesPerSecond } from '../../../src/app/stores/flows'
 import { part } from '../../../src/app/scene/ink/part'
 import { stancesOf } from '../../../src/app/scene/people/crew'
 import { solvePosture } from '../../../src/app/scene/people/posture'
@@ -27,7 +27,7 @@ test('the same picture bakes to the same bytes', () => {
   const { layout, picture } = sceneAt(timeline, 'untie')
   const print = (): string => {
     const gear = bakeSolids(gearModel(layout, picture, new Map(), []).built.parts).getAttribute('position').array
-    const line = bakeSolids(lineView(layout, picture.work).parts).getAttribute('position').array
+    const line = bakeSolids(lineView(layout, { cracked: picture.work, carriers: {} }).parts).getAttribute('position').array
     return createHash('sha256').update(Float32Array.from(gear)).update(Float32Array.from(line)).digest('hex')
   }
   expect(print()).toBe(print())
@@ -101,4 +101,6 @@ test('more current, denser dashes, over three decades', () => {
   expect(dashDensity(7, 70)).toBeCloseTo(2 / 3, 9)
   expect(dashDensity(0.7, 70)).toBeCloseTo(1 / 3, 9)
   expect(dashDensity(0.001, 70)).toBe(0)
+  // Nothing may flicker: dashes pass a point slower than anything that flashes.
+  expect(dashesPerSecond).toBeLessThanOrEqual(0.6)
 })

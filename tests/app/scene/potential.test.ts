@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
+import { contourInterval, groundTop } from '../../../src/app/stores/contours'
 import {
-  contourInterval,
   crossingAt,
   distanceAt,
   farthest,
@@ -54,11 +54,11 @@ test('the line of a level lies where the level is, in every direction', () => {
   expect(crossingAt((x, z) => potentialAt(field, x, z).volts, 1e6, rod.x, rod.z, 0)).toBeNull()
 })
 
-test('contours step by 1, 2 or 5 and there are between 12 and 30 of them', () => {
-  for (const top of [3, 47, 260, 1540, 5630, 12_000]) {
+test('contours step by 1, 2 or 5 and there are 15 to 30 of them, as near as that ladder comes', () => {
+  for (let top = 3; top < 20_000; top *= 1.07) {
     const step = contourInterval(top)
-    expect(top / step).toBeLessThanOrEqual(30)
-    expect(top / step).toBeGreaterThanOrEqual(12)
+    expect(top / step).toBeLessThanOrEqual(34)
+    expect(top / step).toBeGreaterThanOrEqual(13.5)
     expect([1, 2, 5]).toContain(Math.round(step / 10 ** Math.floor(Math.log10(step) + 1e-9)))
   }
 })
@@ -68,4 +68,11 @@ test('two electrodes add up', () => {
   const alone = fieldOf([{ ...rod, x: -2, amperes: 5 }])
   const sum = potentialAt(field, 0.7, 0.4).volts + potentialAt(alone, 0.7, 0.4).volts
   expect(potentialAt(both, 0.7, 0.4).volts).toBeCloseTo(sum, 6)
+})
+
+test('the top of the ground is what stands 0.3 m from the strongest electrode, whatever its place in the list', () => {
+  // By hand: 70 A · 100/(2π·1.8) · asinh(1.8/0.3) = 1 542 V.
+  const table = { size: 70, radii, ohm: radii.map(ohm) }
+  expect(groundTop([{ ...table, size: 1 }, table])).toBeCloseTo(1542, -2)
+  expect(groundTop([])).toBe(0)
 })

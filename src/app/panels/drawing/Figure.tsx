@@ -76,8 +76,8 @@ export const postures = {
   },
   reaching: {
     ...onPole,
-    elbowLeft: [0.3, 1.66],
-    handLeft: [0.18, 1.98],
+    elbowLeft: [0.15, 1.62],
+    handLeft: [0.17, 1.98],
     elbowRight: [0.66, 1.12],
     handRight: [0.4, 1.3],
   },

@@ -1,4 +1,5 @@
 /** Drafting lines: wires in plan, dimensions, callouts, leads, hatching. */
+import { FlowLine, type FlowLineProps } from './FlowLine'
 import { type Point, pathOf, tenth } from './pen'
 import { type WireState, stateColour } from './Marks'
 
@@ -120,15 +121,17 @@ export function Callout({
 }
 
 /** Copper between two ink lines, true route; thin for hops and bonds. */
-export function Lead({ path, isThin = false, flow }: { path: string; isThin?: boolean; flow?: number }) {
+export function Lead({ path, isThin = false, flow }: { path: string; isThin?: boolean; flow?: LeadFlow }) {
   return (
     <g className={isThin ? 'd-thin-lead' : undefined}>
       <path d={path} className='d-lead-o' />
       <path d={path} className='d-lead-i' />
-      {flow !== undefined && <path d={path} className='d-flow' style={{ strokeDasharray: `${flow} ${24 - flow}` }} />}
+      {flow && <FlowLine path={path} {...flow} />}
     </g>
   )
 }
+
+type LeadFlow = Pick<FlowLineProps, 'amperes' | 'most' | 'head'>
 
 export function Hatch({
   id,

@@ -1,8 +1,10 @@
 /** The pole looking east along the line: north to the left, south to the right. */
 import type { ReactNode } from 'react'
-import { Figure } from './Figure'
+import type { Currents } from '../../stores/flows'
+import { FlowLine } from './FlowLine'
 import { Callout, Dimension, Hatch, Lead } from './Lines'
 import { Flag, stateColour } from './Marks'
+import { type BodyPath, PeopleElevation } from './PeopleElevation'
 import { type Point, type Scale, makeScale, pathOf, tenth } from './pen'
 import type { SiteView, WireView } from './siteView'
 
@@ -14,7 +16,9 @@ export interface ElevationProps {
   /** Pixels of the pole axis at ground level. */
   readonly origin: Point
   readonly title: string
-  readonly hasFlow?: boolean
+  /** Of a livening: dashes run where current flows, and through whom. */
+  readonly currents?: Currents
+  readonly paths?: ReadonlyMap<string, BodyPath>
   readonly children?: (scale: Scale) => ReactNode
 }
 
@@ -28,7 +32,8 @@ export function SiteElevation({
   perMetre,
   origin,
   title,
-  hasFlow = false,
+  currents,
+  paths,
   children,
 }: ElevationProps) {
   const scale = makeScale(perMetre, origin[0], origin[1])
@@ -44,10 +49,11 @@ export function SiteElevation({
       <Arms site={site} scale={scale} />
       <Cover site={site} scale={scale} />
       <Rods site={site} scale={scale} />
-      <Earthing site={site} scale={scale} hasFlow={hasFlow} />
+      {currents && <PoleFlow site={site} scale={scale} currents={currents} />}
+      <Earthing site={site} scale={scale} {...(currents ? { currents } : {})} />
       <Conductors wires={site.wires} scale={scale} arm={site.pole.arm} isNew={site.isInsulatorNew} />
       <Dimensions site={site} scale={scale} />
-      <PeopleBeside site={site} scale={scale} width={width} />
+      <PeopleElevation site={site} scale={scale} width={width} {...(paths ? { paths } : {})} />
       {children?.(scale)}
       <text x='0' y={height - 20} className='t-q'>
         Looking east,
@@ -251,18 +257,33 @@ function pointOf(thing: string, site: SiteView, scale: Scale): Point {
   return [X(-0.5), Y(site.pole.arm)]
 }
 
-function Earthing({ site, scale, hasFlow }: { site: SiteView; scale: Scale; hasFlow: boolean }) {
+/** Down the inside of the pole. */
+function PoleFlow({ site, scale, currents }: { site: SiteView; scale: Scale; currents: Currents }) {
+  const x = scale.x(-0.03)
+  return (
+    <FlowLine
+      isOnWire
+      path={`M${x} ${scale.y(site.pole.arm - 0.1)}V${scale.y(-site.pole.butt)}`}
+      amperes={currents.of('pole/arm-bolt')}
+      most={currents.most}
+      head={{ at: [x, scale.y(1.2)], along: [0, 1] }}
+    />
+  )
+}
+
+function Earthing({ site, scale, currents }: { site: SiteView; scale: Scale; currents?: Currents }) {
   const { x: X, y: Y } = scale
   return site.leads.map((lead) => {
     const points = lead.on.map((thing) => pointOf(thing, site, scale))
-    const flow = hasFlow ? { flow: 7 } : {}
+    const flowOf = (from: string | undefined, to: string | undefined) =>
+      currents ? { flow: { amperes: currents.of(`piece/${lead.id}/${from}-${to}`), most: currents.most } } : {}
     if (lead.isBond || lead.on.length === 0)
       return points.length > 1 ? (
         <Lead
           key={lead.id}
           isThin
           path={`M${points[0]![0]} ${points[0]![1]}Q${X(-0.5)} ${Y(site.pole.arm - 0.9)} ${points[1]![0]} ${points[1]![1]}`}
-          {...flow}
+          {...flowOf(lead.ends[0], lead.ends[1])}
         />
       ) : null
     const hasEarthEnd = lead.on[0]!.startsWith('rod')
@@ -274,7 +295,7 @@ function Earthing({ site, scale, hasFlow }: { site: SiteView; scale: Scale; hasF
         {rise && (
           <Lead
             path={`M${rise[0]} ${rise[1]}C${tenth((rise[0] + X(0.4)) / 2)} ${Y(0.02)} ${X(0.5)} ${Y(0.05)} ${X(0.45)} ${Y(1.2)}L${X(0.42)} ${Y(6.4)}C${X(0.42)} ${Y(7.4)} ${first[0]} ${Y(7.6)} ${first[0]} ${first[1]}`}
-            {...flow}
+            {...flowOf('earth', lead.ends[1])}
           />
         )}
         {hops.map((to, i) => {
@@ -283,7 +304,7 @@ function Earthing({ site, scale, hasFlow }: { site: SiteView; scale: Scale; hasF
             <Lead
               key={i}
               path={`M${from[0]} ${from[1]}Q${tenth((from[0] + to[0]) / 2)} ${tenth(Math.max(from[1], to[1]) + 34)} ${to[0]} ${to[1]}`}
-              {...flow}
+              {...flowOf(lead.ends[i + (hasEarthEnd ? 1 : 0)], lead.ends[i + (hasEarthEnd ? 2 : 1)])}
             />
           )
         })}
@@ -371,25 +392,4 @@ function Dimensions({ site, scale }: { site: SiteView; scale: Scale }) {
       <Callout at={[X(3.1), Y((1 - 3.1 / 5.5) * (arm - 0.3))]} word={[X(2.7), Y(2.2)]} label='Stay' toLeft />
     </g>
   )
-}
-
-function PeopleBeside({ site, scale, width }: { site: SiteView; scale: Scale; width: number }) {
-  const { x: X, y: Y } = scale
-  return site.people
-    .filter((person) => !person.isFar && Math.abs(person.at.y) < 7)
-    .map((person, i) => {
-      const aloft = person.height > 0.5
-      const x = aloft ? X(-0.1) : Math.min(width - 20, Math.max(16, X(acrossToSheet(person.at.y) + i * 0.35)))
-      return (
-        <Figure
-          key={person.id}
-          x={x}
-          y={Y(person.height)}
-          size={scale.perMetre}
-          posture={person.posture}
-          isMirrored={aloft}
-          hasBoots={person.hasBoots}
-        />
-      )
-    })
 }

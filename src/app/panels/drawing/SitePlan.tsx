@@ -1,5 +1,7 @@
 /** The site from above, north up. */
 import type { ReactNode } from 'react'
+import type { Currents } from '../../stores/flows'
+import { FlowLine } from './FlowLine'
 import { Hatch, Lead, Wire } from './Lines'
 import { Flag, North, ScaleBar } from './Marks'
 import { type Point, type Scale, makeScale, pathOf, tenth } from './pen'
@@ -16,22 +18,14 @@ export interface SitePlanProps {
   readonly children?: (scale: Scale) => ReactNode
   readonly onPoint?: (at: { x: number; y: number }) => void
   readonly title: string
-  readonly hasFlow?: boolean
+  /** Of a livening: dashes run where current flows. */
+  readonly currents?: Currents
 }
 
 const road = { from: 12.6, to: 15.4 }
 const fence = -16
 
-export function SitePlan({
-  site,
-  frame,
-  selectedPersons,
-  ground,
-  children,
-  onPoint,
-  title,
-  hasFlow = false,
-}: SitePlanProps) {
+export function SitePlan({ site, frame, selectedPersons, ground, children, onPoint, title, currents }: SitePlanProps) {
   const { width, height, perMetre, origin } = frame
   const scale = makeScale(perMetre, origin[0], origin[1])
   const { x: X, y: Y } = scale
@@ -77,7 +71,8 @@ export function SitePlan({
         <Lines site={site} scale={scale} width={width} height={height} />
         <Barrier outline={site.barrier} scale={scale} />
         <Stay site={site} scale={scale} />
-        <Leads site={site} scale={scale} hasFlow={hasFlow} />
+        {currents && <WireFlows site={site} scale={scale} width={width} currents={currents} />}
+        <Leads site={site} scale={scale} {...(currents ? { currents } : {})} />
         <Pole scale={scale} />
         {site.truck && <Truck x={X(site.truck.x)} y={Y(site.truck.y)} scale={perMetre} />}
         {site.rods.map((rod) => (
@@ -175,7 +170,7 @@ function Lines({ site, scale, width, height }: { site: SiteView; scale: Scale; w
 const flagShift = (letter: string) => (letter === 'B' ? 32 : 0)
 
 export function spreadOf(site: SiteView, scale: Scale): number {
-  const outer = Math.max(...site.wires.map((wire) => Math.abs(wire.across)), 0.1)
+  const outer = Math.max(...site.wires.map((wire) => Math.abs(wire.across)), 0.6)
   return Math.max(1, 15 / (outer * scale.perMetre))
 }
 
@@ -215,7 +210,44 @@ function Stay({ site, scale }: { site: SiteView; scale: Scale }) {
   )
 }
 
-function Leads({ site, scale, hasFlow }: { site: SiteView; scale: Scale; hasFlow: boolean }) {
+/** West and east of the pole: the section's current comes in on the one and goes on along the other. */
+function WireFlows({
+  site,
+  scale,
+  width,
+  currents,
+}: {
+  site: SiteView
+  scale: Scale
+  width: number
+  currents: Currents
+}) {
+  const spread = spreadOf(site, scale)
+  const x = scale.x(0)
+  return site.wires.map(({ id, across }) => {
+    const y = tenth(scale.y(0) - across * scale.perMetre * spread)
+    return (
+      <g key={id}>
+        <FlowLine
+          isOnWire
+          path={`M0 ${y}H${x}`}
+          amperes={currents.of(`${id}/${site.west}-pole`)}
+          most={currents.most}
+          head={{ at: [x * 0.72, y], along: [1, 0] }}
+        />
+        <FlowLine
+          isOnWire
+          path={`M${x} ${y}H${width}`}
+          amperes={currents.of(`${id}/pole-`)}
+          most={currents.most}
+          head={{ at: [x + (width - x) * 0.28, y], along: [1, 0] }}
+        />
+      </g>
+    )
+  })
+}
+
+function Leads({ site, scale, currents }: { site: SiteView; scale: Scale; currents?: Currents }) {
   return site.leads
     .filter((lead) => !lead.isBond && lead.on[0]?.startsWith('rod'))
     .map((lead) => {
@@ -224,7 +256,12 @@ function Leads({ site, scale, hasFlow }: { site: SiteView; scale: Scale; hasFlow
       const start: Point = [scale.x(rod.x), scale.y(rod.y)]
       const end: Point = [scale.x(0), scale.y(0)]
       const bend: Point = [start[0] + (end[0] - start[0]) * 0.5 + 4, start[1] + (end[1] - start[1]) * 0.5 + 5]
-      return <Lead key={lead.id} path={pathOf([start, bend, end])} {...(hasFlow ? { flow: 7 } : {})} />
+      const flow = currents && {
+        amperes: currents.of(`piece/${lead.id}/earth-`),
+        most: currents.most,
+        head: { at: bend, along: [end[0] - start[0], end[1] - start[1]] as const },
+      }
+      return <Lead key={lead.id} path={pathOf([start, bend, end])} {...(flow ? { flow } : {})} />
     })
 }
 

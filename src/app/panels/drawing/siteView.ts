@@ -29,6 +29,8 @@ export interface LeadView {
   readonly id: string
   /** `rod` or the conductors, arm, wires it is clamped on, in order of its ends. */
   readonly on: readonly string[]
+  /** Names of those ends, in the same order. */
+  readonly ends: readonly string[]
   readonly isBond: boolean
   readonly isHanging: boolean
 }
@@ -51,6 +53,8 @@ export interface SiteView {
   }
   readonly stay: { readonly x: number; readonly y: number }
   readonly crossingAlong: number
+  /** The place on the section that lies next to the pole in the west: a switch. */
+  readonly west: string
   readonly rods: readonly {
     readonly id: string
     readonly x: number

@@ -33,6 +33,7 @@ export function viewOfSite(belief: Belief): SiteView {
     },
     stay: sheet.stay.anchor,
     crossingAlong: sheet.section.crossingAlong,
+    west: [...sheet.switches].filter((it) => it.along < 0).sort((a, b) => b.along - a.along)[0]?.id ?? '',
     rods: belief.rods.map(({ item, at, depth }) => ({
       id: item,
       x: at.x,
@@ -69,9 +70,11 @@ function leadsOf(belief: Belief): readonly LeadView[] {
     .map((id) => {
       const clamps = belief.clamps.filter((clamp) => clamp.lead === id)
       const order = ['earth', '1', '2', '3', 'metal', 'line']
+      const sorted = [...clamps].sort((a, b) => order.indexOf(a.end) - order.indexOf(b.end))
       return {
         id,
-        on: [...clamps].sort((a, b) => order.indexOf(a.end) - order.indexOf(b.end)).map((clamp) => clamp.on),
+        on: sorted.map((clamp) => clamp.on),
+        ends: sorted.map((clamp) => clamp.end),
         isBond: belief.items.find((item) => item.id === id)?.type === 'bond-lead',
         isHanging: belief.hauled.includes(id),
       }

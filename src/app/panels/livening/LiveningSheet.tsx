@@ -1,19 +1,26 @@
-/** The livening, drawn: one frozen instant in plan, what reached each person beside it, the verdicts from mild to worst. */
+/**
+ * The livening, drawn: its time as a rule, the second that is looked at as a picture, what reached each person beside it.
+ * Starts frozen at the first instant.
+ */
 import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
 import type { Exposure } from '../../../engine'
 import { type Speaker, amperes, plain, say, seconds, timeOfDay, volts } from '../../../text'
+import { courseStore } from '../../stores/courseStore'
 import { feelAt, gradeStore } from '../../stores/gradeStore'
 import { jobStore } from '../../stores/jobStore'
 import type { DrawnLivening } from '../../workers/grading'
 import { Tally } from '../drawing/Marks'
 import { useSpeaker } from '../useSpeaker'
-import { ExposureRow } from './ExposureRow'
 import { CircuitSheet } from './CircuitSheet'
-import { FeelersBox, type FeelersEntry, findPoint, noFeelers } from './FeelersBox'
-import { LiveningPicture } from './LiveningPicture'
-import { Working } from './Working'
+import { ExposureRow } from './ExposureRow'
+import { FeelersBox, type FeelersEntry, findHandhold, findPoint, noFeelers, pickedUp } from './FeelersBox'
+import { exactSeconds } from './happeningWords'
+import { InstantTables } from './InstantTables'
+import { type Feeling, LiveningPicture } from './LiveningPicture'
+import { type Shown, useShown } from './useShown'
 import { worstByPerson } from './verdicts'
+import { Working } from './Working'
 
 export interface LiveningSheetProps {
   readonly onBack: () => void
@@ -24,9 +31,7 @@ export interface LiveningSheetProps {
 export function LiveningSheet({ onBack, hasCircuit = false }: LiveningSheetProps) {
   const drawn = useStore(gradeStore, (grade) => grade.drawn)
   const isWorking = useStore(gradeStore, (grade) => grade.progress !== null)
-  const canFeel = useStore(jobStore, (job) => job.head?.purpose === 'practise')
-  const [entry, setEntry] = useState(noFeelers)
-  useFeeling(entry)
+  const shown = useShown(drawn)
   const [isCircuit, setIsCircuit] = useState(false)
   const speaker = useSpeaker()
   if (isCircuit && drawn) return <CircuitSheet drawn={drawn} onBack={() => setIsCircuit(false)} />
@@ -46,28 +51,15 @@ export function LiveningSheet({ onBack, hasCircuit = false }: LiveningSheetProps
         </button>
       </div>
       <Working />
-      {drawn && (
+      {shown && (
         <div className='cols livecols grow'>
-          <section className='stack scroll' tabIndex={0} aria-label={say('livening.plan')}>
-            <LiveningPicture
-              drawn={drawn}
-              title={planText(drawn, speaker)}
-              {...(canFeel
-                ? { feelers: { at: findPoint(entry), onPoint: (at) => setEntry(pointedAt(entry, at)) } }
-                : {})}
-            />
-            {canFeel && <FeelersBox entry={entry} onChange={setEntry} />}
-            <Branches drawn={drawn} />
-          </section>
+          <Picture shown={shown} speaker={speaker} />
           <section className='stack scroll' tabIndex={0} aria-label={say('livening.reached')}>
             <h2 className='sec'>
               {say('livening.reached')}
               <span className='q'>{say('livening.worstPath')}</span>
             </h2>
-            {worstByPerson(drawn.exposures).map((exposure) => (
-              <ExposureRow key={exposure.person} exposure={exposure} speaker={speaker} />
-            ))}
-            {drawn.exposures.length === 0 && <p className='q'>{say('livening.nobody')}</p>}
+            <Reached shown={shown} speaker={speaker} />
             <VerdictKey speaker={speaker} />
           </section>
         </div>
@@ -76,8 +68,34 @@ export function LiveningSheet({ onBack, hasCircuit = false }: LiveningSheetProps
   )
 }
 
+function Picture({ shown, speaker }: { shown: Shown; speaker: Speaker }) {
+  const canFeel = useStore(jobStore, (job) => job.head?.purpose === 'practise')
+  const [entry, setEntry] = useState(noFeelers)
+  useFeeling(entry)
+  const feeling: Feeling | null = canFeel
+    ? {
+        kind: entry.kind,
+        at: findPoint(entry),
+        hands: entry.hands,
+        onPoint: (at) => setEntry((before) => pointedAt(before, at)),
+        onPick: (id) => {
+          const handhold = findHandhold(shown.handholds, id)
+          if (handhold !== undefined) setEntry((before) => pickedUp(before, handhold))
+        },
+      }
+    : null
+  return (
+    <section className='stack scroll' tabIndex={0} aria-label={say('livening.picture')}>
+      <LiveningPicture shown={shown} title={pictureText(shown, speaker)} feeling={feeling} />
+      {canFeel && <FeelersBox entry={entry} handholds={shown.handholds} onChange={setEntry} />}
+      <InstantTables instant={shown.instant} />
+    </section>
+  )
+}
+
 const pointedAt = (entry: FeelersEntry, at: { x: number; y: number }): FeelersEntry => ({
   ...entry,
+  kind: entry.kind === 'hands' ? 'pace' : entry.kind,
   east: plain(at.x, 2),
   north: plain(at.y, 2),
 })
@@ -85,11 +103,28 @@ const pointedAt = (entry: FeelersEntry, at: { x: number; y: number }): FeelersEn
 /** Asks once nothing has been changed for a moment. */
 function useFeeling(entry: FeelersEntry): void {
   useEffect(() => {
+    const { kind, hands } = entry
     const at = findPoint(entry)
-    if (!at) return
-    const wait = setTimeout(() => feelAt({ kind: entry.kind, at }), 200)
+    const [left, right] = hands
+    const wait = setTimeout(() => {
+      if (kind !== 'hands') {
+        if (at) feelAt({ kind, at })
+      } else if (left !== null && right !== null) feelAt({ kind, on: [left, right] })
+    }, 200)
     return () => clearTimeout(wait)
   }, [entry])
+}
+
+function Reached({ shown, speaker }: { shown: Shown; speaker: Speaker }) {
+  const second = useStore(courseStore, (it) => it.second)
+  const soFar = useStore(gradeStore, (it) => it.soFar)
+  const worst = worstByPerson(shown.exposures)
+  if (worst.length === 0) return <p className='q'>{say('livening.nobody')}</p>
+  return worst.map((exposure) => {
+    const same = soFar?.exposures.find(({ person, path }) => person === exposure.person && path === exposure.path)
+    const line = soFar && second > 0 ? { second: exactSeconds(soFar.second), exposure: same ?? null } : null
+    return <ExposureRow key={exposure.person} exposure={exposure} soFar={line} speaker={speaker} />
+  })
 }
 
 /** What came alive, why, for how long, what cleared it. */
@@ -103,7 +138,7 @@ export function oneSentence(drawn: DrawnLivening, speaker: Speaker): string {
   })
 }
 
-function planText(drawn: DrawnLivening, speaker: Speaker): string {
+function pictureText(drawn: DrawnLivening, speaker: Speaker): string {
   const electrodes = drawn.instant.electrodes.map((it) => `${it.node} ${amperes(it.size)}`).join(', ')
   return `${oneSentence(drawn, speaker)} ${electrodes}`
 }
@@ -123,36 +158,5 @@ function VerdictKey({ speaker }: { speaker: Speaker }) {
         ))}
       </ul>
     </>
-  )
-}
-
-/** Branch currents as a table, largest first: the text of the drawing. */
-function Branches({ drawn }: { drawn: DrawnLivening }) {
-  const shown = [...drawn.instant.branches]
-    .filter((it) => it.size > 0.005)
-    .sort((a, b) => b.size - a.size)
-    .slice(0, 24)
-  return (
-    <details>
-      <summary>{say('livening.branches')}</summary>
-      <table>
-        <thead>
-          <tr>
-            <th>{say('livening.from')}</th>
-            <th>{say('livening.to')}</th>
-            <th className='num'>{say('livening.current')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {shown.map((it) => (
-            <tr key={it.id}>
-              <td>{it.from}</td>
-              <td>{it.to === '0' ? say('livening.earth') : it.to}</td>
-              <td className='num'>{amperes(it.size)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </details>
   )
 }

@@ -1,6 +1,6 @@
 /**
- * The sheet that everything stands on: paper, survey crosses each 5 m, the road; and while something is livened the tints,
- * the contours at one interval, every fifth heavy, and the line where a pace reaches the limit.
+ * The sheet that everything stands on: paper, survey crosses each 5 m, the road; and while something is livened the tints
+ * and the contours at one interval, every fifth heavy.
  */
 import { type IUniform, ShaderMaterial, type Texture, Vector2 } from 'three'
 import { common, look } from '../ink/glsl'
@@ -20,14 +20,13 @@ export function groundMaterial(): ShaderMaterial {
     uCount: { value: 0 },
     uInterval: { value: 100 },
     uTop: { value: 2000 },
-    uLimitVolts: { value: 1e9 },
     uLive: { value: 0 },
   }
   return new ShaderMaterial({
     uniforms: { ...shared, ...own } as Record<string, IUniform>,
     vertexShader: `${common} varying vec3 vWorld; void main(){ vWorld = (modelMatrix * vec4(position, 1.)).xyz; gl_Position = projectionMatrix * viewMatrix * vec4(vWorld, 1.); }`,
     fragmentShader: /* glsl */ `${common}${look}
-uniform vec3 uRoad, uGrid, uContour, uLimit, uRamp[9]; uniform sampler2D uTable; uniform vec2 uElectrodes[${mostElectrodes}]; uniform int uCount; uniform float uInterval, uTop, uLimitVolts, uLive;
+uniform vec3 uRoad, uGrid, uContour, uRamp[9]; uniform sampler2D uTable; uniform vec2 uElectrodes[${mostElectrodes}]; uniform int uCount; uniform float uInterval, uTop, uLive;
 varying vec3 vWorld;
 float stroke(float d, float px, float w){ return 1. - smoothstep(w * .5 - .5, w * .5 + .5, d / max(px, 1e-6)); }
 /* volts and its gradient: one lookup pair per electrode, slope stored in the table */
@@ -73,20 +72,6 @@ void main(){
     float ki = k / 5.; float index = abs(fract(ki - .5) - .5) / max(w / 5., 1e-6);
     float iline = (1. - smoothstep(.95 * uDpr - .5, .95 * uDpr + .5, index)) * (1. - smoothstep(.1, .3, w / 5. / uDpr)) * step(2.5, k);
     c = mix(c, uContour, max(line * .62, iline * .95) * live * uLine / max(uLine, 1.));
-    /* a pace: one metre along the steepest way */
-    vec2 n = v.yz / max(length(v.yz), 1e-4) * .5;
-    float pace = length(v.yz);                                                  /* far out the slope is the pace; near the limit take the true metre */
-    if (pace > uLimitVolts * .3) pace = abs(volts(p + n).x - volts(p - n).x);
-    float pw = length(vec2(dFdx(pace), dFdy(pace)));
-    float pd = abs(pace - uLimitVolts) / max(pw, 1e-6);
-    float halo = 1. - smoothstep(2.6 * uDpr, 3.6 * uDpr, pd);
-    float limit = 1. - smoothstep(1.35 * uLine * uDpr - .5, 1.35 * uLine * uDpr + .5, pd);
-    float over = smoothstep(uLimitVolts * .995, uLimitVolts * 1.005, pace);
-    /* inside the limit: sparse hatching, so that the area reads without colour */
-    float hatch = abs(fract((p.x + p.y) * 1.6) - .5) / (1.6 * px * 1.414);
-    c = mix(c, uLimit, over * (1. - smoothstep(.3, 1.2, hatch)) * .22 * live * (1. - smoothstep(.02, .09, pxm)));
-    c = mix(c, uGround, halo * .75 * live * (1. - smoothstep(.3, .6, w / uDpr)));
-    c = mix(c, uLimit, limit * live);
   }
   float edge = max(stroke(abs(p.x - ${roadFrom}), fx.x, 1.2 * uDpr), stroke(abs(p.x - ${roadTo}), fx.x, 1.2 * uDpr));
   float mid = stroke(abs(p.x - ${roadMiddle}), fx.x, max(1.2 * uDpr, .09 / fx.x)) * step(.5, fract(p.y / 6.));

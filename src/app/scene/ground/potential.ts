@@ -131,11 +131,3 @@ export function crossingAt(
   const [foundX, foundZ] = at(low)
   return { x: foundX, z: foundZ }
 }
-
-/** The smallest step of the 1-2-5 ladder that gives at most so many lines up to these volts. */
-export function contourInterval(volts: number, most = 30): number {
-  const ladder = (exponent: number): readonly number[] => [1, 2, 5].map((digit) => digit * 10 ** exponent)
-  for (let exponent = -1; exponent < 6; exponent++)
-    for (const step of ladder(exponent)) if (volts / step <= most) return step
-  return 1e6
-}

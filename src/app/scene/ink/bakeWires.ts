@@ -3,6 +3,7 @@
  * line, the normal is the way out.
  */
 import { BufferAttribute, BufferGeometry, Vector3 } from 'three'
+import { dashDensity } from '../../stores/flows'
 import { slotIndex } from './palette'
 import type { Flow, Wire } from './part'
 import { tagOf } from './tag'
@@ -39,10 +40,6 @@ export const bakeFlows = (flows: readonly Flow[], most: number): BufferGeometry 
       .filter((flow) => flow.amperes > 0 && flow.points.length > 1)
       .map(({ points, radius, amperes }) => ({ points, radius, sides: 6, tag: [dashDensity(amperes, most), 0, 3.6] })),
   )
-
-/** One ampere and the largest current are decades apart: dashes per metre follow the logarithm over three decades. */
-export const dashDensity = (amperes: number, most: number): number =>
-  Math.min(1, Math.max(0, 1 + Math.log10(Math.max(amperes, 1e-3) / most) / 3))
 
 function bakeStrands(strands: readonly Strand[]): BufferGeometry {
   const vertices = strands.reduce((sum, { points, sides }) => sum + points.length * sides, 0)

@@ -1,5 +1,6 @@
 /** Wires with a least width on the screen, their outlines, and current as arrow-headed dashes on a paper sleeve. */
 import { BackSide, type ShaderMaterial } from 'three'
+import { dashesPerSecond } from '../../stores/flows'
 import { slotIndex } from './palette'
 import { makeMaterial } from './makeMaterial'
 
@@ -46,7 +47,7 @@ void main(){ gl_FragColor = vec4(paperFade(mix(mix(uInk, uPaper, uFrozen * .4), 
     { side: BackSide },
   )
 
-/** Current: a paper sleeve round the path with arrow-headed dashes on it. Density = dashes per metre; all move at one speed, so more dashes are more current.
+/** Current: a paper sleeve round the path with arrow-headed dashes on it. Density = dashes per metre; as many dashes of every current pass a point in a second, so closer dashes are more current.
  *  With reduced motion uTime stands still: the arrow heads alone tell the direction. */
 export const flowMaterial = (overlay: boolean): ShaderMaterial =>
   makeMaterial(
@@ -59,7 +60,7 @@ varying vec3 vColour, vNormal, vWorld; varying float vArc, vDensity, vMark, vRad
 void main(){
   float period = mix(${overlay ? '.3, .09' : '.9, .16'}, vDensity);
   float lag = vRad * 2.2 * (1. - abs(normalize(vColour).z));            /* edges lag behind the crown: every dash is an arrow head */
-  float x = fract((vArc + lag - uTime * .45) / period);
+  float x = fract((vArc + lag) / period - uTime * ${dashesPerSecond});
   float fill = mix(.34, .72, vDensity);
   float aa = fwidth(vArc) / period;
   float on = smoothstep(0., aa, x) * (1. - smoothstep(fill, fill + aa, x));

@@ -1,7 +1,7 @@
 /** Figures of a drawn livening at what carries them: volts on their contours, currents, what reached whom. Pure. */
 import type { Vector3 } from 'three'
 import type { Belief, Exposure, Instant } from '../../../engine'
-import { amperes, say, volts } from '../../../text'
+import { amperes, say, verdictWords, volts } from '../../../text'
 import { crossingAt, paceAt, potentialAt } from '../ground/potential'
 import { vector } from '../geometry/shapes'
 import { hvHeight, toScene } from '../site/layout'
@@ -18,17 +18,19 @@ export function liveningLabels(
   livening: LiveningPicture,
   instant: Instant,
   sheet: Belief['sheet'],
+  hasFigures: boolean,
 ): readonly Label[] {
   return [
     ...groundLabels(livening, instant),
     ...publicLabel(source, livening, instant),
     ...currentLabels(source, instant),
     ...exposureLabels(source, instant, sheet),
+    ...(hasFigures ? [...voltLabels(source, instant), ...sectionLabels(source, instant)] : []),
   ]
 }
 
 function groundLabels(
-  { field, strongest, interval, paceLimit, top }: LiveningPicture,
+  { field, strongest, interval, paceLimit, top, zone }: LiveningPicture,
   instant: Instant,
 ): readonly Label[] {
   if (!strongest) return []
@@ -51,7 +53,8 @@ function groundLabels(
         rank: 3 + (steps % 5 === 0 ? 0.5 : 0) - steps / 100,
       })
   }
-  const limit = around((x, z) => paceAt(field, x, z), paceLimit, 2.2)
+  const outline = zone[0] ?? []
+  const limit = outline.filter((_, i) => i % Math.ceil(outline.length / 12) === 0)
   if (limit.length > 0)
     labels.push({
       key: 'limit',
@@ -127,7 +130,7 @@ function currentLabels({ layout, routes }: LabelSource, instant: Instant): reado
     })
   for (const electrode of instant.electrodes) {
     const node = electrode.node.startsWith('rod/') ? instant.nodes.find((it) => it.node === electrode.node) : undefined
-    if (node)
+    if (node && node.size >= 0.5)
       labels.push({
         key: node.node,
         at: toScene(electrode.at, 0.35),
@@ -161,7 +164,7 @@ function exposureLabels({ joints }: LabelSource, instant: Instant, sheet: Belief
     if (!of || !worst) return []
     const words = say('scene.verdict', {
       figure: say('scene.about', { figure: amperes(worst.bodyCurrent) }),
-      verdict: zoneWords(worst),
+      verdict: verdictWords(worst),
     })
     return [
       {
@@ -183,7 +186,55 @@ const worstOf = (exposures: readonly Exposure[]): Exposure | undefined =>
     undefined,
   )
 
-/** On the way from foot to foot the legs lock before the breath does. */
-function zoneWords({ zone, path }: Exposure): string {
-  return zone === 'AC-3' && /pace/.test(path) ? say('zone.AC-3.feet') : say(`zone.${zone}`)
+/** Voltage to far ground of everything that stands at one of its own. */
+function voltLabels({ layout, picture }: LabelSource, { nodes }: Instant): readonly Label[] {
+  const { pole, arm, stay, lv, conductors } = layout
+  const places: readonly (readonly [string, Vector3, readonly [number, number]])[] = [
+    ...conductors.map(({ id, across, height }, i) => {
+      return [`${id}@pole`, vector(across, height, -2.2 - i * 0.6), [-70, -26 - i * 24]] as const
+    }),
+    ['arm', vector(arm.length / 2 - 0.1, arm.height, arm.along), [74, 10]],
+    ['cage', vector(0, pole.top * 0.45, 0), [-84, 6]],
+    ['steel', vector(0, pole.top * 0.45, 0), [-84, 6]],
+    ['stay-upper', stay.top.clone().lerp(stay.anchor, 0.2), [80, -8]],
+    ['stay-lower', stay.top.clone().lerp(stay.anchor, 0.86), [80, 10]],
+    ...lv.map(({ id, across, height }, i) => [id, vector(across, height, 1.2 + i * 0.5), [86, 4 + i * 22]] as const),
+  ]
+  return places.flatMap(([node, at, away], i): readonly Label[] => {
+    const found = nodes.find((it) => it.node === node)
+    const isWire = picture.conductors[node.replace('@pole', '')] !== undefined
+    if (!found || found.size < 0.5) return []
+    return [
+      { key: `volts-${node}`, at, text: volts(found.size), kind: 'callout', away, rank: (isWire ? 7.5 : 7) - i / 50 },
+    ]
+  })
+}
+
+/** The current in each conductor on both sides of the pole, and in each piece of lead from clamp to clamp. */
+function sectionLabels({ layout, routes }: LabelSource, { branches }: Instant): readonly Label[] {
+  const written = (key: string, size: number, at: Vector3, away: readonly [number, number]): Label => ({
+    key: `amperes-${key}`,
+    at,
+    text: amperes(size),
+    kind: 'callout',
+    away,
+    rank: 6.5,
+  })
+  const worth = branches.filter(({ size }) => size > 0.01)
+  return [
+    ...layout.conductors.flatMap((support, i) =>
+      worth
+        .filter(({ id }) => id.startsWith(`${support.id}/`) && id.includes('pole'))
+        .map(({ id, size }) => {
+          const along = (id.endsWith('-pole') ? -1 : 1) * (6 + i * 1.5)
+          return written(id, size, vector(support.across, hvHeight(support, along), along), [0, -24])
+        }),
+    ),
+    ...routes.flatMap(({ lead, sections }) =>
+      sections.flatMap(({ from, to, points }, i) => {
+        const piece = worth.find(({ id }) => id === `piece/${lead.item}/${from}-${to}`)
+        return piece && i > 0 ? [written(piece.id, piece.size, midway(points), [0, 30])] : []
+      }),
+    ),
+  ]
 }

@@ -7,6 +7,9 @@ import { lasting } from '../ink/lasting'
 import { strokeMaterial } from '../ink/sheetMaterials'
 import { useMeshes } from '../ink/useMeshes'
 import type { LiveningPicture } from './liveningPicture'
+import { bakeWires } from '../ink/bakeWires'
+import { wire } from '../ink/part'
+import { zoneMaterial } from '../ground/zoneMaterial'
 import { grass } from './scenery'
 
 const stroke = lasting(strokeMaterial())
@@ -32,7 +35,6 @@ export function Ground({ livening }: { livening: LiveningPicture | null }) {
     livening.field.electrodes.forEach(({ x, z }, i) => (uniforms.uElectrodes!.value as Vector2[])[i]?.set(x, z))
     uniforms.uCount!.value = livening.field.electrodes.length
     uniforms.uInterval!.value = livening.interval
-    uniforms.uLimitVolts!.value = livening.paceLimit
     uniforms.uTop!.value = livening.top
     return { meshes: [], also: [table] }
   }, [livening, material])
@@ -40,6 +42,22 @@ export function Ground({ livening }: { livening: LiveningPicture | null }) {
     <>
       {sheet}
       {field}
+      {livening && livening.zone.length > 0 && <Zone livening={livening} />}
     </>
   )
+}
+
+const zoneMaterials = { casing: lasting(zoneMaterial(true)), line: lasting(zoneMaterial(false)) }
+
+/** Where a pace is too high, as outlines: the engine's own, as on the plan. */
+function Zone({ livening }: { livening: LiveningPicture }) {
+  return useMeshes(() => {
+    const outlines = livening.zone.map((ring) => wire([...ring, ring[0]!], 0.012, 'ink', '', 3, 6))
+    const casing = new Mesh(bakeWires(outlines), zoneMaterials.casing)
+    const line = new Mesh(bakeWires(outlines), zoneMaterials.line)
+    casing.renderOrder = 1.6
+    line.renderOrder = 1.7
+    for (const mesh of [casing, line]) mesh.frustumCulled = false
+    return { meshes: [casing, line] }
+  }, [livening])
 }

@@ -1,10 +1,12 @@
 /**
  * A solved instant as the scene draws it: which way current goes where, the field of the ground, what reached whom.
- * Nothing is computed anew; phasors become signed sizes by the phase of the largest current.
+ * Nothing is computed anew; which way a phasor goes is told by the phase of the largest current into the ground.
  */
 import type { Vector3 } from 'three'
-import type { Belief, Exposure, Instant } from '../../../engine'
-import { contourInterval, type Field, fieldOf, type GroundElectrode, potentialAt } from '../ground/potential'
+import type { Belief, Exposure, GroundPoint, Instant } from '../../../engine'
+import { contourInterval, groundTop } from '../../stores/contours'
+import { currentsOf, leastShare, signOf } from '../../stores/flows'
+import { type Field, fieldOf, type GroundElectrode } from '../ground/potential'
 import { soften } from '../geometry/curves'
 import { vector } from '../geometry/shapes'
 import type { Flow } from '../ink/part'
@@ -23,34 +25,25 @@ export interface LiveningPicture {
   readonly interval: number
   readonly paceLimit: number
   readonly top: number
+  /** Outlines of where a pace is too high. */
+  readonly zone: readonly (readonly Vector3[])[]
   /** The electrode that lifts the ground most. */
   readonly strongest: GroundElectrode | null
 }
 
-interface Complex {
-  readonly re: number
-  readonly im: number
-}
+type Complex = Parameters<ReturnType<typeof signOf>>[0]
 
 export interface Drawn {
   readonly layout: Layout
   readonly sheet: Belief['sheet']
   readonly routes: readonly LeadRoute[]
   readonly joints: ReadonlyMap<string, Joints>
+  readonly zone: readonly (readonly GroundPoint[])[]
 }
 
-/** Dashes are densest from this current on, ampere, even when nothing in the picture carries more. */
-const leastFull = 10
-/** Below this share of the largest current nothing is drawn but bodies. */
-const leastShare = 0.002
-
 export function liveningPicture(instant: Instant, drawn: Drawn): LiveningPicture {
-  const reference = instant.electrodes.reduce<Complex | null>(
-    (most, { current }) => (!most || size(current) > size(most) ? current : most),
-    null,
-  )
-  const signed = (current: Complex): number =>
-    reference ? Math.sign(current.re * reference.re + current.im * reference.im || 1) * size(current) : size(current)
+  const signed = signOf(instant)
+  const { most } = currentsOf(instant)
   const electrodes = instant.electrodes
     .map(({ at, current, radii, ohm }): GroundElectrode => ({ x: at.y, z: at.x, amperes: signed(current), radii, ohm }))
     .sort((a, b) => lift(b) - lift(a))
@@ -59,22 +52,21 @@ export function liveningPicture(instant: Instant, drawn: Drawn): LiveningPicture
     .filter((it) => strongest && Math.abs(it.amperes) > Math.abs(strongest.amperes) * 0.004)
     .slice(0, 12)
   const field = fieldOf(felt)
-  const near = strongest ? Math.abs(potentialAt(field, strongest.x + 0.3, strongest.z).volts) : 0
+  const top = groundTop(instant.electrodes)
   const flows = flowsOf(instant, drawn, signed)
-  const most = Math.max(leastFull, ...flows.map(({ amperes }) => amperes))
   return {
     flows: flows.filter(({ amperes }) => amperes > most * leastShare),
     bodies: instant.exposures.flatMap((exposure) => bodyFlow(exposure, drawn.joints)),
-    field: near > 1 ? field : fieldOf([]),
+    field: top > 1 ? field : fieldOf([]),
     most,
-    interval: contourInterval(near, 24),
+    interval: contourInterval(top),
     paceLimit: instant.tolerable.step,
-    top: Math.max(1, near * 1.25),
-    strongest: near > 1 ? strongest : null,
+    top: Math.max(1, top * 1.25),
+    zone: drawn.zone.map((ring) => ring.map((at) => toScene(at, 0.02))),
+    strongest: top > 1 ? strongest : null,
   }
 }
 
-const size = ({ re, im }: Complex): number => Math.hypot(re, im)
 const lift = ({ amperes, ohm }: GroundElectrode): number => Math.abs(amperes * (ohm[0] ?? 0))
 
 function flowsOf(instant: Instant, drawn: Drawn, signed: (current: Complex) => number): Flow[] {

@@ -11,6 +11,7 @@ import type { Corner } from '../corner'
 import { limitOf } from '../limits'
 import { fittedOnce, lineOf, scenarioInCorner, type LiveMoment } from '../liven'
 import { createSweepCache, type SweepCache } from '../sweepCache'
+import { phaseAt } from '../lineStory'
 import { shapeOf, touchables } from '../touchable'
 import { barrierCheck, type BarrierCheck } from './barrierCheck'
 import { clearBoxes, reachOfPace } from './clearBoxes'
@@ -53,7 +54,7 @@ export function groundHazard(
   const { site } = moment
   const line = lineOf(site, livening, corner, cache)
   if (isUnsolvable(line)) return line
-  const phase = line.phases.find((it) => second < it.to) ?? line.phases[line.phases.length - 1]!
+  const phase = phaseAt(line, second)
   const scenario = scenarioInCorner(site.scenario, corner)
   const step = limitOf('tolerable-step', scenario, line.duration)
   const touch = limitOf('tolerable-touch', scenario, line.duration)
@@ -85,17 +86,18 @@ export function groundHazard(
   }
 }
 
-/** Volt (rms) at each place of the grid, row by row, at the start of the story: for contours and drawings. */
+/** Volt (rms) at each place of the grid, row by row, at a second of the story, its start when not given. */
 export function groundVoltages(
   moment: LiveMoment,
   livening: string,
   corner: Corner,
   grid: GroundGrid,
   cache: SweepCache = createSweepCache(),
+  second = 0,
 ): Float64Array | Unsolvable {
   const line = lineOf(moment.site, livening, corner, cache)
   if (isUnsolvable(line)) return line
-  return groundMap(line.phases[0]!.view, grid)
+  return groundMap(phaseAt(line, second).view, grid)
 }
 
 /** A map of 512 × 512 places takes some hundredths of a second. */

@@ -11,7 +11,7 @@ import { electrodesId } from '../circuit/nodes'
 import type { PhaseView } from '../circuit/phaseView'
 import type { Ground } from '../circuit/ground'
 import type { Corner } from '../corner'
-import type { LinePhase } from '../lineStory'
+import { phaseAt, type LinePhase } from '../lineStory'
 import { lineOf, scenarioInCorner, type LiveMoment } from '../liven'
 import { createSweepCache, type SweepCache } from '../sweepCache'
 import { bodiesInPhase } from './bodyInPhase'
@@ -61,7 +61,7 @@ export function stampInstant(
   const line = lineOf(moment.site, livening, corner, cache)
   if (isUnsolvable(line)) return line
   const scenario = scenarioInCorner(moment.site.scenario, corner)
-  const phase = line.phases.find((it) => second < it.to) ?? line.phases[line.phases.length - 1]!
+  const phase = phaseAt(line, second)
   const bodies: StampedBody[] = []
   const elements: Element[] = []
   const feet: Foot[] = []
