@@ -39,7 +39,8 @@ export function readMoment(inputs: Inputs, findText: FindScenarioText): () => Li
     const { seed, purpose, orders } = readOrThrow(
       readRun(requireText(findText, `${scenario}/runs/${run}.json`), actions),
     )
-    const site = siteAt(runTimeline(drawScenario(base, seed, purpose), orders), second)
+    const ordered = orders.filter(({ at }) => at <= second)
+    const site = siteAt(runTimeline(drawScenario(base, seed, purpose), ordered), second)
     const moment: LiveMoment = { site, bodies: bodiesAt(site, touching) }
     return without.reduce(taken, moment)
   }

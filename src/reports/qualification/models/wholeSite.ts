@@ -1,7 +1,8 @@
 /**
  * `whole-site`: one livening at a moment of a scenario's run, through everything: circuit, soil, relays, layers, bodies.
  * Site rise, fault current, what ends it and when; node voltages at its start; each person's exposure, the public's by its
- * path; where a pace is tolerable. With `corners: yes` each person's verdict over all corners of the scenario's ranges.
+ * path. With `ground: yes` where a pace is tolerable, with `corners: yes` each person's verdict over all corners of the
+ * scenario's ranges.
  */
 import {
   createSweepCache,
@@ -13,6 +14,7 @@ import {
   type Exposure,
   type LiveMoment,
 } from '../../../engine'
+import type { Inputs } from '../inputs'
 import { model, type Values } from '../model'
 import { readMoment } from './siteMoment'
 
@@ -23,15 +25,14 @@ export const wholeSiteModel = model(
   (inputs, findText) => ({
     momentOf: readMoment(inputs, findText),
     livening: inputs.text('livening'),
-    isJudged: inputs.has('corners') && inputs.oneOf('corners', ['yes', 'no']) === 'yes',
+    hasGround: isAsked(inputs, 'ground'),
+    isJudged: isAsked(inputs, 'corners'),
   }),
-  ({ momentOf, livening, isJudged }) => {
+  ({ momentOf, livening, hasGround, isJudged }) => {
     const moment = momentOf()
     const cache = createSweepCache()
     const instant = solveInstant(moment, livening, declaredCorner, { cache })
-    const ground = groundHazard(moment, livening, declaredCorner, { cache })
     if (isUnsolvable(instant)) return { noAnswer: `not solvable at node ${instant.node}: ${instant.reason}` }
-    if (isUnsolvable(ground)) return { noAnswer: `not solvable at node ${ground.node}: ${ground.reason}` }
     const { story, nodes } = instant
     return {
       siteRiseV: story.siteRise,
@@ -42,9 +43,8 @@ export const wholeSiteModel = model(
       clearedBy: story.clearedBy,
       voltageV: Object.fromEntries(nodes.map(({ node, size }) => [node, size])),
       persons: Object.fromEntries(story.exposures.map((it) => [nameOf(it), shown(it)])),
-      tolerableStepV: ground.tolerableStep,
-      safeDistanceM: Object.fromEntries(ground.safeDistances.map(({ node, distance }) => [node, distance])),
-      barrier: ground.barrier.isEnclosing ? 'encloses it' : 'does not enclose it',
+      tolerableStepV: instant.tolerable.step,
+      ...(hasGround ? groundOf(moment, livening, cache) : {}),
       ...(isJudged ? { verdicts: verdictsOf(moment, livening, cache) } : {}),
     }
   },
@@ -64,6 +64,19 @@ function shown(exposure: Exposure): Values {
     judged,
     limit,
     ...(layer === null ? {} : { layer: layer.item, layerV: layer.voltage, layerDid: layer.did }),
+  }
+}
+
+function isAsked(inputs: Inputs, key: string): boolean {
+  return inputs.has(key) && inputs.oneOf(key, ['yes', 'no']) === 'yes'
+}
+
+function groundOf(moment: LiveMoment, livening: string, cache: SweepCache): Readonly<Record<string, string | Values>> {
+  const ground = groundHazard(moment, livening, declaredCorner, { cache })
+  if (isUnsolvable(ground)) throw new Error(`not solvable at node ${ground.node}: ${ground.reason}`)
+  return {
+    safeDistanceM: Object.fromEntries(ground.safeDistances.map(({ node, distance }) => [node, distance])),
+    barrier: ground.barrier.isEnclosing ? 'encloses it' : 'does not enclose it',
   }
 }
 
