@@ -27,7 +27,9 @@ test('the same picture bakes to the same bytes', () => {
   const { layout, picture } = sceneAt(timeline, 'untie')
   const print = (): string => {
     const gear = bakeSolids(gearModel(layout, picture, new Map(), []).built.parts).getAttribute('position').array
-    const line = bakeSolids(lineView(layout, { cracked: picture.work, carriers: {} }).parts).getAttribute('position').array
+    const line = bakeSolids(lineView(layout, { cracked: picture.work, carriers: {} }).parts).getAttribute(
+      'position',
+    ).array
     return createHash('sha256').update(Float32Array.from(gear)).update(Float32Array.from(line)).digest('hex')
   }
   expect(print()).toBe(print())

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { gearCatalogue, siteAt } from '../../../src/engine'
-import { shapes } from '../../../src/app/scene/gear/tarp'
+import { laidOut } from '../../../src/app/scene/gear/laidOut'
 import { sceneAt, sceneOf, timelineOf } from '../../support/sceneSites'
 import { secondOf } from '../../support/secondOf'
 
@@ -53,5 +53,5 @@ test('boots are those that are worn, gear lies on the tarp once it is booked out
 })
 
 test('each type of the catalogue has its shape on the tarp', () => {
-  expect(Object.keys(shapes).sort()).toEqual([...gearCatalogue.keys()].sort())
+  expect(Object.keys(laidOut).sort()).toEqual([...gearCatalogue.keys()].sort())
 })

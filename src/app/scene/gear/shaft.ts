@@ -88,7 +88,7 @@ function wood(layout: Layout, id: string, isNear: boolean): Built {
     const angle = k * 2.399
     const from = ((k * 0.618) % 1) * (top - 1.6)
     const length = 0.9 + ((k * 0.37) % 1) * 3.4
-    return wire(upright(layout, angle, from, Math.min(top - 0.05, from + length), 9), 0.0012, 'grain', id, 0.55, 4)
+    return wire(upright(layout, angle, from, Math.min(top - 0.05, from + length), 9), 0.0012, 'grain', id, 0.85, 4)
   })
   const checks = [
     [-2.1, 4.6, 6.3],

@@ -1,6 +1,6 @@
 /** Lettered plates: one quad each, one atlas, one call. */
 import { BufferAttribute, BufferGeometry, Mesh, Vector3 } from 'three'
-import { type Plate, plateAtlas } from './plateAtlas'
+import { cellOf, type Plate, plateAtlas } from './plateAtlas'
 import { plateMaterial } from './sheetMaterials'
 import { useMeshes } from './useMeshes'
 
@@ -28,9 +28,10 @@ function quads(plates: readonly Plate[]): BufferGeometry {
   const position: number[] = []
   const uv: number[] = []
   plates.forEach(({ place, width, height }, i) => {
+    const cell = cellOf(i, plates.length)
     for (const [x, y] of corners) {
       position.push(...new Vector3((x - 0.5) * width, (y - 0.5) * height, 0).applyMatrix4(place).toArray())
-      uv.push(x, (plates.length - 1 - i + y) / plates.length)
+      uv.push(cell.u + x * cell.wide, cell.v + y * cell.high)
     }
   })
   const geometry = new BufferGeometry()

@@ -9,12 +9,27 @@ export interface Plate {
   readonly text: readonly string[]
 }
 
-const row = 256
+/** Cells of the atlas, four to a row. Pixels. */
+const cell = { wide: 256, high: 128 } as const
+const columns = 4
+
+const rowsFor = (count: number): number => Math.max(1, Math.ceil(count / columns))
+
+/** Corner of a plate's cell, from the lower left of the atlas, and its size there. */
+export function cellOf(index: number, count: number) {
+  const rows = rowsFor(count)
+  return {
+    u: (index % columns) / columns,
+    v: (rows - 1 - Math.floor(index / columns)) / rows,
+    wide: 1 / columns,
+    high: 1 / rows,
+  }
+}
 
 export function plateAtlas(plates: readonly Plate[]): CanvasTexture {
   const canvas = document.createElement('canvas')
-  canvas.width = 512
-  canvas.height = row * Math.max(1, plates.length)
+  canvas.width = cell.wide * columns
+  canvas.height = cell.high * rowsFor(plates.length)
   const context = canvas.getContext('2d')!
   context.fillStyle = '#000'
   context.fillRect(0, 0, canvas.width, canvas.height)
@@ -23,10 +38,16 @@ export function plateAtlas(plates: readonly Plate[]): CanvasTexture {
   context.textBaseline = 'middle'
   const family = getComputedStyle(document.body).fontFamily || 'sans-serif'
   plates.forEach(({ text }, i) => {
-    const size = text.length > 1 ? 70 : 150
+    const size = text.length > 1 ? 46 : 84
+    const [x, y] = [(i % columns) * cell.wide, Math.floor(i / columns) * cell.high]
     context.font = `600 ${size}px ${family}`
     text.forEach((line, k) =>
-      context.fillText(line, 256, row * i + row / 2 + (k - (text.length - 1) / 2) * size * 1.15),
+      context.fillText(
+        line,
+        x + cell.wide / 2,
+        y + cell.high / 2 + (k - (text.length - 1) / 2) * size * 1.15,
+        cell.wide - 12,
+      ),
     )
   })
   const texture = new CanvasTexture(canvas)

@@ -6,7 +6,7 @@ import { barrierView, coverView, guardView } from '../gear/protection'
 import { type LeadRoute, leadView, routeLead } from '../gear/leads'
 import { plateCentre } from '../gear/pole'
 import { rodView } from '../gear/rod'
-import { handlineView, tarpView } from '../gear/tarp'
+import { handlineView, tarpPlates, tarpView } from '../gear/tarp'
 import { signsView, truckView } from '../gear/truck'
 import { vector } from '../geometry/shapes'
 import { type Built, built, join, wire } from '../ink/part'
@@ -68,7 +68,8 @@ function dimensions({ rods }: SitePicture): Built {
   return built([], wires)
 }
 
-export const sitePlates = (layout: Layout): readonly Plate[] => {
+/** @param register heading of its board */
+export function sitePlates(layout: Layout, picture: SitePicture, register: string): readonly Plate[] {
   const [x, y, z] = plateCentre(layout)
   return [
     {
@@ -77,5 +78,6 @@ export const sitePlates = (layout: Layout): readonly Plate[] => {
       height: 0.1,
       text: [layout.pole.number],
     },
+    ...tarpPlates(picture, toScene(picture.truck), register),
   ]
 }
