@@ -1,8 +1,9 @@
 // A plugin for the app's build: `scenario.json?card` is the card of that scenario (src/app/storage/makeCard.ts), so that
-// the Depot can show every scenario without fetching the engine, the readers and the scenarios themselves.
+// the Depot can show every scenario without fetching the engine, the readers and the scenarios themselves. `pack.json?card`
+// is the name and the caution of that pack.
 
 import { existsSync, readFileSync } from 'node:fs'
-import { dirname, join } from 'node:path'
+import { basename, dirname, join } from 'node:path'
 import { tsImport } from 'tsx/esm/api'
 
 const query = '?card'
@@ -14,6 +15,7 @@ export function folderCards() {
     async load(id) {
       if (!id.endsWith(query)) return undefined
       const scenario = id.slice(0, -query.length)
+      if (basename(scenario) === 'pack.json') return packCard(this, scenario)
       const [words, run] = ['text.en.json', 'runs/clean.json'].map((name) => join(dirname(scenario), name))
       for (const path of [scenario, words, run]) this.addWatchFile(path)
       const read = (path) => readFileSync(path, 'utf8')
@@ -22,4 +24,12 @@ export function folderCards() {
       return `export default ${JSON.stringify(card)}`
     },
   }
+}
+
+function packCard(build, pack) {
+  const words = join(dirname(pack), 'text.en.json')
+  for (const path of [pack, words]) build.addWatchFile(path)
+  const { id } = JSON.parse(readFileSync(pack, 'utf8'))
+  const said = JSON.parse(readFileSync(words, 'utf8')).words
+  return `export default ${JSON.stringify({ id, name: said['pack.name'] ?? id, caution: said['pack.caution'] ?? '' })}`
 }

@@ -1,6 +1,6 @@
 /**
  * `earths-on/rule-pack`, version 1: an employer's rules as data. What parameters a rule takes, its kind says; they are
- * checked by the engine's registry of kinds.
+ * checked by the engine's registry of kinds. Keys of its words are left out where they are `<id>.asks`, `<id>.reason`.
  */
 import * as v from 'valibot'
 import type { Pack } from '../../engine'
@@ -15,8 +15,8 @@ const rule = shape({
   parameters: record(v.unknown(), 'an object of parameters'),
   severity: choice('critical', 'major', 'minor'),
   element: id(),
-  asks: text(),
-  reason: text(),
+  asks: optional(text()),
+  reason: optional(text()),
   source: text(300),
   effectiveFrom: optional(date()),
 })
@@ -37,5 +37,10 @@ const file = shape({
 
 export const packSchema = v.pipe(
   file,
-  v.transform(({ format: _format, version: _version, ...pack }): Pack => pack),
+  v.transform(
+    ({ format: _format, version: _version, rules, ...pack }): Pack => ({
+      ...pack,
+      rules: rules.map((it) => ({ ...it, asks: it.asks ?? `${it.id}.asks`, reason: it.reason ?? `${it.id}.reason` })),
+    }),
+  ),
 ) as v.GenericSchema<unknown, Pack>

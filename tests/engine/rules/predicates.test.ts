@@ -39,6 +39,16 @@ const withItem = (id: string, change: object) => (site: Site) => ({
   items: { ...site.items, [id]: { ...site.items[id]!, ...change } },
 })
 
+/** The line with a neutral wire of its own, and the last clamp of the lead on this. */
+const withNeutral = (on: string) => (site: Site) => {
+  const { feeders } = site.scenario
+  const neutralWire = { id: 'line-neutral' } as NonNullable<(typeof feeders)[number]['neutralWire']>
+  return {
+    scenario: { ...site.scenario, feeders: feeders.map((it) => (it.id === 'f1' ? { ...it, neutralWire } : it)) },
+    clamps: site.clamps.map((it) => (it.on === 'conductor-c' ? { ...it, on } : it)),
+  }
+}
+
 const atSwitch = { kind: 'switch', id: 'switch-27' } as const
 
 function entryOf({ run, act }: Moment): Entry | undefined {
@@ -127,6 +137,12 @@ const rows: Readonly<Record<string, Row>> = {
     }),
   ],
   'conductors-earthed': ['conductors-earthed', at('pic report-earths'), at('pw tug conductor-b')],
+  'lead-on-neutral': [
+    'lead-on-neutral',
+    at('pic report-earths', { change: withNeutral('line-neutral') }),
+    at('pic report-earths', { change: withNeutral('elsewhere') }),
+  ],
+  'neutral-on-line': ['neutral-on-line', at('end', { change: withNeutral('line-neutral') }), at('end')],
   'any-earth-on': ['any-earth-on', at('pw tug conductor-a'), at('pw clamp conductor-a')],
   'clamps-seated': [
     'clamps-seated',

@@ -1,7 +1,7 @@
 /** The assessor's set-up: names, rules, pass phrase. The variant is drawn and shown to nobody. */
 import { type FormEvent, useState } from 'react'
 import { say } from '../../../text'
-import { packIds } from '../../storage/library'
+import { packShelf } from '../../storage/packShelf'
 import { hasAttempt, setUpAssessment } from '../../stores/assessing'
 import { speakerOf } from '../useSpeaker'
 
@@ -11,7 +11,7 @@ const shortest = 6
 export function AssessSetUp({ scenario }: { scenario: string }) {
   const [assessor, setAssessor] = useState('')
   const [candidate, setCandidate] = useState('')
-  const [pack, setPack] = useState(packIds[0] ?? '')
+  const [pack, setPack] = useState(packShelf[0]?.id ?? '')
   const [phrase, setPhrase] = useState('')
   const [again, setAgain] = useState('')
   const [isSame, setSame] = useState(false)
@@ -30,9 +30,9 @@ export function AssessSetUp({ scenario }: { scenario: string }) {
       <label className='field'>
         {say('block.pack')}
         <select className='entry' value={pack} onChange={(event) => setPack(event.target.value)}>
-          {packIds.map((id) => (
+          {packShelf.map(({ id, name }) => (
             <option key={id} value={id}>
-              {id}
+              {name}
             </option>
           ))}
         </select>

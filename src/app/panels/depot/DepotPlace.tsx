@@ -2,6 +2,7 @@
 import { useState } from 'react'
 import { useStore } from 'zustand'
 import { say } from '../../../text/front'
+import { packShelf } from '../../storage/packShelf'
 import { shelf } from '../../storage/shelf'
 import { assessStore } from '../../stores/assessStore'
 import { type Purpose, jobStore } from '../../stores/jobStore'
@@ -11,6 +12,7 @@ import { goTo } from '../../stores/viewStore'
 import { InFolder } from '../folder/InFolder'
 import { withFolder } from '../folder/loadFolder'
 import { Locality } from './Locality'
+import { PackChoice } from './PackChoice'
 import { RunsBox } from './RunsBox'
 import { ScenarioFacts } from './ScenarioFacts'
 import { PartChoice, SeedEntry } from './SeedEntry'
@@ -20,6 +22,7 @@ export function DepotPlace() {
   const [purpose, setPurpose] = useState<Purpose>('practise')
   const [seed, setSeed] = useState('1')
   const [part, setPart] = useState('beginning')
+  const [pack, setPack] = useState(packShelf[0]?.id ?? '')
   const isSealed = useStore(assessStore, (assessment) => assessment.phase === 'running')
   const card = shelf.find((it) => it.id === scenario)
   const name = card?.words['scenario.name'] ?? scenario
@@ -42,6 +45,7 @@ export function DepotPlace() {
             onChoose={() => setPurpose('assess')}
           />
         </div>
+        {purpose === 'practise' && <PackChoice pack={pack} onChoose={setPack} />}
         {purpose === 'practise' && <PartChoice parts={card?.parts ?? []} part={part} onChoose={setPart} />}
         <p className='cautiontext'>{say('app.caution.full')}</p>
         <Offline />
@@ -86,7 +90,7 @@ export function DepotPlace() {
                 disabled={!/^\d{1,9}$/.test(seed)}
                 onClick={() =>
                   withFolder((folder) =>
-                    folder.openJob(folder.headFor(scenario, Number(seed), 'practise', { startsAt: part })),
+                    folder.openJob(folder.headFor(scenario, Number(seed), 'practise', { pack, startsAt: part })),
                   )
                 }
               >
