@@ -69,7 +69,7 @@ describe('expose --chance', () => {
     expect(chance!.fibrillation.low).toBeLessThanOrEqual(chance!.fibrillation.high)
     const words = await answerOfVerb('expose', ...livened, '--chance', '--draws', '10')
     expect(words.out).toContain('Above the limit in 0 of 10 draws')
-    expect(words.out).toMatch(/Chance that the heart stops pumping: .* \(.* to .*\)/)
+    expect(words.out).toMatch(/Chance of fibrillation: .*; .* to .* in nine draws of ten/)
   })
 })
 

@@ -79,12 +79,29 @@ test('told step by step to the end, and the same bytes as from a grader that was
   expect(again).toBe(JSON.stringify(alone))
 })
 
+test('where nothing came alive, the worst that is named is the one that is drawn', { timeout: 120_000 }, async () => {
+  grade(6, short)
+  await graded(6)
+  const answer = answers.find((it) => it.number === 6 && it.tell === 'graded')
+  if (answer?.tell !== 'graded') throw new Error('not graded')
+  const { worst, drawn, result } = answer.graded
+  expect(result.visible).toBeNull()
+  expect(drawn).toMatchObject(worst!.of)
+  expect(drawn!.instant.corner).toBe(worst!.of.corner)
+  const { person, path, judged, limit } = worst!.exposure
+  const there = drawn!.exposures.find((it) => it.person === person && it.path === path)
+  expect(there?.judged).toBe(judged)
+  // the sweep solved every corner by itself: nothing in it is worse, and that corner gave the same
+  const ratios = result.sweep.flatMap((it) => Object.values(it.ratios))
+  expect(judged / limit).toBe(Math.max(...ratios))
+})
+
 test('stop ends it as well', { timeout: 120_000 }, async () => {
-  grade(4, orders)
-  ask(5, { ask: 'stop' })
+  grade(7, orders)
+  ask(8, { ask: 'stop' })
   await new Promise((resume) => setTimeout(resume, 1000))
-  const far = progressOf(4).length
+  const far = progressOf(7).length
   await new Promise((resume) => setTimeout(resume, 300))
-  expect(progressOf(4).length).toBe(far)
-  expect(answers.filter((it) => it.number >= 4 && it.tell !== 'progress')).toEqual([])
+  expect(progressOf(7).length).toBe(far)
+  expect(answers.filter((it) => it.number >= 7 && it.tell !== 'progress')).toEqual([])
 })

@@ -36,7 +36,7 @@ export function Mattered({ graded, belief, speaker }: MatteredProps) {
     return stopWeighing
   }, [weighed])
   return (
-    <>
+    <div className='mattered'>
       <h2 className='sec gap'>{say('mattered.title')}</h2>
       {persons.length > 1 && (
         <div className='seg' role='radiogroup' aria-label={say('mattered.who')}>
@@ -65,7 +65,7 @@ export function Mattered({ graded, belief, speaker }: MatteredProps) {
         </p>
       )}
       {chance && (isUnsolvable(chance) ? <Unsolved {...chance} /> : <HowSure chance={chance} />)}
-    </>
+    </div>
   )
 }
 

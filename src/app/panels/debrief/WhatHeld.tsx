@@ -4,7 +4,7 @@
  */
 import { useState } from 'react'
 import type { Exposure } from '../../../engine'
-import { type Speaker, amperes, say } from '../../../text'
+import { type Speaker, amperes, say, volts } from '../../../text'
 import type { Graded } from '../../workers/grading'
 import { VerdictWords, personName } from '../livening/ExposureRow'
 
@@ -45,7 +45,7 @@ export function WhatHeld({ graded, speaker }: { graded: Graded; speaker: Speaker
           <tr>
             <th>{say('held.without')}</th>
             <th>{say('held.share')}</th>
-            <th className='num'>{say('people.body')}</th>
+            <th className='num'>{say(person === 'bystander' ? 'people.voltage' : 'people.body')}</th>
             <th>{say('people.verdict')}</th>
           </tr>
         </thead>
@@ -56,7 +56,7 @@ export function WhatHeld({ graded, speaker }: { graded: Graded; speaker: Speaker
               <td>
                 <Bar share={judged(row.withoutIt) / most} before={judged(row.withIt) / most} kind={row.thing.kind} />
               </td>
-              <td className='num'>{amperes(row.withoutIt?.bodyCurrent ?? 0)}</td>
+              <td className='num'>{reaching(person, row.withoutIt)}</td>
               <td>
                 {row.withoutIt ? (
                   <VerdictWords exposure={row.withoutIt} />
@@ -71,6 +71,10 @@ export function WhatHeld({ graded, speaker }: { graded: Graded; speaker: Speaker
     </>
   )
 }
+
+/** The public is judged by volts, the crew by what flows through the body. */
+const reaching = (person: string, exposure: Exposure | null): string =>
+  person === 'bystander' ? volts(exposure?.judged ?? 0) : amperes(exposure?.bodyCurrent ?? 0)
 
 const judged = (exposure: Exposure | null): number => (exposure ? exposure.judged / exposure.limit : 0)
 
