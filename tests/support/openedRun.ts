@@ -4,8 +4,15 @@ import { existsSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import type { Page } from 'playwright'
 
+interface Order {
+  readonly do: string
+  readonly who: string
+  readonly on?: string
+  readonly with?: string
+}
+
 interface RecordedRun {
-  readonly actions: readonly { readonly do: string }[]
+  readonly actions: readonly Order[]
 }
 
 const runPath = (scenario: string, run: string): string =>
@@ -18,6 +25,15 @@ export function runUpTo(scenario: string, run: string, act?: string): string {
   const recorded = JSON.parse(readFileSync(runPath(scenario, run), 'utf8')) as RecordedRun
   const last = recorded.actions.findIndex((order) => order.do === act)
   return JSON.stringify({ ...recorded, actions: recorded.actions.slice(0, last < 0 ? undefined : last + 1) })
+}
+
+/** The run up to, but without, the first of this act; and that order as it was recorded. */
+export function runBefore(scenario: string, run: string, act: string): { readonly run: string; readonly order: Order } {
+  const recorded = JSON.parse(readFileSync(runPath(scenario, run), 'utf8')) as RecordedRun
+  const first = recorded.actions.findIndex((order) => order.do === act)
+  const order = recorded.actions[first]
+  if (!order) throw new Error(`${run} has no ${act}`)
+  return { run: JSON.stringify({ ...recorded, actions: recorded.actions.slice(0, first) }), order }
 }
 
 /** From the Depot; the job is open at the end of the run afterwards. */

@@ -1,6 +1,6 @@
 /**
- * Where a thing is, as straight pieces, for the tape: x east, y north, z up, metres from the foot of the pole. Wires are
- * taken at this pole, where they hang as high as the scenario says. Undefined where the crew knows no place for it.
+ * Where a thing is, as straight pieces, for the tape: x east, y north, z up, metres from the foot of the pole. A wire is
+ * taken as far as it hangs about as high as at the pole, which is what the scenario says. Undefined where the crew knows no place for it.
  */
 import type { Belief } from '../../engine'
 import type { TapeEnd } from './tapeStore'
@@ -13,6 +13,8 @@ export interface Place {
 
 export type Piece = readonly [Place, Place]
 
+/** Metres of a wire either side of the pole: its sag there is under a third of a metre (common practice, no source). */
+const level = 4
 /** A standing person; feet on the pole at the stations, as the engine has them (common practice, no source). */
 const tall = 1.75
 const feetAt = { foot: 0, 'below-lv': 5.2, 'above-lv': 6.8 } as const
@@ -29,7 +31,7 @@ export function shapeOf(belief: Belief, end: TapeEnd): readonly Piece[] | undefi
 
 function onPole({ sheet, cover }: Belief, id: string): readonly Piece[] | undefined {
   const wire = [...sheet.conductors, ...sheet.lv.wires].find((it) => it.id === id)
-  if (wire) return piece({ x: -1, y: wire.x, z: wire.height }, { x: 1, y: wire.x, z: wire.height })
+  if (wire) return piece({ x: -level, y: wire.x, z: wire.height }, { x: level, y: wire.x, z: wire.height })
   const { pole, stay } = sheet
   const half = Math.max(...sheet.conductors.map(({ x }) => Math.abs(x)))
   if (id === 'arm') return piece({ x: 0, y: -half, z: pole.armHeight }, { x: 0, y: half, z: pole.armHeight })

@@ -50,7 +50,13 @@ function SpotRow({ number, at, onSet, onRemove }: RowProps) {
     if (x !== undefined && y !== undefined) onSet({ x, y })
   }
   return (
-    <div className='spotrow'>
+    <div
+      className='spotrow'
+      // What is half written stays until the row is left, not its first field.
+      onBlur={({ currentTarget, relatedTarget }) => {
+        if (!currentTarget.contains(relatedTarget)) setWritten(null)
+      }}
+    >
       {number !== null && <span className='q'>{number}</span>}
       {(['x', 'y'] as const).map((side) => (
         <label key={side} className='seed'>
@@ -61,7 +67,6 @@ function SpotRow({ number, at, onSet, onRemove }: RowProps) {
             value={shown[side]}
             maxLength={8}
             onChange={(event) => write(side, event.target.value)}
-            onBlur={() => setWritten(null)}
           />
         </label>
       ))}

@@ -8,6 +8,8 @@ import { toGround } from '../site/layout'
 import type { Carried, Grip } from './grip'
 
 const dialRadius = 46
+/** Pixels for a metre upward, below which a drag says nothing. */
+const leastLeverage = 10
 const ground = new Plane(new Vector3(0, 1, 0), 0)
 const caster = new Raycaster()
 
@@ -65,7 +67,7 @@ export class GripLayer {
       const element = this.elements.get(grip.key)
       const at = this.pixelOf(grip.at)
       if (!element) continue
-      element.hidden = at === null
+      element.hidden = at === null || !this.hasLeverage(grip)
       if (!at) continue
       const angle = (grip.turns ?? 0) * 2 * Math.PI
       const [dx, dy] = grip.shape === 'dial' ? [dialRadius * Math.sin(angle), -dialRadius * Math.cos(angle)] : [0, 0]
@@ -202,6 +204,13 @@ export class GripLayer {
     if (!hit && !isUpright) return null
     const point = hit ? toGround(hit) : { x: 0, y: 0 }
     return { point, height: heightOn(grip.at), turned: carrying.turned, pixel }
+  }
+
+  /** From straight above nothing can be dragged up or down. */
+  private hasLeverage({ shape, at }: Grip): boolean {
+    if (shape !== 'up-down') return true
+    const [low, high] = [this.pixelOf(at), this.pixelOf(at.clone().setY(at.y + 1))]
+    return low !== null && high !== null && Math.hypot(high[0] - low[0], high[1] - low[1]) > leastLeverage
   }
 
   private pixelUnder(event: PointerEvent): readonly [number, number] {
