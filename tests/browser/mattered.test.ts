@@ -32,17 +32,10 @@ function sharesHere() {
   const read = readRun(readFileSync(`scenarios/marrow-bend/runs/${name}.json`, 'utf8'), actions)
   if (!read.ok) throw new Error('the recorded run cannot be read')
   const { orders, seed } = read.value
-  const head = {
-    scenario: 'marrow-bend',
-    title: '',
-    seed,
-    purpose: 'practise',
-    pack: 'concrete-rod',
-    packName: '',
-  } as const
-  const timeline = replayJob({ ...head, startsAt: 'beginning', person: '' }, orders)
+  const head = { scenario: 'marrow-bend', seed, purpose: 'practise', startsAt: 'beginning' } as const
+  const timeline = replayJob(head, orders)
   const cache = createSweepCache()
-  const { sweep } = judgeRun(timeline, requirePack(head.pack), { sweep: true, cache })
+  const { sweep } = judgeRun(timeline, requirePack('concrete-rod'), { sweep: true, cache })
   const worst = worstInstant(timeline, sweep, cache)!
   const shares = sharesOf(worst.moment, worst.whom, worst.corner, cache)
   if (isUnsolvable(shares)) throw new Error(`no shares: ${shares.reason}`)

@@ -171,7 +171,7 @@ function LowVoltage({ belief, speaker, at: { line, pole, lowVoltage } }: PartPro
         className='d-live'
         style={{ strokeWidth: 1, strokeDasharray: '2 3' }}
       />
-      <text x={pole + 12} y={lowVoltage + 18} className='halo'>
+      <text x={pole - 36} y={lowVoltage + 18} className='halo'>
         {fedBy ? say('sld.lvFrom', { name: speaker.say(`thing.${fedBy}`) }) : say('sld.lv')}
       </text>
     </g>

@@ -27,7 +27,7 @@ const backFed = (): Partial<Scenario> => ({
   embedded: [smallSet],
 })
 
-function sheetOf(...changes: Parameters<typeof allOf>) {
+function sheetOf(...changes: readonly ((scenario: Scenario) => Partial<Scenario>)[]) {
   const scenario = marrowBend(1)
   return believe(startSite({ ...scenario, ...allOf(...changes)(scenario) }))
 }
