@@ -44,6 +44,12 @@ const wordsOfScenario = byFolder(scenarioWords, 1)
 const wordsOfPack = byFolder(packWords, 1)
 const clean = byFolder(cleanRuns, 2)
 
+/** Every scenario and its clean run as they are kept, by place: `<slug>/scenario.json`, for who reads them elsewhere. */
+export function scenarioFiles(): Readonly<Record<string, string>> {
+  const texts = [...scenarios].map(([id, text]) => [`${id}/scenario.json`, text] as const)
+  return Object.fromEntries([...texts, ...[...clean].map(([id, text]) => [`${id}/runs/clean.json`, text] as const)])
+}
+
 export const scenarioIds = [...scenarios.keys()].sort()
 export const packIds = [...packs.keys()].sort()
 

@@ -1,7 +1,8 @@
 /** Published figures tried in this browser: how far it is, and what came out. Kept until the page is closed. */
 import { createStore } from 'zustand/vanilla'
 import type { CaseResult } from '../../reports/qualification'
-import type { FiguresAnswer } from '../workers/figures'
+import { scenarioFiles } from '../storage/library'
+import type { FiguresAnswer, FiguresQuestion } from '../workers/figures'
 
 export interface Figures {
   readonly results: readonly CaseResult[]
@@ -23,6 +24,7 @@ export function tryFigures(): void {
   worker = new Worker(new URL('../workers/figuresWorker.ts', import.meta.url), { type: 'module' })
   worker.onmessage = ({ data }: MessageEvent<FiguresAnswer>) => take(data)
   worker.onerror = (event) => fail(event.message)
+  worker.postMessage({ scenarios: scenarioFiles() } satisfies FiguresQuestion)
 }
 
 export function stopFigures(): void {
