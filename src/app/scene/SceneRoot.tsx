@@ -21,6 +21,7 @@ import type { Clear, Inset, LabelLayer } from './labels/labelLayer'
 import { liveningLabels } from './labels/liveningLabels'
 import { siteLabels, switchLabels } from './labels/siteLabels'
 import { tapeLabels, tapeView } from './tape/tapeView'
+import { CrewBatch } from './people/CrewBatch'
 import { isBelowLv } from './people/stance'
 import { anchorIn } from './pick/pick'
 import { Picker } from './pick/Picker'
@@ -168,7 +169,7 @@ function SiteBatches({ site, input, ways }: { site: SiteState; input: SceneInput
       <InkBatch of={site.setting} />
       <InkBatch of={site.line} />
       <InkBatch of={site.gear} />
-      <InkBatch of={site.crew} />
+      <CrewBatch {...site} isReduced={input.reducedMotion} />
       {draft && <InkBatch of={draft} hasShadow={false} />}
       {ring && <InkBatch of={ring} hasShadow={false} />}
       {tape && <InkBatch of={tape} hasShadow={false} />}

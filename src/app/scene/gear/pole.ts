@@ -119,7 +119,7 @@ export const seatAbove = 0.3
  */
 export function pinInsulator(foot: Triple, id: string, wide: number, tall: number, near: boolean): readonly Part[] {
   const shape = (near ? glazeProfile : farProfile).map(([r, y]) => [r * wide, y * tall] as const)
-  const glaze = part(at(lathe(shape, near ? (wide < 0.5 ? 10 : 18) : 7), foot), 'glaze', id, 0.05 * wide, 50)
+  const glaze = part(at(lathe(shape, near ? (wide <= 0.5 ? 9 : 15) : 7), foot), 'glaze', id, 0.05 * wide, 50)
   if (!near) return [glaze]
   const [x, y, z] = foot
   return [

@@ -38,7 +38,7 @@ export const cylinder = (top: number, bottom: number, height: number, sides = 14
 export const ball = (radius: number, sides = 14): BufferGeometry =>
   new SphereGeometry(radius, sides, Math.max(6, Math.round(sides * 0.7)))
 export const ring = (radius: number, thickness: number, sides = 20): BufferGeometry =>
-  new TorusGeometry(radius, thickness, 8, sides)
+  new TorusGeometry(radius, thickness, 6, sides)
 export const lathe = (profile: readonly (readonly [number, number])[], sides = 18): BufferGeometry =>
   new LatheGeometry(
     profile.map(([radius, y]) => new Vector2(Math.max(radius, 1e-4), y)),

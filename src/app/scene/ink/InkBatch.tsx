@@ -34,29 +34,33 @@ interface Props {
   readonly hasShadow?: boolean
 }
 
+/** Which share the geometry of the solids, and which that of the wires. */
+const kindsOf = { parts: ['solid', 'hull', 'shadow'], wires: ['wire', 'wireHull', 'wireShadow'] } as const
+
+function meshOf(geometry: BufferGeometry, kind: keyof typeof materials): Mesh {
+  const mesh = new Mesh(geometry, materials[kind])
+  mesh.name = kind
+  mesh.renderOrder = order[kind]
+  mesh.frustumCulled = false
+  mesh.matrixAutoUpdate = false
+  return mesh
+}
+
+export function inkMeshes({ of, hasOutline = true, hasShadow = true }: Props): readonly Mesh[] {
+  const isWanted = (kind: keyof typeof materials): boolean =>
+    /hull/i.test(kind) ? hasOutline : /shadow/i.test(kind) ? hasShadow : true
+  const meshes: Mesh[] = []
+  if (of.parts.length > 0) {
+    const geometry = bakeSolids(of.parts)
+    meshes.push(...kindsOf.parts.filter(isWanted).map((kind) => meshOf(geometry, kind)))
+  }
+  if (of.wires.length > 0) {
+    const geometry = bakeWires(of.wires)
+    meshes.push(...kindsOf.wires.filter(isWanted).map((kind) => meshOf(geometry, kind)))
+  }
+  return meshes
+}
+
 export function InkBatch({ of, hasOutline = true, hasShadow = true }: Props) {
-  return useMeshes(() => {
-    const meshes: Mesh[] = []
-    const add = (geometry: BufferGeometry, kind: keyof typeof materials): void => {
-      const mesh = new Mesh(geometry, materials[kind])
-      mesh.name = kind
-      mesh.renderOrder = order[kind]
-      mesh.frustumCulled = false
-      mesh.matrixAutoUpdate = false
-      meshes.push(mesh)
-    }
-    if (of.parts.length > 0) {
-      const geometry = bakeSolids(of.parts)
-      add(geometry, 'solid')
-      if (hasOutline) add(geometry, 'hull')
-      if (hasShadow) add(geometry, 'shadow')
-    }
-    if (of.wires.length > 0) {
-      const geometry = bakeWires(of.wires)
-      add(geometry, 'wire')
-      if (hasOutline) add(geometry, 'wireHull')
-      if (hasShadow) add(geometry, 'wireShadow')
-    }
-    return { meshes }
-  }, [of, hasOutline, hasShadow])
+  return useMeshes(() => ({ meshes: inkMeshes({ of, hasOutline, hasShadow }) }), [of, hasOutline, hasShadow])
 }

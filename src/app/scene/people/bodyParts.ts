@@ -14,7 +14,7 @@ export const turnOf = (x: Vector3, y: Vector3, z: Vector3): Quaternion =>
   new Quaternion().setFromRotationMatrix(new Matrix4().makeBasis(x, y, z))
 
 /** Rings across the bisected direction at each joint, rounded ends. */
-export function limb(joints: readonly Vector3[], radii: readonly number[], sides = 12): BufferGeometry {
+export function limb(joints: readonly Vector3[], radii: readonly number[], sides = 10): BufferGeometry {
   const rings: Vector3[][] = []
   const last = joints.length - 1
   const directionAt = (i: number): Vector3 =>

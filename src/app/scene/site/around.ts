@@ -30,7 +30,7 @@ function parallelView({ id, from, to, conductors }: Parallel): Built {
       id,
     ),
     ...conductors.flatMap((it) =>
-      pinInsulator([it.x, height - 0.15, along + 0.14], '', 1, (it.height - height + 0.15) / 0.3, along === 0),
+      pinInsulator([it.x, height - 0.15, along + 0.14], '', 1, (it.height - height + 0.15) / 0.3, false),
     ),
   ])
   const ends = row.slice(1).map((end, k) => [row[k]!, end] as const)

@@ -3,7 +3,7 @@ import { useMemo } from 'react'
 import type { Belief } from '../../../engine'
 import type { Built, Hit } from '../ink/part'
 import type { LeadRoute } from '../gear/leads'
-import { crewView, heldEnds, stancesOf } from '../people/crew'
+import { crewView, heldEnds, type Stances, stancesOf } from '../people/crew'
 import type { Joints } from '../people/posture'
 import { stickOf } from '../people/stance'
 import type { SceneInput } from '../sceneInput'
@@ -23,6 +23,7 @@ export interface SiteState {
   readonly line: Built
   readonly gear: Built
   readonly crew: Built
+  readonly stances: Stances
   readonly hits: readonly Hit[]
   readonly routes: readonly LeadRoute[]
   readonly joints: ReadonlyMap<string, Joints>
@@ -64,7 +65,7 @@ export function useSite({ belief, doing, instant, zone = noZone }: SceneInput): 
     () => {
       const stances = stancesOf(layout, picture)
       const sticks = picture.people.flatMap((person) => stickOf(picture, person) ?? [])
-      return { held: heldEnds(picture, stances), sticks, ...crewView(layout, picture, stances) }
+      return { stances, held: heldEnds(picture, stances), sticks, ...crewView(layout, picture, stances) }
     },
     crewKey,
     layout,
@@ -89,6 +90,7 @@ export function useSite({ belief, doing, instant, zone = noZone }: SceneInput): 
       line,
       gear: gear.built,
       crew: crew.built,
+      stances: crew.stances,
       hits,
       routes: gear.routes,
       joints: crew.joints,
