@@ -4,7 +4,7 @@ import type { Words } from '../words'
 export const figures = {
   'figures.back': 'Back to the depot',
   'figures.loading': 'Fetching the cases',
-  'figures.met': '{met} of {tried} as published; {all} in all',
+  'figures.met': '{met} of {tried} as expected; {all} in all',
   'figures.how':
     'A third of the cases by which the physics is checked, worked out by this browser now. The others are worked out in the program’s tests. Sources stand beside each.',
   'figures.cases': 'Cases',
