@@ -8,6 +8,7 @@ import type { Pack, PackRule } from './finding'
 import { ruleKinds } from './kinds'
 import { checkParameters, type Vocabulary } from './language/checkParameters'
 import type { PackIssue, ParameterSpecs } from './language/parameterSpec'
+import { findUnreachable } from './unreachable'
 
 /** Parameters that every rule may carry. */
 const commonParameters: ParameterSpecs = {
@@ -23,7 +24,7 @@ const commonParameters: ParameterSpecs = {
 /** @returns nothing when the pack can be used */
 export function checkPack(pack: Pack, vocabulary: Vocabulary): readonly PackIssue[] {
   const issues = pack.rules.flatMap((rule, i) => checkRule(pack, rule, `$.rules[${i}]`, vocabulary))
-  return issues.length > 0 ? issues : findContradictions(pack)
+  return issues.length > 0 ? issues : [...findContradictions(pack), ...findUnreachable(pack, vocabulary)]
 }
 
 function checkRule(pack: Pack, rule: PackRule, path: string, vocabulary: Vocabulary): readonly PackIssue[] {

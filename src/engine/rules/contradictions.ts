@@ -6,13 +6,15 @@
 import { listNames, matchesName, type Names } from './language/glob'
 import type { Pack, PackRule, Severity } from './finding'
 import type { PackIssue } from './language/parameterSpec'
+import { findOpposites } from './opposites'
 import type { Pattern } from './language/pattern'
-import { readList, readPatterns } from './language/read'
+import { readList, readPatterns, readText } from './language/read'
 
 export function findContradictions(pack: Pack): readonly PackIssue[] {
   return [
     ...pack.rules.flatMap((rule, i) => findWithin(rule, `$.rules[${i}]`)),
-    ...findCycles(pack),
+    ...groupsOf(pack).flatMap((same) => findCycles(pack, same)),
+    ...findOpposites(pack),
     ...findOpposedRoles(pack),
     ...findForbidden(pack),
     ...findSwallowed(pack),
@@ -61,21 +63,27 @@ function nameOf(pattern: Pattern): string {
   return JSON.stringify(entries)
 }
 
-/** First before second, as the whole run must have it; orders inside each item or thing are no order of the run. */
-function edgesOf(rule: PackRule, index: number): readonly Edge[] {
+/** Orders of the whole run, and those inside each item, person or device: two of a different sort are not compared. */
+const groupsOf = (pack: Pack): readonly (string | undefined)[] => [
+  ...new Set([undefined, ...pack.rules.flatMap((rule) => readText(rule.parameters, 'same') ?? [])]),
+]
+
+/** First before second: in the whole run, or for the same of something. */
+function edgesOf(rule: PackRule, index: number, same: string | undefined): readonly Edge[] {
   const pairs = (first: readonly Pattern[], second: readonly Pattern[]): readonly Edge[] =>
     first.flatMap((a) => second.map((b) => ({ from: nameOf(a), to: nameOf(b), rule: index })))
-  if (rule.kind === 'order' && rule.parameters['same'] === undefined) {
+  if (rule.kind === 'order' && readText(rule.parameters, 'same') === same) {
     const steps = readPatterns(rule.parameters, 'steps')
     return steps.slice(1).flatMap((step, i) => pairs(steps.slice(i, i + 1), [step]))
   }
   const need = readPatterns(rule.parameters, 'need')
-  if (rule.kind === 'done-before' && need.length === 1) return pairs(need, readPatterns(rule.parameters, 'before'))
+  if (rule.kind === 'done-before' && need.length === 1 && same === undefined)
+    return pairs(need, readPatterns(rule.parameters, 'before'))
   return []
 }
 
-function findCycles(pack: Pack): readonly PackIssue[] {
-  const edges = pack.rules.flatMap((rule, i) => edgesOf(rule, i))
+function findCycles(pack: Pack, same: string | undefined): readonly PackIssue[] {
+  const edges = pack.rules.flatMap((rule, i) => edgesOf(rule, i, same))
   const after = new Map<string, readonly Edge[]>()
   for (const edge of edges) after.set(edge.from, [...(after.get(edge.from) ?? []), edge])
   const turned = edges.find((edge) => canReach(after, edge.to, edge.from))

@@ -6,6 +6,13 @@ import { readJson } from '../json/readJson'
 import { parse } from '../parse'
 import { packFormat, packSchema, packVersion } from './schema'
 
+const takes = new Map(
+  [...actions.values()].map(({ id, withTypes, values = {} }) => [
+    id,
+    { ...(withTypes && { withTypes }), values: Object.keys(values) },
+  ]),
+)
+
 export function readPack(text: string): Read<Pack> {
   const json = readJson(text)
   if (!json.ok) return json
@@ -13,6 +20,6 @@ export function readPack(text: string): Read<Pack> {
   if (!head.ok) return head
   const read = parse(packSchema, head.value)
   if (!read.ok) return read
-  const issues = checkPack(read.value, { actions: [...actions.keys()], gearTypes: [...gearCatalogue.keys()] })
+  const issues = checkPack(read.value, { actions: [...actions.keys()], gearTypes: [...gearCatalogue.keys()], takes })
   return issues.length > 0 ? { ok: false, issues } : read
 }

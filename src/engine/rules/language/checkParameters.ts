@@ -10,6 +10,8 @@ export interface Vocabulary {
   readonly actions: readonly string[]
   readonly gearTypes: readonly string[]
   readonly rules?: readonly string[]
+  /** What each act takes: the types of gear it is done with, if with any, and the names of its values. */
+  readonly takes?: ReadonlyMap<string, { readonly withTypes?: readonly string[]; readonly values: readonly string[] }>
 }
 
 const roles = ['person-in-charge', 'pole-worker', 'ground-worker', 'switching-operator'] as const
