@@ -1,6 +1,7 @@
 import type { Vector3 } from 'three'
 import { expect, test } from 'vitest'
 import { siteAt } from '../../../src/engine'
+import { routeLead } from '../../../src/app/scene/gear/leads'
 import { bakeSolids } from '../../../src/app/scene/ink/bakeSolids'
 import { bakeWires } from '../../../src/app/scene/ink/bakeWires'
 import type { Built } from '../../../src/app/scene/ink/part'
@@ -9,6 +10,7 @@ import { vector } from '../../../src/app/scene/geometry/shapes'
 import { hasMoved, stanceBetween } from '../../../src/app/scene/people/between'
 import { crewView, heldEnds, stancesOf } from '../../../src/app/scene/people/crew'
 import { solvePosture } from '../../../src/app/scene/people/posture'
+import { lvHeight } from '../../../src/app/scene/site/layout'
 import { lineView } from '../../../src/app/scene/site/lines'
 import { scenery, skyline } from '../../../src/app/scene/site/scenery'
 import { gearModel } from '../../../src/app/scene/site/siteModel'
@@ -108,6 +110,29 @@ test('carriers in, hung, taken out and not looked at are four pictures', () => {
   const states = ['in', 'hung', 'out', 'not-looked'] as const
   const drawn = states.map((state) => print(lineView(layout, { cracked: null, carriers: { T1: state } })))
   expect(new Set(drawn).size).toBe(4)
+})
+
+test('a lead lies as it was laid: clear of the low voltage, over it, or in rings at the foot', () => {
+  const { layout, picture } = sceneOn('marrow-bend')
+  const lead = picture.leads.find(({ item }) => item === 'E-07')!
+  const down = (route: (typeof lead)['route']): readonly Vector3[] =>
+    routeLead(layout, picture, { ...lead, route }, new Map()).sections[0]!.points
+  const fromLv = (points: readonly Vector3[]): number =>
+    Math.min(
+      ...points.flatMap((point) =>
+        layout.lv.map((it) => Math.hypot(point.x - it.across, point.y - lvHeight(it, point.z))),
+      ),
+    )
+  const length = (points: readonly Vector3[]): number =>
+    points.slice(1).reduce((sum, point, i) => sum + point.distanceTo(points[i]!), 0)
+  expect(fromLv(down('clear-of-lv'))).toBeGreaterThan(0.05)
+  expect(fromLv(down('over-lv'))).toBeLessThan(0.03)
+  expect(fromLv(down('coiled'))).toBeGreaterThan(0.05)
+  // Its label says 12 m; the rings are whole ones, and rounding the corners takes a little off.
+  expect(length(down('over-lv'))).toBeGreaterThan(12 * 0.93)
+  expect(length(down('over-lv'))).toBeLessThan(12 * 1.05)
+  const low = down('coiled').filter(({ y }) => y < 0.2)
+  expect(length(low)).toBeGreaterThan(2 * Math.PI * 0.3 * 0.9)
 })
 
 test('an earth at the switch hangs from the wires of its section and goes to the ground', () => {

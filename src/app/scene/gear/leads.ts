@@ -40,7 +40,7 @@ export function routeLead(layout: Layout, picture: SitePicture, lead: LeadPictur
     return {
       from: from.end.end,
       to: to.end.end,
-      points: cable(layout, from.tail, to.tail, lead.lengths[index] ?? 1.5, index),
+      points: cable(layout, from.tail, to.tail, lead.lengths[index] ?? 1.5, index, lead.route),
     }
   })
   return { lead, seats, sections }
@@ -98,7 +98,14 @@ function freeEnd(lead: LeadPicture, index: number, layout: Layout): Vector3 {
   return coilCentre.clone().add(vector(Math.cos(angle) * 0.3, 0.06, Math.sin(angle) * 0.3))
 }
 
-function cable(layout: Layout, a: Vector3, b: Vector3, length: number, index: number): Vector3[] {
+function cable(
+  layout: Layout,
+  a: Vector3,
+  b: Vector3,
+  length: number,
+  index: number,
+  route: LeadPicture['route'],
+): Vector3[] {
   const isDown = Math.abs(a.y - b.y) > 3
   const middle = a.clone().add(b).multiplyScalar(0.5)
   if (!isDown) {
@@ -108,7 +115,15 @@ function cable(layout: Layout, a: Vector3, b: Vector3, length: number, index: nu
   }
   const [low, high] = a.y < b.y ? [a, b] : [b, a]
   const post: Post = { x: 0, z: 0, radius: radiusAt(layout, 4) + 0.03, from: 0, to: layout.pole.top }
+  if (route === 'over-lv' && layout.lv.length > 0) {
+    const fallen = overLv(layout, high, low, length, post)
+    return low === a ? fallen.reverse() : fallen
+  }
   const foot = vector(high.x * 1.1, 0.02, high.z + 0.25)
+  if (route === 'coiled') {
+    const fallen = coiledAtFoot(high, foot, low, length)
+    return low === a ? fallen.reverse() : fallen
+  }
   const via = [
     vector(high.x * 1.05, high.y * 0.5, high.z + 0.12),
     foot,
@@ -116,6 +131,41 @@ function cable(layout: Layout, a: Vector3, b: Vector3, length: number, index: nu
   ]
   const fallen = soften(hangLead(high, low, length, { pieces: 56, via, posts: [post] }), 1)
   return low === a ? fallen.reverse() : fallen
+}
+
+/** Hangs from the conductor onto the LV wire that is in its way, lies on it, and falls from there. */
+function overLv(layout: Layout, high: Vector3, low: Vector3, length: number, post: Post): Vector3[] {
+  const side = high.x < 0 ? -1 : 1
+  const inWay = layout.lv.reduce((best, it) =>
+    Math.abs(it.across - side * 0.5) < Math.abs(best.across - side * 0.5) ? it : best,
+  )
+  const along = high.z + 0.1
+  const rest = vector(inWay.across, lvHeight(inWay, along) + cableRadius + 0.008, along)
+  const upper = high.distanceTo(rest) * 1.06
+  const off = vector(rest.x - side * 0.3, rest.y * 0.5, along + 0.05)
+  const foot = vector(off.x, 0.02, along + 0.2)
+  const left = Math.max(length - upper, rest.distanceTo(low) * 1.02)
+  const lower = hangLead(rest, low, left, {
+    pieces: 44,
+    via: [off, foot, ...slackBend(foot, low, left - rest.y * 1.02)],
+    posts: [post],
+  })
+  return soften([...hangLead(high, rest, upper, { pieces: 14 }), ...lower.slice(1)], 1)
+}
+
+/** What is left over lies in rings at the foot of the pole: as many as its length makes. */
+function coiledAtFoot(high: Vector3, foot: Vector3, low: Vector3, length: number): Vector3[] {
+  const radius = 0.3
+  const straight = high.distanceTo(foot) + foot.distanceTo(low)
+  const turns = Math.max(1, Math.min(5, Math.round((length - straight) / (2 * Math.PI * radius))))
+  const rings = Array.from({ length: turns * 12 + 1 }, (_, i) => {
+    const angle = (i / 12) * Math.PI * 2
+    const lift = cableRadius + Math.floor(i / 12) * 2 * cableRadius
+    return foot.clone().add(vector(radius - Math.cos(angle) * radius, lift, Math.sin(angle) * radius))
+  })
+  const down = hangLead(high, rings[0]!, high.distanceTo(rings[0]!) * 1.01, { pieces: 24 })
+  const ground = vector((foot.x + low.x) / 2, cableRadius, (foot.z + low.z) / 2 + 0.15)
+  return soften([...down, ...rings.slice(1), ground, low], 1)
 }
 
 /** What is left over lies beside the straight way, bent out as far as its length asks. */
