@@ -45,3 +45,16 @@ it('swept: the worst of each person and path is the same to the last bit under a
   expect(swept[1]).toBe(swept[0])
   expect(swept[2]).toBe(swept[0])
 }, 240_000)
+
+it('a rule is asked from its own day on', () => {
+  const { scenario, orders } = recorded('clean')
+  const timeline = runTimeline(scenario, orders)
+  const from = (effectiveFrom: string) => ({
+    ...packs[2]!,
+    rules: packs[2]!.rules.map((rule) => (rule.id === 'main-earth-first' ? { ...rule, effectiveFrom } : rule)),
+  })
+  const rulesFound = (day: string) => judgeRun(timeline, from(day), { sweep: false }).findings.map(({ rule }) => rule)
+  expect(scenario.date).toBe('2031-05-14')
+  expect(rulesFound('2031-05-14')).toContain('main-earth-first')
+  expect(rulesFound('2031-05-15')).not.toContain('main-earth-first')
+})
