@@ -77,11 +77,11 @@ async function work(data: Work): Promise<void> {
   }
 }
 
-/** What struck is drawn; else the worst that could have, in the corner in which it was worst. */
+/** What struck is drawn, where it has a number; else the worst that could have, in the corner in which it was worst. */
 function grade(timeline: OpenTimeline, packId: string): Graded {
   const result = judgeRun(timeline, requirePack(packId), { sweep: true, cache })
   const worst = worstOf(timeline, result)
-  const shown = findStruck(timeline) ?? worst?.of
+  const shown = (result.told ? undefined : findStruck(timeline)) ?? worst?.of
   const found = shown && findCase(timeline, shown)
   return {
     result,

@@ -28,7 +28,7 @@ export function judgeRun(timeline: Timeline, pack: Pack, options: JudgeOptions):
   const cache = options.cache ?? createSweepCache()
   const findings = findFindings(timeline, pack)
   const swept = options.sweep ? sweep(timeline, cache, options.onProgress) : nothingSwept
-  const { visible, unsolved } = seeVisible(timeline, cache)
+  const { visible, unsolved, ...inWords } = seeVisible(timeline, cache)
   const exposed = {
     above: swept.worst.filter(({ verdict }) => verdict === 'above').length,
     marginal: swept.worst.filter(({ verdict }) => verdict === 'marginal').length,
@@ -39,6 +39,7 @@ export function judgeRun(timeline: Timeline, pack: Pack, options: JudgeOptions):
     outcome: decideOutcome(findings, exposed),
     findings,
     visible,
+    ...inWords,
     sweep: swept.worst,
     unsolved: [...unsolved, ...swept.unsolved],
     without: withoutThings(timeline, swept.worst, cache),
@@ -50,11 +51,14 @@ export function judgeRun(timeline: Timeline, pack: Pack, options: JudgeOptions):
 }
 
 /** What the livening that really struck did, in the declared corner. */
-function seeVisible(timeline: Timeline, cache: SweepCache): Pick<Result, 'visible' | 'unsolved'> {
+function seeVisible(timeline: Timeline, cache: SweepCache): Pick<Result, 'visible' | 'told' | 'unsolved'> {
   const { struck } = timeline
   const moment = struck === null ? undefined : timeline.moments[struck.moment]
   if (struck === null || moment === undefined) return { visible: null, unsolved: [] }
   const story = liven(moment, struck.livening, declaredCorner, cache)
+  if (isUnsolvable(story) && story.reason === 'not-computed') {
+    return { visible: null, told: { livening: struck.livening, at: struck.at }, unsolved: [] }
+  }
   if (isUnsolvable(story)) return { visible: null, unsolved: [{ ...story, at: struck.at }] }
   const { livening, exposures, duration, siteRise, liveCurrent, clearedBy } = story
   return { visible: { livening, at: struck.at, exposures, duration, siteRise, liveCurrent, clearedBy }, unsolved: [] }

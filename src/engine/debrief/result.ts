@@ -24,6 +24,8 @@ export interface Result {
     readonly liveCurrent: number
     readonly clearedBy: string
   } | null
+  /** The livening that struck, where its kind is told in words alone: no number, and nothing left open. */
+  readonly told?: { readonly livening: string; readonly at: number }
   /** The worst over all moments and livenings, per person and path, ordered. */
   readonly sweep: readonly WorstExposure[]
   readonly unsolved: readonly UnsolvedState[]

@@ -127,6 +127,8 @@ export interface LiveningRecord {
   readonly at: number
   /** Protection took it off again by itself. */
   readonly cleared: boolean
+  /** Came by a switch that is shut since: the feeder behind these blades is locked out until the permit is back. */
+  readonly lockedOut?: { readonly switch: ThingId; readonly phases: readonly Phase[] }
   /** The control room has proved the source off since. */
   readonly provedOff: boolean
 }

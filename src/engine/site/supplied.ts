@@ -6,9 +6,16 @@ import type { Site } from './site'
 /** Volts to earth of that conductor of the section; 0 where no closed path feeds it. */
 export function suppliedVoltage(site: Site, phase: Phase): number {
   const feeders = site.scenario.switches
-    .filter((it) => site.switches[it.id]?.blades[phase] === 'closed' && !site.feedersOut.includes(it.feeder))
+    .filter((it) => isFedThrough(site, it.id, phase) && !site.feedersOut.includes(it.feeder))
     .map((it) => it.feeder)
   return feederVoltage(site, feeders)
+}
+
+/** The blade is closed, and protection has not locked out what came alive by it: that stays off until the permit is back. */
+export function isFedThrough({ switches, livening, paper }: Site, at: ThingId, phase: Phase): boolean {
+  const out = paper.permit === 'returned' ? undefined : livening?.lockedOut
+  const isLockedOut = out?.switch === at && out.phases.includes(phase)
+  return switches[at]?.blades[phase] === 'closed' && !isLockedOut
 }
 
 /** The largest of those feeders, phase to earth; 0 without one. */

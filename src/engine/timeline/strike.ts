@@ -4,7 +4,7 @@ import { declaredCorner } from '../hazard/corner'
 import { liven } from '../hazard/liven'
 import { findRemovedCause, traitsOf, type Sign } from '../site/liveningTraits'
 import type { ItemId, Livening, ThingId } from '../site/scenario'
-import type { Site } from '../site/site'
+import type { LiveningRecord, Site } from '../site/site'
 import { invariant } from '../units/invariant'
 import { carriedCurrent } from './carried'
 import type { Entry, Moment, Timeline } from './timeline'
@@ -64,13 +64,23 @@ export function afterStrike(site: Site, moment: Moment, strike: Strike): Site {
       { ...item, faulted: item.faulted || left.faulted.includes(id), failed: item.failed || left.failed.includes(id) },
     ]),
   )
-  const record = { id: strike.livening, at: strike.at, cleared: left.cleared, provedOff: false }
-  const switches = left.cleared ? site.switches : shutBy(site, livening)
+  const record = {
+    ...{ id: strike.livening, at: strike.at, cleared: left.cleared, provedOff: false },
+    ...(left.cleared && lockedOutBy(site, livening)),
+  }
+  const switches = shutBy(site, livening)
   const struck: Site = { ...site, items, switches, livening: record, paper: { ...site.paper, safeToWork: false } }
   return Object.keys(site.persons).reduce((next, who) => perceive(next, who, ...signs), struck)
 }
 
-/** The blades as a livening that lasts has left them; where protection took it off, its feeder is dead behind them. */
+/** The blades that it shut, whose feeder protection has taken off: shut, and dead behind them. */
+function lockedOutBy({ scenario }: Site, livening: Livening): Pick<LiveningRecord, 'lockedOut'> {
+  const { by, phases } = traitsOf(livening)
+  if (by !== 'switch' || !('switch' in livening)) return {}
+  return { lockedOut: { switch: livening.switch, phases: phases(scenario, livening) } }
+}
+
+/** The blades as it has left them: whoever closed them has not opened them again. */
 function shutBy(site: Site, livening: Livening): Site['switches'] {
   const { by, phases } = traitsOf(livening)
   const state = 'switch' in livening ? site.switches[livening.switch] : undefined

@@ -47,7 +47,7 @@ function transformerIssues(it: Json, i: number, section: Json): readonly Issue[]
   const hours = clocks[connection] ?? []
   const hoursAllowed =
     hours.length === 0 ? 'no hour: it has one winding' : `one of ${hours.join(', ')} of a ${connection}`
-  const { alongM, highEarth } = it
+  const { alongM, highEarth, loadVA, lowVoltageClosed } = it
   const isOff = typeof alongM === 'number' && typeof section.lengthM === 'number' && Math.abs(alongM) > section.lengthM
   return [
     ...unless(
@@ -66,6 +66,9 @@ function transformerIssues(it: Json, i: number, section: Json): readonly Issue[]
       highEarth === undefined ? undefined : 'an earth',
       'none: its current returns in the other conductors',
     ),
+    ...(lowVoltageClosed === true && loadVA === undefined
+      ? [issue([...path, 'loadVA'], loadVA, 'what customers draw behind the closed low-voltage switch')]
+      : []),
     ...(isOff ? [issue([...path, 'alongM'], alongM, `within the section, ${String(section.lengthM)} m`)] : []),
   ]
 }

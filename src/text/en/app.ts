@@ -337,6 +337,7 @@ export const app = {
 
   'debrief.happened': 'What happened',
   'debrief.quiet': 'Nothing came alive in this run.',
+  'debrief.told': '{time}: {what}. No number would be honest; keep to the rule.',
   'debrief.outcome': 'Outcome: {outcome}',
   'debrief.outcomeLabel': 'Outcome',
   'debrief.gates': '{criticals} critical findings, {above} above the limit, {marginal} marginal',

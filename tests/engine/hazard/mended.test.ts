@@ -4,20 +4,29 @@
  * phase-to-phase voltage.
  */
 import { describe, expect, it } from 'vitest'
+import { fittedOf } from '../../../src/engine/hazard/circuit/fitted'
+import { spreadingResistance } from '../../../src/engine/hazard/circuit/pole'
 import { section } from '../../../src/engine/hazard/circuit/section'
 import { declaredCorner } from '../../../src/engine/hazard/corner'
 import { lineOf, liven } from '../../../src/engine/hazard/liven'
 import type { LineStory } from '../../../src/engine/hazard/lineStory'
 import { pickedUpVoltage } from '../../../src/engine/hazard/pickedUp'
+import { devicesOf } from '../../../src/engine/hazard/protection/devicesOf'
 import { sweep } from '../../../src/engine/hazard/sweep'
 import { createSweepCache, type SweepCache } from '../../../src/engine/hazard/sweepCache'
 import { magnitude } from '../../../src/engine/math/complex'
 import { bodiesAt } from '../../../src/engine/site/bodies'
+import { judgeRun } from '../../../src/engine/debrief/judgeRun'
+import type { WoodPole } from '../../../src/engine/site/pole'
 import { liveVoltage } from '../../../src/engine/site/liveness'
 import type { Livening, ParallelCircuit, Transformer } from '../../../src/engine/site/scenario'
 import type { Site } from '../../../src/engine/site/site'
+import { runTimeline } from '../../../src/engine/timeline/fold'
 import { afterStrike } from '../../../src/engine/timeline/strike'
 import { allOf, alsoLivened, besides, coilEarthed, multiEarthed } from '../../support/networks'
+import type { Pack } from '../../../src/engine/rules/finding'
+import type { Timeline } from '../../../src/engine/timeline/timeline'
+import { shippedPack } from '../../support/rules/recorded'
 import { backFed } from './backFeedSites'
 import {
   bladesClosed,
@@ -31,6 +40,7 @@ import {
   isolatedSite,
   momentOf,
   sharedCache,
+  voltages,
   withRod,
   type Change,
 } from './sites'
@@ -215,5 +225,125 @@ describe('a blade that fell shut and that nothing cleared', () => {
     expect(after.switches['switch-31']?.handle).toBe('open')
     expect(liveVoltage(after, 'conductor-b')).toBeCloseTo(phaseVoltage, 6)
     expect(liveVoltage(after, 'conductor-a')).toBe(0)
+  })
+})
+
+describe('a wet wooden pole', () => {
+  // dry wood of 1 MΩ a metre in the rain; 0.27 m thick, for which the film of 200 kΩ a metre is stated
+  const wet = inScenario(({ pole }) => {
+    const { number, height, armHeight, lvHeight, buttLength, stepBoltsTo, armFixing, stepBoltFixing } = pole
+    const shape = { number, height, armHeight, lvHeight, buttLength, stepBoltsTo, armFixing, stepBoltFixing }
+    const made = { moisture: 'dry', treatment: 'oil', surface: 'wet', arm: 'steel' } as const
+    return { pole: { kind: 'wood', diameter: 0.27, ...shape, ...made } satisfies WoodPole }
+  })
+
+  it('a thigh met the dry wood under the film through 146 kΩ; it meets the film', () => {
+    const { pole, contact } = isolatedSite(wet).scenario
+    // potential of a source on an endless cylinder: 200 kΩ/m · r · ln(r/b), b of a disc of that area; beside ρ/4b of wood
+    const byHand = (area: number) => {
+      const b = Math.sqrt(area / Math.PI)
+      const film = 200_000 * 0.135 * Math.log(0.135 / b)
+      const wood = (1e6 * Math.PI * 0.135 ** 2) / (4 * b)
+      return 1 / (1 / film + 1 / wood)
+    }
+    for (const area of [contact.area.thigh, contact.area.hand]) {
+      expect(spreadingResistance(pole, area) / byHand(area)).toBeCloseTo(1, 9)
+    }
+    expect(spreadingResistance(pole, contact.area.thigh)).toBeLessThan(10_000)
+    // a patch as wide as the pole is on the rung
+    expect(spreadingResistance(pole, Math.PI * 0.135 ** 2)).toBe(0)
+  })
+
+  it('a tenth of the current from hand to thigh was lost in it', () => {
+    const site = earthedSite(wet)
+    const at = voltages(momentOf(site))
+    const contacts = [
+      { limb: 'left-hand', on: { kind: 'conductor', id: 'conductor-b' }, through: [] },
+      { limb: 'thigh', on: { kind: 'pole', height: 7.7 }, through: [] },
+    ] as const
+    const worker = exposureOf(storyOf({ site, bodies: [{ person: 'pw', contacts }] }), 'pw')
+    // 7.7 m down to the ground and 0.25 m into it, 167 kΩ each, beside the low-voltage insulators and the stay's, 100 MΩ each
+    const wood = (2e11 / 1.2e6) * 7.95
+    const insulators = 100e6 / (site.scenario.lv.wires.length + 1)
+    // the thigh of 0.03 m² 8.2 kΩ; half a body
+    const way = (wood * insulators) / (wood + insulators) + 8_200 + 0.5 * 575
+    const byHand = (at('conductor-b@pole') - at('butt')) / way
+    expect(worker.path).toBe('hand-thigh')
+    expect(worker.bodyCurrent / byHand).toBeGreaterThan(0.99)
+    expect(worker.bodyCurrent / byHand).toBeLessThan(1.01)
+  })
+})
+
+describe('a visible livening that is told in words', () => {
+  it('it counted as an instant that could not be solved: no run with one could pass', () => {
+    const scenario = {
+      ...isolatedSite(
+        inScenario(({ livenings }) => ({ ranges: [], livenings: [...livenings, { id: 'stroke', kind: 'lightning' }] })),
+      ).scenario,
+      visible: null,
+    }
+    const quiet = runTimeline(scenario, [])
+    const pack: Pack = { ...shippedPack(), elements: [], rules: [] }
+    const judge = (struck: Timeline['struck']) => judgeRun({ ...quiet, struck }, pack, { sweep: true })
+    const found = judge({ livening: 'stroke', at: 0, moment: 0 })
+    expect(found.told).toEqual({ livening: 'stroke', at: 0 })
+    expect(found.unsolved).toEqual([])
+    expect(found.notJudged).not.toContain('circuit-unsolved')
+    const { told, ...rest } = found
+    expect(told).toBeDefined()
+    expect(rest).toEqual(judge(null))
+    expect(found.outcome).toBe('pass')
+  })
+})
+
+describe('a switch that was closed and whose feeder protection has taken off', () => {
+  const unlocked: Change = (site) => ({
+    ...site,
+    switches: { ...site.switches, 'switch-27': { ...site.switches['switch-27']!, lock: null } },
+  })
+  const before = earthedSite(unlocked)
+  const closing = before.scenario.livenings.find((it) => it.kind === 'switch-closed' && it.switch === 'switch-27')!
+  const moment = { from: 0, to: 1, site: before, busy: [], bodies: bodiesAt(before) }
+  const after = afterStrike(before, moment, { livening: closing.id, at: 0, moment: 0 })
+
+  it('it looked open afterwards', () => {
+    expect(after.livening?.cleared).toBe(true)
+    expect(after.switches['switch-27']).toMatchObject({
+      handle: 'closed',
+      blades: { A: 'closed', B: 'closed', C: 'closed' },
+    })
+  })
+
+  it('its feeder is locked out: dead as set, live again when somebody closes it', () => {
+    expect(liveVoltage(after, 'conductor-b')).toBe(0)
+    expect(lineAt(after, 'none').clearedBy).toBe('not-live')
+    expect(lineAt(after, closing.id).liveCurrent).toBeCloseTo(lineAt(before, closing.id).liveCurrent, 9)
+  })
+
+  it('with the permit back the control room has closed the feeder; opened by the crew it is open', () => {
+    const returned: Site = { ...after, paper: { ...after.paper, permit: 'returned' } }
+    expect(liveVoltage(returned, 'conductor-b')).toBeCloseTo(phaseVoltage, 6)
+    expect(liveVoltage(bladesOpened(returned), 'conductor-b')).toBe(0)
+  })
+
+  const bladesOpened: Change = (site) => ({
+    ...site,
+    switches: { ...site.switches, 'switch-27': { ...before.switches['switch-27']! } },
+  })
+})
+
+describe('cut-outs on a line of two conductors', () => {
+  it('a fuse stood in the phase that is not there', () => {
+    const two = inScenario(({ conductors, switches }) => ({
+      conductors: conductors.filter(({ phase }) => phase !== 'C'),
+      switches: switches.map((it) => ({ ...it, fuses: { link: 'K', rating: 10 } as const })),
+    }))
+    const site = isolatedSite(two)
+    const watched: string[] = []
+    for (const device of devicesOf(site.scenario, fittedOf(site), [], undefined)) {
+      device.next(0, (element) => void watched.push(element))
+    }
+    const ids = site.scenario.switches.map((it) => it.id)
+    expect([...new Set(watched)].sort()).toEqual(ids.flatMap((id) => [`${id}/blade-A`, `${id}/blade-B`]).sort())
   })
 })

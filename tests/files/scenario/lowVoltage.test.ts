@@ -26,6 +26,7 @@ const t1 = (): Json => ({
   fuses: { link: 'K', ratingA: 6 },
   neutralEarth: { resistanceOhm: 10 },
   lowVoltageClosed: true,
+  loadVA: 10_000,
 })
 
 const set1 = (): Json => ({
@@ -108,10 +109,22 @@ describe('a scenario with transformers', () => {
   })
 
   it('customers may draw something', () => {
-    const loaded = file()
-    loaded.transformers[0]!.loadVA = 10_000
-    const read = readScenario(JSON.stringify(loaded))
+    const read = readScenario(JSON.stringify(file()))
     expect(read.ok && read.value.transformers?.[0]?.load).toBe(10_000)
+  })
+
+  it('a low-voltage side left closed without a load had an answer of 1 mA where it could be 0.2 A: it is refused', () => {
+    const [found] = issuesOf(
+      (() => {
+        const open = file()
+        delete open.transformers[0]!.loadVA
+        return open
+      })(),
+    )
+    expect(found?.path).toBe('$.transformers[0].loadVA')
+    expect(pathsOf((it) => Object.assign(it.transformers[0]!, { lowVoltageClosed: false, loadVA: undefined }))).toEqual(
+      [],
+    )
   })
 
   it('an inverter may never stop', () => {

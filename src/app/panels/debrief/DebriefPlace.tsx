@@ -1,7 +1,7 @@
 /** The debrief, in the order in which it is read: what came alive, each person, findings, what could have happened, marks. */
 import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
-import { say } from '../../../text'
+import { type Speaker, say, timeOfDay } from '../../../text'
 import { gradeJob, gradeStore } from '../../stores/gradeStore'
 import { jobStore } from '../../stores/jobStore'
 import type { Graded } from '../../workers/grading'
@@ -45,13 +45,13 @@ interface SheetsProps {
 function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
   const belief = useBelief()
   const speaker = useSpeaker()
-  const { result, drawn } = graded
+  const { result } = graded
   return (
     <>
       <PrintHead graded={graded} />
       <div className='cols debriefcols grow'>
         <section className='stack scroll' tabIndex={0} aria-label={say('debrief.happened')}>
-          <h2 className='head'>{result.visible && drawn ? oneSentence(drawn, speaker) : say('debrief.quiet')}</h2>
+          <h2 className='head'>{whatHappened(graded, belief.sheet.startsAt, speaker)}</h2>
           <p className={result.outcome === 'fail' ? 'outcome crit' : 'outcome'}>
             {say('debrief.outcome', { outcome: speaker.say(`outcome.${result.outcome}`) })}
             <span className='q'>
@@ -81,4 +81,13 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
       <DebriefFoot graded={graded} onSheet={onSheet} {...(onMarks ? { onMarks } : {})} />
     </>
   )
+}
+
+function whatHappened({ result, drawn }: Graded, startsAt: number, speaker: Speaker): string {
+  const { told } = result
+  if (told) {
+    const time = timeOfDay(startsAt + told.at).slice(0, 5)
+    return say('debrief.told', { time, what: speaker.say(`livening.${told.livening}`) })
+  }
+  return result.visible && drawn ? oneSentence(drawn, speaker) : say('debrief.quiet')
 }

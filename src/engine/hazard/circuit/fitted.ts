@@ -9,6 +9,7 @@ import { phases, type ItemId, type Phase, type ThingId } from '../../site/scenar
 import type { Clamp, Site } from '../../site/site'
 import type { ConductorMaterial } from '../../physics/conductor'
 import { leadsAtWire } from '../../site/leadsAtWire'
+import { isFedThrough } from '../../site/supplied'
 import { invariant } from '../../units/invariant'
 import { clampResistance, isClampTight } from './clampSeat'
 import { findNodeOfPlace } from './nodeOfPlace'
@@ -77,7 +78,7 @@ export function fittedOf(site: Site): Fitted {
         invariant(state, 'a state of each switch', id)
         return {
           id,
-          closed: phases.filter((phase) => state.blades[phase] === 'closed'),
+          closed: phases.filter((phase) => isFedThrough(site, id, phase)),
           earth: state.earth && isolationEarth(site, state.earth),
         }
       })

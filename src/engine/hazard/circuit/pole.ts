@@ -11,7 +11,7 @@ import type { ConcretePole, Leg, Pole } from '../../site/pole'
 import type { Scenario } from '../../site/scenario'
 import { armNode, cageNode, terminalNode } from './nodes'
 import { resistor } from './parts'
-import { buttNode, rungAt, woodLadder, woodResistivity } from './poleWood'
+import { buttNode, rungAt, spreadingInWood, woodLadder } from './poleWood'
 
 export function pole(scenario: Scenario): readonly Element[] {
   const { pole: made } = scenario
@@ -71,7 +71,7 @@ export function spreadingResistance(made: Pole, area: number): number {
     case 'concrete':
       return spreadingInConcrete(made, area)
     case 'wood':
-      return disc(woodResistivity(made), area)
+      return spreadingInWood(made, area)
     case 'steel':
       return 0
   }

@@ -3,7 +3,7 @@
  * are where anything meets it, and each metre; a body meets the nearest one. The ohm a metre are the middle of the
  * working ranges of the physics reference 8.1 (from memory, low confidence: they vary from pole to pole tenfold).
  */
-import { PI } from '../../math/portable'
+import { ln, PI } from '../../math/portable'
 import type { Element } from '../../physics/network'
 import type { Leg, WoodMoisture, WoodPole, WoodTreatment } from '../../site/pole'
 import { posture } from '../../site/bodies'
@@ -27,6 +27,20 @@ const intoGround = 0.25
 export function woodPerMetre({ moisture, treatment, surface, resistance }: WoodPole): number {
   const wood = resistance ?? perMetre[treatment][moisture]
   return surface === 'wet' ? (wood * wetFilm) / (wood + wetFilm) : wood
+}
+
+/**
+ * From a patch of `area` m² on the pole to the rung, ohm: a disc on wood, ρ/4b, beside the film where the surface is wet. In
+ * the film it is a source on a sheet rolled to the pole's radius r, φ = −(σI/2π)·ln|2 sinh(z/2r)| with σ = 2πr · film a
+ * metre: beyond what the film's own length takes there is film · r · ln(r/b), and nothing where b reaches r.
+ */
+export function spreadingInWood(made: WoodPole, area: number): number {
+  const b = Math.sqrt(area / PI)
+  const wood = woodResistivity(made) / (4 * b)
+  if (made.surface !== 'wet') return wood
+  const r = made.diameter / 2
+  const film = wetFilm * r * Math.max(0, ln(r / b))
+  return (wood * film) / (wood + film)
 }
 
 /** Ohm metre of the wood itself, as if it were even across the pole. */

@@ -5,15 +5,7 @@ import type { Fitted } from '../circuit/fitted'
 import type { OwnSource } from '../circuit/livening/mechanism'
 import { bladeId } from '../circuit/switches'
 import { phasesOf } from '../../site/phasesOf'
-import {
-  phases,
-  type EmbeddedSource,
-  type Feeder,
-  type Scenario,
-  type ScenarioSwitch,
-  type ThingId,
-  type Transformer,
-} from '../../site/scenario'
+import type { EmbeddedSource, Feeder, Scenario, ScenarioSwitch, ThingId, Transformer } from '../../site/scenario'
 import { breakerDevice, freshBreaker } from './breaker'
 import type { Device } from './device'
 import { freshFuse, fusesDevice } from './fuses'
@@ -64,9 +56,9 @@ function embeddedDevices(scenario: Scenario, source: EmbeddedSource): readonly D
 }
 
 /** Cut-outs: whatever feeds through them, each opens its own phase. */
-function switchDevices({ frequency }: Scenario, { id, fuses }: ScenarioSwitch): readonly Device[] {
+function switchDevices({ conductors, frequency }: Scenario, { id, fuses }: ScenarioSwitch): readonly Device[] {
   if (fuses === undefined) return []
-  const each = phases.map((phase) => freshFuse(bladeId(id, phase)))
+  const each = phasesOf(conductors).map((phase) => freshFuse(bladeId(id, phase)))
   return [fusesDevice({ sources: [], type: fuses, frequency, fuses: each })]
 }
 
