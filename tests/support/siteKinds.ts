@@ -9,7 +9,7 @@ import { allOf, besideSection, besides, multiEarthed, singleWire, spur } from '.
 type Change = (scenario: Scenario) => Partial<Scenario>
 
 /** 11 m over all, 2 m of it in the ground; HV at 8.95 m, LV 1.35 m below it, the outer wires 1 m from the axis. */
-export const elevenMetres: Change = ({ pole, conductors, lv }) => ({
+const elevenMetres: Change = ({ pole, conductors, lv }) => ({
   pole: { ...pole, height: 9, buttLength: 2, armHeight: 8.75, lvHeight: 7.6, stepBoltsTo: 7 },
   conductors: conductors.map((it) => ({ ...it, x: Math.sign(it.x), height: 8.95 })),
   lv: { ...lv, wires: lv.wires.map((it) => ({ ...it, height: 7.6 })) },
@@ -24,7 +24,7 @@ const asKind =
     }
   }
 
-export const wood = asKind((shape) => ({
+const wood = asKind((shape) => ({
   ...shape,
   kind: 'wood',
   moisture: 'damp',
@@ -36,7 +36,7 @@ const steel = asKind((shape) => ({ ...shape, kind: 'steel', diameter: 0.28 }))
 const integralEarth: Change = ({ pole }) =>
   pole.kind === 'concrete' ? { pole: { ...pole, integralEarth: { terminal: 0.5, height: 1.6 } } } : {}
 
-export const transformer: Change = () => ({
+const transformer: Change = () => ({
   transformers: [
     {
       id: 'T1',

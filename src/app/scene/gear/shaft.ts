@@ -5,7 +5,7 @@ import type { Slot } from '../ink/palette'
 import { type Built, built, type Part, part, type Wire, wire } from '../ink/part'
 import { type Layout, radiusAt } from '../site/layout'
 
-export interface Foot {
+interface Foot {
   readonly across: number
   readonly along: number
 }

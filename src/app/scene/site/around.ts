@@ -104,7 +104,7 @@ const lidProfile = [
 ] as const
 
 /** A metal cabinet on its plinth with its door toward the line. */
-export function cabinet(id: string, foot: ReturnType<typeof toScene>, slot: 'plate' | 'polymer'): Built {
+function cabinet(id: string, foot: ReturnType<typeof toScene>, slot: 'plate' | 'polymer'): Built {
   const { x, z } = foot
   const door = Math.sign(x) > 0 ? -0.265 : 0.265
   return built(

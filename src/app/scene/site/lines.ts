@@ -12,7 +12,7 @@ import { hvHeight, type Layout, lvHeight, poleRow, radiusAt, sag, type Support }
 
 const lvScale = { wide: 0.5, tall: 0.42 }
 
-export interface LineState {
+interface LineState {
   /** The insulator of this conductor is the cracked one. */
   readonly cracked: string | null
   /** Fuse carriers of transformers, as last seen. */

@@ -93,7 +93,7 @@ function tree(x: number, z: number, height: number, wind: number, random: Random
 }
 
 /** Where the wind of the picture blows to, across and along: east-north-east. */
-export const windward = [0.35, 0.94] as const
+const windward = [0.35, 0.94] as const
 
 function lump(size: number, phase: number): BufferGeometry {
   const geometry = new SphereGeometry(size, 9, 6)
