@@ -14,7 +14,6 @@ import {
   openFormOf,
   runByFigures,
   savedRun,
-  write,
   written,
 } from '../support/hands'
 import { closeBrowser } from '../support/openApp'
@@ -174,6 +173,108 @@ test(
     await page.locator('.act.open input').nth(2).fill('1.8')
     await give(page)
     expect(await savedRun(page)).toContain('"do":"drive-rod"')
+    await hands.close()
+  },
+)
+
+test('by touch: a finger carries a grip as a pointer does', slow, async () => {
+  const hands = await openBefore('clamp', 'Pole top', 'on', { hasTouch: true, viewport: { width: 820, height: 1180 } })
+  const { page } = hands
+  await openFormOf(hands)
+  const at = await middleOf(page, 'turns')
+  const middle = { x: at.x, y: at.y + 46 }
+  const finger = await page.context().newCDPSession(page)
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', turn: number) =>
+    finger.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints:
+        type === 'touchEnd'
+          ? []
+          : [
+              {
+                x: middle.x + 46 * Math.sin(turn * 2 * Math.PI),
+                y: middle.y - 46 * Math.cos(turn * 2 * Math.PI),
+              },
+            ],
+    })
+  await touch('touchStart', 0)
+  for (let k = 1; k <= 36; k++) await touch('touchMove', k / 12)
+  await touch('touchEnd', 3)
+  expect(await written(page)).toEqual(['3'])
+  await hands.close()
+})
+
+test(
+  'the tape: held by picks, by the list and by figures, it reads the same; each picture shows it',
+  slow,
+  async () => {
+    const hands = await openBefore('declare-safe', 'Ground', 'on')
+    const { page } = hands
+    const read = async () => (await page.locator('[data-tape]').innerText()).replaceAll('\u00a0', ' ')
+    const choose = (thing: string) => page.locator(`[data-thing="${thing}"]`).first().click()
+    // Rod 2.6 m east and 2.35 m south, conductor A 0.75 m south and 8.5 m up: 1.6 m across, and the root of the squares.
+    await choose('rod/R-1')
+    await page.keyboard.press('m')
+    await choose('conductor-a')
+    await page.keyboard.press('m')
+    const byList = await read()
+    expect(byList).toContain('1.6 m over the ground, 8.5 m up, 8.65 m straight')
+    await settled(page)
+    await page.locator('.scene-tape', { hasText: '8.5 m high' }).waitFor()
+
+    await page.keyboard.press('x')
+    expect(await page.locator('[data-tape]').count()).toBe(0)
+    await page.getByRole('button', { name: 'Tape', exact: true }).click()
+    for (const thing of ['rod/R-1', 'conductor-a']) {
+      await settled(page)
+      const at = await page.evaluate((id) => window.sceneProbe!.pick(id), thing)
+      await page.mouse.click(at!.x, at!.y)
+    }
+    expect(await read()).toBe(byList)
+
+    await page.getByText('To a point of the ground, by figures').click()
+    const figures = page.locator('.tapeslip input')
+    for (const [x, y] of [
+      ['0', '0'],
+      ['3', '-4'],
+    ]) {
+      await figures.nth(0).fill(x!)
+      await figures.nth(1).fill(y!)
+      await page.getByRole('button', { name: 'Hold it here' }).click()
+    }
+    expect(await read()).toContain('5 m over the ground, 0 m up, 5 m straight')
+    await page.keyboard.press('Escape')
+    await page.getByRole('button', { name: 'Drawings', exact: true }).click()
+    expect(await page.locator('.sheetdrawings svg').last().innerText()).toContain('5 m')
+    await hands.close()
+  },
+)
+
+test(
+  'eyes, overhead and closer are other pictures, which come to rest; what is pointed at is named',
+  slow,
+  async () => {
+    const hands = await openBefore('declare-safe', 'Ground', 'on')
+    const { page } = hands
+    await page.locator('[data-thing="rod/R-1"]').first().click()
+    const pictures: Buffer[] = []
+    for (const key of ['v', 'o', 'z', '3', 'v']) {
+      await page.keyboard.press(key)
+      await settled(page)
+      if (key !== '3') pictures.push(await page.locator('canvas').screenshot())
+    }
+    for (const [i, one] of pictures.entries())
+      for (const other of pictures.slice(i + 1)) expect(one.equals(other)).toBe(false)
+    const frames = () => page.evaluate(() => window.sceneProbe!.info().frames)
+    const before = await frames()
+    await page.waitForTimeout(1000)
+    expect(await frames()).toBe(before)
+
+    await look(page, 'Ground')
+    const at = await page.evaluate(() => window.sceneProbe!.pick('stay'))
+    await page.mouse.move(at!.x, at!.y)
+    await page.locator('.scene-name', { hasText: 'Stay' }).waitFor()
+    expect(hands.complaints).toEqual([])
     await hands.close()
   },
 )

@@ -1,7 +1,7 @@
 // Hands in the picture of the open job: a form opened, strokes and grips carried, what is written in the fields, the run saved.
 
 import { readFileSync } from 'node:fs'
-import type { Page } from 'playwright'
+import type { BrowserContextOptions, Page } from 'playwright'
 import type {} from '../../src/app/scene/probe'
 import { type OpenedApp, openApp } from './openApp'
 import { bringIn, runBefore } from './openedRun'
@@ -18,10 +18,16 @@ export interface Hands extends OpenedApp {
 }
 
 /** The job just before this act of the clean run, its form open in the slip. */
-export async function openBefore(act: string, view: string, thing: 'on' | 'with'): Promise<Hands> {
+export async function openBefore(
+  act: string,
+  view: string,
+  thing: 'on' | 'with',
+  options: BrowserContextOptions = {},
+): Promise<Hands> {
   const { run, order } = runBefore('marrow-bend', 'clean', act)
   const app = await openApp('/?probe&aa=0&dpr=1#scenario=marrow-bend&purpose=practise&place=depot', {
     reducedMotion: 'reduce',
+    ...options,
   })
   const { page } = app
   await page.getByRole('button', { name: 'Read and understood' }).click()
@@ -29,9 +35,10 @@ export async function openBefore(act: string, view: string, thing: 'on' | 'with'
   await page.keyboard.press('Alt+4')
   await page.waitForFunction(() => (window.sceneProbe?.info().frames ?? 0) > 0)
   await page.keyboard.press(String(['pic', 'pw', 'gw', 'so'].indexOf(order.who) + 1))
-  await page.locator(`[data-thing="${order[thing]}"]`).first().click()
+  const chosen = order[thing]
+  if (chosen) await page.locator(`[data-thing="${chosen}"]`).first().click()
   await look(page, view)
-  return { ...app, key: `${order.do}:${order.with ?? ''}`, thing: order[thing]! }
+  return { ...app, key: `${order.do}:${order.with ?? ''}`, thing: chosen ?? '' }
 }
 
 export async function openFormOf({ page, key }: Hands): Promise<void> {
