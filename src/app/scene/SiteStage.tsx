@@ -106,6 +106,8 @@ export default function SiteStage({
     else chooseThing(id)
   }
   const named = hovered ?? (drawn ? null : thing)
+  // Eyes are on the site, wherever the last view was.
+  const isSeenBySomebody = gaze?.kind === 'eyes'
   const look = (name: ViewName, device: string | null = null): void => {
     gazeAway()
     setView(name)
@@ -124,8 +126,8 @@ export default function SiteStage({
         persons={drawn ? nobody : persons}
         theme={theme}
         reducedMotion={reducedMotion}
-        view={view}
-        switchId={switchId}
+        view={isSeenBySomebody && view === 'switch' ? 'ground' : view}
+        switchId={isSeenBySomebody ? null : switchId}
         gaze={gaze}
         measured={measured}
         onTape={tape.isOut && !drawn ? holdTape : undefined}
