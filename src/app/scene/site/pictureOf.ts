@@ -68,10 +68,10 @@ function isOnPole({ persons }: Belief, { where }: Belief['items'][number]): bool
   return place?.kind === 'pole' && place.station !== 'foot'
 }
 
-/** The trainee's own marks, numbered in the order of the list. */
+/** The trainee's own marks, numbered in the order they were marked, as on the job sheet. */
 function hazardsOf({ sheet, written }: Belief): SitePicture['hazards'] {
   const { hazards: marked } = written
-  return typeof marked === 'object' ? sheet.hazards.filter(({ id }) => marked.includes(id)) : []
+  return typeof marked === 'object' ? marked.flatMap((id) => sheet.hazards.filter((it) => it.id === id)) : []
 }
 
 function lengthOf(belief: Belief, item: ItemId, name: string, otherwise: number): number {
