@@ -245,7 +245,7 @@ test(
     expect(await read()).toContain('5 m over the ground, 0 m up, 5 m straight')
     await page.keyboard.press('Escape')
     await page.getByRole('button', { name: 'Drawings', exact: true }).click()
-    expect(await page.locator('.sheetdrawings svg').last().innerText()).toContain('5 m')
+    expect(await page.locator('.sheetdrawings svg').last().textContent()).toContain('5\u00a0m')
     await hands.close()
   },
 )

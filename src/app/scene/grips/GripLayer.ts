@@ -154,9 +154,8 @@ export class GripLayer {
   private end(event: PointerEvent): void {
     const { carrying } = this
     if (!carrying || event.pointerId !== carrying.pointer) return
-    const to = carrying.last ?? this.carriedTo(carrying, this.pixelUnder(event))
     this.stop()
-    if (to) carrying.grip.letGo?.(to)
+    if (carrying.last) carrying.grip.letGo?.(carrying.last)
   }
 
   private putBack(): void {

@@ -19,13 +19,14 @@ export interface Grip {
   readonly at: Vector3
   /** The figure that it sets, beside it. */
   readonly text: string
-  readonly shape: 'corner' | 'new-corner' | 'up-down' | 'dial' | 'end'
+  /** A mark is only read: the pointer goes through it. */
+  readonly shape: 'corner' | 'new-corner' | 'up-down' | 'dial' | 'end' | 'mark'
   /** On a dial: how far it has been turned. */
   readonly turns?: number
   /** What the fields become while it is carried; null: nothing yet. */
   readonly carry: (to: Carried) => Entries | null
   /** Pressed twice. */
   readonly remove?: () => Entries
-  /** Let go where it was carried to. */
+  /** Let go where it was carried to; a press that carried it nowhere is none. */
   readonly letGo?: (to: Carried) => void
 }

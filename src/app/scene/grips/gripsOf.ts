@@ -127,7 +127,7 @@ function wayGrips({ give }: Of<'ways'>, { ways, camera, screen }: GripPlaces): r
       key: 'way',
       at,
       text: say('grip.way'),
-      shape: 'corner',
+      shape: 'end',
       carry: () => null,
       letGo: (to) => {
         const way = nearest(to)
@@ -139,9 +139,8 @@ function wayGrips({ give }: Of<'ways'>, { ways, camera, screen }: GripPlaces): r
         key: `way-${choice}`,
         at: points[Math.floor(points.length * 0.6)]!,
         text: name,
-        shape: 'end',
+        shape: 'mark',
         carry: () => null,
-        letGo: () => give(choice),
       }),
     ),
   ]
