@@ -277,6 +277,13 @@ describe('layers', () => {
     expect(boot).toMatchObject({ maxUse: 7_500, proofTest: 10_000, failed: 0 })
   })
 
+  it('boots of which one has a hole did not hold; sound ones did', () => {
+    const shod = (...more: readonly Change[]) =>
+      exposureOf(storyOf(momentOf(changed(earthedSite(bondOn), ...more), leftHandOnB)), 'pw')
+    expect(shod().layer).toMatchObject({ item: 'BT-42', did: 'held' })
+    expect(shod(defect('BT-42', 'nail-hole-left')).layer).toBeNull()
+  })
+
   it('leather and no boots are the same to the network within 1 Ω: only insulating gear insulates', () => {
     const bare = exposureOf(storyOf(momentOf(changed(bolts(), person('pw', { wears: ['BT-42'] })), leftHandOnB)), 'pw')
     const leather = exposureOf(storyOf(momentOf(bolts(), leftHandOnB)), 'pw')

@@ -225,9 +225,15 @@ const gravity = { held: 0, 'may-fail': 1, failed: 2 } as const
 
 function note(passing: Passing, { item, voltage, does }: Stressed): void {
   const did = does === 'holds' ? 'held' : does === 'fails' ? 'failed' : 'may-fail'
+  if (did === 'held' && isConducting(passing.body, item)) return
   const { layer } = passing
   const isMore = layer === null || gravity[did] > gravity[layer.did] || (did === layer.did && voltage > layer.voltage)
   if (isMore) passing.layer = { item, voltage, did }
+}
+
+/** An item that conducts at one limb (one boot of the pair with a hole) is not told of as held at another. */
+function isConducting({ touches }: TouchingBody, item: ItemId): boolean {
+  return touches.some(({ layers }) => layers.some((it) => it.item === item && it.kind === 'resistance'))
 }
 
 function layerName(layer: Layer, limb: string): string {
