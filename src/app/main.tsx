@@ -1,8 +1,6 @@
 // Wiring, nothing else: puts the app into the page.
 
-import '@fontsource-variable/atkinson-hyperlegible-next'
-import '@fontsource-variable/atkinson-hyperlegible-next/wght-italic.css'
-import '@fontsource-variable/atkinson-hyperlegible-mono'
+import './look/fonts.css'
 import './look/sheet.css'
 import './look/parts.css'
 import './look/slip.css'
