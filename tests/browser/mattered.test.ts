@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs'
 import type { Locator } from 'playwright'
 import { afterAll, expect, test } from 'vitest'
-import { actions, createSweepCache, isUnsolvable, judgeRun, sharesOf, worstInstant } from '../../src/engine'
+import { actions, createSweepCache, declaredCorner, isUnsolvable, judgeRun, sharesOf } from '../../src/engine'
 import { requirePack } from '../../src/app/storage/library'
 import { replayJob } from '../../src/app/storage/replayJob'
 import { readRun } from '../../src/files/run/read'
@@ -27,7 +27,7 @@ async function rowsOf(section: Locator): Promise<readonly (readonly [string, str
     ) as Promise<readonly (readonly [string, string])[]>
 }
 
-/** What the run's worst is shared out to, largest first. */
+/** What the run's livening did to whom it reached most, shared out. */
 function sharesHere() {
   const read = readRun(readFileSync(`scenarios/marrow-bend/runs/${name}.json`, 'utf8'), actions)
   if (!read.ok) throw new Error('the recorded run cannot be read')
@@ -35,14 +35,17 @@ function sharesHere() {
   const head = { scenario: 'marrow-bend', seed, purpose: 'practise', startsAt: 'beginning' } as const
   const timeline = replayJob(head, orders)
   const cache = createSweepCache()
-  const { sweep } = judgeRun(timeline, requirePack('concrete-rod'), { sweep: true, cache })
-  const worst = worstInstant(timeline, sweep, cache)!
-  const shares = sharesOf(worst.moment, worst.whom, worst.corner, cache)
+  const { visible } = judgeRun(timeline, requirePack('concrete-rod'), { sweep: false, cache })
+  const [most] = [...visible!.exposures].sort((one, other) => other.judged / other.limit - one.judged / one.limit)
+  const { person, path } = most!
+  const { livening, moment } = timeline.struck!
+  const whom = { person, path, livening, layers: 'hold' } as const
+  const shares = sharesOf(timeline.moments[moment]!, whom, declaredCorner, cache)
   if (isUnsolvable(shares)) throw new Error(`no shares: ${shares.reason}`)
   return shares
 }
 
-test('the worst of a run is shared out as the engine shares it, for the person chosen', {
+test('what came alive in a run is shared out as the engine shares it, for the person chosen', {
   timeout: 300_000,
 }, async () => {
   const app = await openApp('/', { reducedMotion: 'reduce' })
@@ -63,11 +66,17 @@ test('the worst of a run is shared out as the engine shares it, for the person c
     .filter(({ share }) => Math.abs(share) > most / 1000)
     .sort((one, other) => other.share - one.share)
   expect(shares).toMatchObject({ person: 'pw', path: 'hand-thigh' })
+  expect(words).toMatch(/What came alive at \d\d:\d\d/)
   expect(words).toContain('Pole worker: hand to thigh')
   expect(words).toContain(`${amperes(shares.withNone)} with none of these on, ${amperes(shares.withAll)} as it was`)
   expect(shown.map(([, took]) => took)).toEqual(
     counted.map(({ share }) => (share < 0 ? `added ${amperes(-share)}` : amperes(share))),
   )
+  // The bond bridges to what is alive; that the lead's way to earth helps is not hidden by it.
+  const ofKind = (kind: string) => counted.find(({ thing }) => thing.kind === kind)!
+  expect(ofKind('lead').share).toBeGreaterThan(0)
+  expect(ofKind('bond').share).toBeLessThan(0)
+  expect(words).toContain('It ties the conductors together')
   counted.forEach(({ thing }, i) => expect(shown[i]![0]).toContain(thing.item ?? 'Barrier'))
 
   // For the public the rod and its lead make the pace, and the barrier's distance takes it off.

@@ -1,13 +1,13 @@
-/** How much each thing mattered at the worst instant of the graded run, and the chance of it; worked out beside the grader. */
+/** How much each thing mattered to what came alive in the graded run, or to the worst that could have, and the chance of it; worked out beside the grader. */
 import { createStore } from 'zustand/vanilla'
-import type { Chance, JudgedPerson, Shares, Unsolvable, WorstExposure } from '../../engine'
-import type { MatteredAnswer, MatteredQuestion } from '../workers/mattered'
+import type { Chance, Shares, Unsolvable } from '../../engine'
+import type { MatteredAnswer, MatteredQuestion, Weighed, WeighedInstant } from '../workers/mattered'
 import { requireHeld } from './held'
 import { jobStore } from './jobStore'
 
 export interface Mattered {
   /** Null where nothing reached anybody; undefined before that is known. */
-  readonly worst: { readonly at: number; readonly whom: JudgedPerson } | null | undefined
+  readonly worst: WeighedInstant | null | undefined
   readonly shares: Shares | Unsolvable | null
   readonly progress: { readonly done: number; readonly total: number } | null
   readonly chance: Chance | Unsolvable | null
@@ -19,20 +19,20 @@ const none: Mattered = { worst: undefined, shares: null, progress: null, chance:
 export const matteredStore = createStore<Mattered>(() => none)
 
 let worker: Worker | null = null
-let weighed: readonly WorstExposure[] | null = null
+let weighed: Weighed | null = null
 
-/** Nothing when these have been weighed. @param worst of the graded run */
-export function weighThings(worst: readonly WorstExposure[]): void {
+/** Nothing when these have been weighed. @param these of the graded run */
+export function weighThings(these: Weighed): void {
   const { head } = jobStore.getState()
-  if (!head || weighed === worst) return
+  if (!head || weighed === these) return
   stopWeighing()
-  weighed = worst
+  weighed = these
   matteredStore.setState(none)
   worker = new Worker(new URL('../workers/matteredWorker.ts', import.meta.url), { type: 'module' })
   worker.onmessage = ({ data }: MessageEvent<MatteredAnswer>) => take(data)
   worker.onerror = (event) => fail(event.message)
   const orders = requireHeld().timeline.entries.map((entry) => entry.order)
-  worker.postMessage({ head, orders, worst } satisfies MatteredQuestion)
+  worker.postMessage({ head, orders, ...these } satisfies MatteredQuestion)
 }
 
 /** What was not finished is weighed again when it is next asked for. */
