@@ -13,7 +13,7 @@ import {
   type Unsolvable,
 } from '../engine'
 import { bystander } from '../files/result/exposureFile'
-import { amperes, percent, say, volts, type Speaker } from '../text'
+import { amperes, heartWords, percent, say, volts, type Speaker } from '../text'
 import { UnusableInput } from './input'
 import { wordFor } from './words'
 
@@ -95,7 +95,7 @@ export function chanceLines(chance: Chance | Unsolvable, speaker: Speaker): read
     `  ${say('chance.judged', middle)}`,
     `  ${say('chance.above', share)}`,
     ...(aboveIfLayersFail.count > above.count ? [`  ${say('chance.fails', failed)}`] : []),
-    `  ${say('chance.heart', { likely: percent(fibrillation.likely), ...inPercent(fibrillation) })}`,
+    `  ${heartWords(fibrillation)}`,
     ...(fibrillation.beyondRange ? [`  ${say('chance.beyond')}`] : []),
     ...(unsolved > 0 ? [`  ${say('chance.unsolved', { count: unsolved })}`] : []),
     `  ${say('chance.note')}`,

@@ -39,10 +39,10 @@ const milli = (value: number) => {
   return size !== 0 && Math.abs(size) < 0.005 ? '< 0.01' : twoFigures(size)
 }
 
-/** A share of one: two figures, never nothing or all where it only nearly is. */
+/** An estimated share of one: two figures, never nothing and never all. */
 export function percent(share: number): string {
-  if (share > 0 && share < 0.0005) return `< 0.1${space}%`
-  if (share < 1 && share > 0.9995) return `> 99.9${space}%`
+  if (share < 0.0005) return `< 0.1${space}%`
+  if (share >= 0.9995) return `> 99.9${space}%`
   return `${share > 0.99 ? plain(100 * share, 1) : twoFigures(100 * share)}${space}%`
 }
 

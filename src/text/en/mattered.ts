@@ -27,6 +27,7 @@ export const mattered = {
   'chance.above': 'Above the limit in {count} of {of} draws: {share}. From so many draws it can be {low} to {high}.',
   'chance.fails': 'If insulation above its rated voltage fails: {share}. From so many draws it can be {low} to {high}.',
   'chance.heart': 'Chance of fibrillation: {likely}; {low} to {high} in nine draws of ten.',
+  'chance.heartOne': 'Chance of fibrillation: {likely}.',
   'chance.beyond': 'The time lies beyond the published curves; their end is used.',
   'chance.unsolved': '{count} draws could not be worked out and are left out.',
   'chance.note': 'The grade does not use this: it goes by the settings of soil and contacts above.',

@@ -12,7 +12,7 @@ import {
   type Unsolvable,
   isUnsolvable,
 } from '../../../engine'
-import { type Speaker, amperes, percent, say, timeOfDay, volts } from '../../../text'
+import { type Speaker, amperes, heartWords, percent, say, timeOfDay, volts } from '../../../text'
 import { matteredStore, stopWeighing, weighThings } from '../../stores/matteredStore'
 import type { Graded } from '../../workers/grading'
 import { cornerWords, liveningWords } from '../livening/caseWords'
@@ -170,7 +170,7 @@ function HowSure({ chance }: { chance: Chance }) {
       <p>{say('chance.above', { count: above.count, of: above.of, ...inPercent(above) })}</p>
       {mayFail && <p>{say('chance.fails', inPercent(aboveIfLayersFail))}</p>}
       <p>
-        {say('chance.heart', { likely: percent(fibrillation.likely), ...ends(fibrillation) })}
+        {heartWords(fibrillation)}
         {fibrillation.beyondRange && ` ${say('chance.beyond')}`}
       </p>
       {unsolved > 0 && <p className='crit'>{say('chance.unsolved', { count: unsolved })}</p>}
