@@ -346,7 +346,7 @@ export const app = {
   'debrief.suppose': 'Without it / with it',
   'debrief.print': 'Print',
   'debrief.result': 'Save the result',
-  'debrief.retry': 'Try again from order {number}',
+  'debrief.retry': 'Try again from {time}',
   'outcome.pass': 'pass',
   'outcome.fail': 'fail',
   'outcome.provisional': 'provisional, a person decides',

@@ -1,6 +1,6 @@
 /** What can be done with a debrief: looked into, tried otherwise, kept; and, while practising, tried again. */
 import { useStore } from 'zustand'
-import { say } from '../../../text'
+import { say, timeOfDay } from '../../../text'
 import { download } from '../../storage/download'
 import { exportResult } from '../../stores/exportResult'
 import { exportRun } from '../../stores/exportRun'
@@ -13,11 +13,13 @@ export type Sheet = 'debrief' | 'drawing' | 'suppose'
 
 export interface DebriefFootProps {
   readonly graded: Graded
+  /** Second of the day. */
+  readonly startsAt: number
   readonly onSheet: (sheet: Sheet) => void
   readonly onMarks?: () => void
 }
 
-export function DebriefFoot({ graded, onSheet, onMarks }: DebriefFootProps) {
+export function DebriefFoot({ graded, startsAt, onSheet, onMarks }: DebriefFootProps) {
   const purpose = useStore(jobStore, (job) => job.head?.purpose)
   const { result, drawn } = graded
   const first = firstDeviation(graded)
@@ -48,19 +50,18 @@ export function DebriefFoot({ graded, onSheet, onMarks }: DebriefFootProps) {
           type='button'
           className='btn go'
           onClick={() => {
-            backTo(first)
+            backTo(first.entry)
             goTo('site')
           }}
         >
-          {say('debrief.retry', { number: first })}
+          {say('debrief.retry', { time: timeOfDay(startsAt + first.at).slice(0, 5) })}
         </button>
       )}
     </div>
   )
 }
 
-/** Orders given before the first deviation. */
-function firstDeviation({ result }: Graded): number | null {
-  const first = result.findings.find((finding) => finding.entry >= 0)
-  return first ? first.entry : null
+/** `entry`: as many orders were given before it. */
+function firstDeviation({ result }: Graded): Graded['result']['findings'][number] | null {
+  return result.findings.find((finding) => finding.entry >= 0) ?? null
 }

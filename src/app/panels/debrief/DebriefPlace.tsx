@@ -78,7 +78,12 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
           <Marks graded={graded} speaker={speaker} />
         </section>
       </div>
-      <DebriefFoot graded={graded} onSheet={onSheet} {...(onMarks ? { onMarks } : {})} />
+      <DebriefFoot
+        graded={graded}
+        startsAt={belief.sheet.startsAt}
+        onSheet={onSheet}
+        {...(onMarks ? { onMarks } : {})}
+      />
     </>
   )
 }

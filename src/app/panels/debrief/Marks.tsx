@@ -1,4 +1,4 @@
-/** Marks: gates first, then elements. What the tool cannot judge is listed for a person. */
+/** Marks: gates first, then elements, and whose rules they are. What the tool cannot judge is listed for a person. */
 import { type Speaker, say } from '../../../text'
 import type { Graded } from '../../workers/grading'
 
@@ -34,13 +34,13 @@ export function Marks({ graded, speaker }: { graded: Graded; speaker: Speaker })
           ))}
         </tbody>
       </table>
+      {speaker.has('pack.caution') && <p className='note packcaution'>{speaker.say('pack.caution')}</p>}
       <h2 className='sec gap'>{say('marks.notJudged')}</h2>
       <ul className='note'>
         {notJudged.map((it) => (
           <li key={it}>{speaker.has(`not-judged.${it}`) ? speaker.say(`not-judged.${it}`) : it}</li>
         ))}
       </ul>
-      <p className='note'>{speaker.has('pack.caution') ? speaker.say('pack.caution') : ''}</p>
     </>
   )
 }
