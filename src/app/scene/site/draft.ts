@@ -85,7 +85,7 @@ function extentView(layout: Layout, from: number | null, to: number | null): Bui
   return built([], [...edges, ...uprights])
 }
 
-export const pencil = (points: readonly Vector3[]): Wire => wire(points, 0.012, 'pencil', '', 2.6, 5)
+const pencil = (points: readonly Vector3[]): Wire => wire(points, 0.012, 'pencil', '', 2.6, 5)
 
 const circle = ({ x, y, z }: Vector3, radius: number): Wire =>
   pencil(
