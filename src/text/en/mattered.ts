@@ -4,6 +4,7 @@ import type { Words } from '../words'
 export const mattered = {
   'mattered.title': 'How much each thing mattered',
   'mattered.who': 'For whom',
+  'mattered.happened': 'What came alive at {time}. {what}. {who}.',
   'mattered.when': 'Worst at {time}. {what}. {who}.',
   'mattered.between': '{none} with none of these on, {all} as it was.',
   'mattered.betweenIn': '{none} with none of these on, {all} as it was; {corner}.',
@@ -12,6 +13,8 @@ export const mattered = {
   'mattered.bar': 'How much',
   'mattered.took': 'Took off',
   'mattered.added': 'added {value}',
+  'mattered.ties':
+    'It ties the conductors together: what livens one is on all of them. The bare path is what let it through.',
   'mattered.nothing': 'Made no difference here: {things}.',
   'mattered.undivided': 'Left on in every case: {things}.',
   'mattered.how':

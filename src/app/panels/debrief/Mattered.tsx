@@ -1,20 +1,15 @@
 /**
- * How much each thing mattered at the worst instant of the run: a bar per thing, to the right what it took off, to the
- * left what it added; then how sure that is. Both are worked out beside the page and appear when they are there.
+ * How much each thing mattered to what came alive; where nothing did, to the worst that could have. A bar per thing, to
+ * the right what it took off, to the left what it added; then how sure that is. Both are worked out beside the page and
+ * appear when they are there.
  */
 import { useEffect, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
-import {
-  type Belief,
-  type Chance,
-  type JudgedPerson,
-  type Shares,
-  type Unsolvable,
-  isUnsolvable,
-} from '../../../engine'
+import { type Belief, type Chance, type Exposure, type Shares, type Unsolvable, isUnsolvable } from '../../../engine'
 import { type Speaker, amperes, heartWords, percent, say, timeOfDay, volts } from '../../../text'
 import { matteredStore, stopWeighing, weighThings } from '../../stores/matteredStore'
 import type { Graded } from '../../workers/grading'
+import type { WeighedInstant } from '../../workers/mattered'
 import { cornerWords, liveningWords } from '../livening/caseWords'
 import { personName } from '../livening/ExposureRow'
 import { materials, thingKey, thingWords } from './WhatHeld'
@@ -27,10 +22,14 @@ interface MatteredProps {
 
 export function Mattered({ graded, belief, speaker }: MatteredProps) {
   const { worst, shares, progress, chance, failure } = useStore(matteredStore)
-  const { sweep } = graded.result
-  const persons = [...new Set(sweep.map((it) => it.person))]
+  const { sweep, visible } = graded.result
+  const happened = visible?.exposures ?? nothing
+  const persons = [...new Set([...happened, ...(happened.length > 0 ? [] : sweep)].map((it) => it.person))]
   const [chosen, setChosen] = useState<string | null>(null)
-  const weighed = useMemo(() => (chosen ? sweep.filter((it) => it.person === chosen) : sweep), [sweep, chosen])
+  const weighed = useMemo(() => {
+    const isWanted = (it: { readonly person: string }) => chosen === null || it.person === chosen
+    return { happened: happened.filter(isWanted), worst: sweep.filter(isWanted) }
+  }, [happened, sweep, chosen])
   useEffect(() => {
     weighThings(weighed)
     return stopWeighing
@@ -69,12 +68,11 @@ export function Mattered({ graded, belief, speaker }: MatteredProps) {
   )
 }
 
-function whenWords(
-  { at, whom }: { readonly at: number; readonly whom: JudgedPerson },
-  belief: Belief,
-  speaker: Speaker,
-) {
-  return say('mattered.when', {
+/** One and the same each time, so that nothing is weighed anew. */
+const nothing: readonly Exposure[] = []
+
+function whenWords({ at, whom, didHappen }: WeighedInstant, belief: Belief, speaker: Speaker) {
+  return say(didHappen ? 'mattered.happened' : 'mattered.when', {
     time: timeOfDay(belief.sheet.startsAt + at).slice(0, 5),
     what: liveningWords(whom.livening, speaker),
     who: `${personName(speaker, whom.person)}: ${speaker.say(`path.${whom.path}`)}`,
@@ -96,6 +94,7 @@ function SharedOut({ shares, speaker }: { shares: Shares; speaker: Speaker }) {
     things.map((it) => thingWords(it, speaker)).join(', ')
   const between = { none: inUnit(shares.withNone), all: inUnit(shares.withAll) }
   const rest = ordered.filter((it) => !counted.includes(it)).map((it) => it.thing)
+  const hasTieAdded = counted.some(({ thing, share }) => share < 0 && (thing.kind === 'lead' || thing.kind === 'bond'))
   return (
     <>
       <p>
@@ -124,6 +123,7 @@ function SharedOut({ shares, speaker }: { shares: Shares; speaker: Speaker }) {
           ))}
         </tbody>
       </table>
+      {hasTieAdded && isThroughHands(shares.path) && <p>{say('mattered.ties')}</p>}
       {rest.length > 0 && <p className='q'>{say('mattered.nothing', { things: names(rest) })}</p>}
       {shares.undivided.length > 0 && (
         <p className='q'>{say('mattered.undivided', { things: names(shares.undivided) })}</p>
@@ -132,6 +132,9 @@ function SharedOut({ shares, speaker }: { shares: Shares; speaker: Speaker }) {
     </>
   )
 }
+
+/** Not a pace on the ground: there the lead carries to the earth what is stepped across, and nothing is bare. */
+const isThroughHands = (path: string): boolean => path.startsWith('hand-')
 
 /** Less than this part of the largest is no difference that anybody could act on. */
 const leastShown = 0.001
