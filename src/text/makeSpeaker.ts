@@ -23,6 +23,12 @@ const numberFormats: Readonly<Record<string, (value: number) => string>> = {
   time: timeOfDay,
 }
 
+/** Metres from the pole, and the point of the compass that less than nothing lies towards. */
+const compass: Readonly<Record<string, readonly [string, string]>> = {
+  east: ['where.east', 'where.west'],
+  north: ['where.north', 'where.south'],
+}
+
 /** Formats that look a name up: `{who:person}` is the sentence of `person.<who>`. */
 const nameFormats = new Set([
   'person',
@@ -62,8 +68,18 @@ export function speakerOver(vocabulary: () => Vocabulary, catalogues: readonly W
     if (format === undefined) return typeof value === 'number' ? plain(value, 3) : String(value)
     if (format === 'date') return labelDate(String(value))
     if (nameFormats.has(format)) return find(`${format}.${value}`) ?? String(value)
+    if (format === 'permit') return permitWords(String(value))
+    if (compass[format] && typeof value === 'number') return towards(value, compass[format])
     const write = numberFormats[format]
     return write && typeof value === 'number' ? write(value) : String(value)
+  }
+  const towards = (value: number, [plus, minus]: readonly [string, string]): string =>
+    `${metres(Math.abs(value))} ${say(value < 0 ? minus : plus)}`
+  /** What a permit is for, pole first, then the points of isolation; said as it stands where it is of another form. */
+  const permitWords = (value: string): string => {
+    const [number, from, to, ...more] = value.split(' ')
+    if (number === undefined || from === undefined || to === undefined || more.length > 0) return value
+    return say('control.permit-limits', { number, from, to })
   }
   const say = (key: string, values: WordValues = {}): string => {
     const sentence = find(key)

@@ -44,3 +44,13 @@ test('what is perceived in the recorded clean run is told in words', async () =>
   expect(missing(end.evidence.map((line) => line.says))).toEqual([])
   expect(end.evidence.length).toBeGreaterThan(300)
 })
+
+test('a point is told by metres and the compass, a permit by its pole and points of isolation', () => {
+  const said = speaker.say('did.walk-point', { who: 'gw', x: -6.5, y: -2.35 }).replace(/\u00a0/g, ' ')
+  expect(said).toContain('a point 6.5 m west, 2.35 m south')
+  expect(speaker.say('ground.no-services', { x: 1, y: 0 }).replace(/\u00a0/g, ' ')).toContain('1 m east, 0 m north')
+  expect(speaker.say('control.permit', { readBack: 'P117 27 31' })).toContain(
+    'permit for pole P117, between 27 and 31, is yours',
+  )
+  expect(speaker.say('control.permit', { readBack: 'P117 27' })).toContain('permit for P117 27 is yours')
+})

@@ -55,7 +55,7 @@ export const refusals = {
   'refusal.stick-missing': 'No stick at hand',
   'refusal.strapped': 'The pole strap is still on',
   'refusal.taken-already': '{item:item} is on already',
-  'refusal.thing-missing': 'There is none',
+  'refusal.thing-missing': 'It is not there yet',
   'refusal.too-late': 'They have started: it cannot be taken back',
   'refusal.unknown-action': 'Nobody knows how to do that',
   'refusal.unknown-item': 'It is not done with {item:item}',
