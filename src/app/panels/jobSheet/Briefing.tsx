@@ -95,6 +95,7 @@ export function Briefing({ belief, speaker }: { belief: Belief; speaker: Speaker
 
 /** How often it was done, as the log has it. */
 function doneWords(belief: Belief, act: string): string {
-  const count = belief.evidence.filter((line) => line.says === `did.${act}`).length
+  const said = act === 'read-weather' ? 'weather.read' : `did.${act}`
+  const count = belief.evidence.filter((line) => line.says === said).length
   return count === 0 ? '' : say('job.done', { count })
 }
