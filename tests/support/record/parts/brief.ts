@@ -29,7 +29,7 @@ export function brief(run: Recorder, choices: Choices): void {
 }
 
 /** The cards of the plan: act, item, place. */
-function plan({ lead, bond, rod, isCovered }: Choices): readonly string[] {
+function plan({ lead, bond, rod, isRubberAloft }: Choices): readonly string[] {
   return [
     `drive-rod:${rod}:ground`,
     `clamp-earth-end:${lead}:rod/${rod}`,
@@ -37,7 +37,7 @@ function plan({ lead, bond, rod, isCovered }: Choices): readonly string[] {
     `clamp:${lead}:conductor-a`,
     `clamp:${lead}:conductor-b`,
     `clamp:${lead}:conductor-c`,
-    ...(isCovered ? ['fit-cover:C-15:pole'] : []),
+    ...(isRubberAloft ? [] : ['fit-cover:C-15:pole']), // where rubber gloves are the way, no cover is meant
     `bond-metal:${bond}:arm`,
     `bond-line:${bond}:conductor-b`,
   ]
