@@ -57,7 +57,7 @@ export const written = (page: Page): Promise<readonly string[]> =>
   page.locator('.act.open input').evaluateAll((fields) => fields.map((field) => (field as HTMLInputElement).value))
 
 /** Fields of the open form by their order; every one is left again, as a hand on the keyboard leaves it. */
-export async function write(page: Page, values: readonly string[]): Promise<void> {
+async function write(page: Page, values: readonly string[]): Promise<void> {
   for (const [i, value] of values.entries()) await page.locator('.act.open input').nth(i).fill(value)
 }
 

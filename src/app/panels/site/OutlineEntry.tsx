@@ -3,12 +3,17 @@
  * moved, added and taken away, by hand in the picture or by figures here.
  */
 import { say } from '../../../text'
-import { rectangle } from '../../stores/entries'
+import { type Entry, rectangle } from '../../stores/entries'
 import { AimPad } from './AimPad'
-import type { FieldEntryProps } from './FieldEntry'
 import { SpotFields } from './SpotFields'
 
-type Props = { readonly label: string } & Pick<FieldEntryProps, 'entry' | 'onChange' | 'onFilled'>
+interface Props {
+  readonly label: string
+  readonly entry: Entry
+  readonly onChange: (entry: Entry) => void
+  /** All of it is set: goes on to the next field, or gives the order. */
+  readonly onFilled: (entry: Entry) => void
+}
 
 export function OutlineEntry({ label, entry, onChange, onFilled }: Props) {
   const points = entry.points ?? []
