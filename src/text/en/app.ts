@@ -83,6 +83,7 @@ export const app = {
   'sld.lvFrom': 'Low voltage on the same poles, from {name}',
   'sld.openLink': 'open',
   'sld.lv': 'Low voltage on the same poles, stays live',
+  'sld.breakerClosed': 'closed',
   'sld.closed': 'normally closed',
   'sld.open': 'normally open',
   'sld.openRemote': 'normally open, remote',

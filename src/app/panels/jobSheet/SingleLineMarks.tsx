@@ -40,7 +40,7 @@ export function Breaker({ x, y }: { x: number; y: number }) {
     <g>
       <rect x={x - 9} y={y - 9} width='18' height='18' className='d-edge' style={{ fill: 'var(--ink)' }} />
       <text x={x} y={y + 24} className='t-q mid'>
-        {say('sld.closed')}
+        {say('sld.breakerClosed')}
       </text>
     </g>
   )
