@@ -30,7 +30,7 @@ describe('mechanisms of livening', () => {
     const fitted = fittedOf(site)
     const ground = cachedGround(sharedCache, scenario, fitted)
     for (const livening of scenario.livenings) {
-      const links = liveningLinks(scenario, livening)
+      const links = liveningLinks(scenario, livening, fitted)
       expect(links.length, livening.id).toBe(livening.kind === 'clash' ? 1 : livening.kind === 'clash-two' ? 2 : 3)
       const feeders = feedersOf(scenario, livening)
       const circuit = buildCircuit(scenario, fitted, livening, ground, feeders, freshLeads)
