@@ -181,11 +181,7 @@ describe('one and two conductors', () => {
       file.feeders[1]!.conductors = [(file.feeders[1]!.conductors as Json[])[2]!]
       file.feeders[1]!.neutral = { kind: 'solid' }
     })
-    expect(withoutDraws(paths)).toEqual([
-      '$.livenings[2].phase',
-      '$.switches[0].hungBlades[0]',
-      '$.switches[1].feeder',
-    ])
+    expect(withoutDraws(paths)).toEqual(['$.livenings[2].phase', '$.switches[0].hungBlades[0]', '$.switches[1].feeder'])
     expect(pathsWith(({ feeders }) => void (feeders[2]!.conductors as Json[]).splice(0, 3))).toContain(
       '$.feeders[2].conductors',
     )

@@ -73,7 +73,8 @@ export function useSite({ belief, doing, instant, zone = noZone }: SceneInput): 
   const gearKey = JSON.stringify([gearOnly, crew.sticks, [...crew.held].map(([key, { x, y, z }]) => [key, x, y, z])])
   const gear = useSame(() => gearModel(layout, picture, crew.held, crew.sticks), gearKey, layout)
   const livening = useMemo(
-    () => (instant ? liveningPicture(instant, { layout, sheet, routes: gear.routes, joints: crew.joints, zone }) : null),
+    () =>
+      instant ? liveningPicture(instant, { layout, sheet, routes: gear.routes, joints: crew.joints, zone }) : null,
     [instant, layout, sheet, gear, crew, zone],
   )
   const setting = useMemo(() => scenery(sheet.weather.wind), [sheet.weather.wind])
