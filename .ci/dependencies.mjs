@@ -85,7 +85,12 @@ export default {
       'files know the engine, the schema library, and what reads and digests text',
     ),
     only('text-scope', '^src/text/', [door], 'words know the engine only'),
-    only('reports-scope', '^src/reports/', [door, '^src/text/'], 'reports know the engine and the words'),
+    only(
+      'reports-scope',
+      '^src/reports/',
+      [door, '^src/text/', '^src/files/'],
+      'reports know the engine, the words and the formats',
+    ),
     only(
       'records-scope',
       '^src/records/',
