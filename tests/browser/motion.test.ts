@@ -44,7 +44,7 @@ test('with reduced motion nothing on the sheets is animated, drawn livening incl
   await bringIn(app.page, runUpTo('marrow-bend', 'clean-livened'))
   await app.page.keyboard.press('Alt+5')
   await app.page.getByRole('button', { name: 'Open the drawing' }).click({ timeout: 120_000 })
-  await app.page.getByRole('button', { name: 'Plan of the instant' }).click()
+  await app.page.getByRole('radio', { name: 'Plan', exact: true }).click()
   await app.page.locator('.livecols svg[role=img]').waitFor()
   const moving = () =>
     app.page.evaluate(
@@ -55,7 +55,8 @@ test('with reduced motion nothing on the sheets is animated, drawn livening incl
     )
   expect(await moving()).toBe(0)
   await app.page.emulateMedia({ reducedMotion: 'no-preference' })
-  expect(await moving()).toBeGreaterThan(0)
+  await app.page.getByRole('button', { name: /^Run/ }).click()
+  await expect.poll(moving).toBeGreaterThan(0)
   await app.close()
 })
 

@@ -54,6 +54,8 @@ const loads = (page: Page, count: number): Promise<void> =>
     for (let round = 0; round < rounds; round++) {
       window.page.unmount()
       await until(() => window.sceneProbe === undefined)
+      // A context is given up half a second after its picture; a browser keeps sixteen at once, and complains beyond.
+      await until(() => window.countGraphics().contexts <= 6)
       window.page.set({})
       await until(() => (window.sceneProbe?.info().frames ?? 0) > 0)
     }
