@@ -90,8 +90,7 @@ test('loaded two hundred times, the scene leaves nothing on the graphics card', 
   await loads(page, 195)
   expect(await measure()).toEqual(first)
   expect((await heapOf(session)) - heap).toBeLessThan(mayGrow * 1e6)
-  // Contexts that were given up count with the browser until its rubbish is taken out: it says so, and that is no leak.
-  expect(complaints.filter((it) => !it.includes('Too many active WebGL contexts'))).toEqual([])
+  expect(complaints).toEqual([])
   await close()
 })
 

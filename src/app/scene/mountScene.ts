@@ -24,10 +24,12 @@ export interface MountedScene {
   readonly unmount: () => void
 }
 
-/** The machine can draw it: asked on a canvas of its own, because a canvas keeps its first context. */
+/** The machine can draw it: asked on a canvas of its own, because a canvas keeps its first context; given up at once. */
 export function canDraw(): boolean {
   try {
-    return document.createElement('canvas').getContext('webgl2') !== null
+    const context = document.createElement('canvas').getContext('webgl2')
+    context?.getExtension('WEBGL_lose_context')?.loseContext()
+    return context !== null
   } catch {
     return false
   }
