@@ -17,6 +17,8 @@ interface GraphicsCount {
 declare global {
   interface Window {
     countGraphics: () => GraphicsCount
+    /** Milliseconds from the pointer's release until the choice was on the screen. */
+    choiceSeen: Promise<number>
   }
 }
 
@@ -101,23 +103,23 @@ test('loaded two hundred times, the scene leaves nothing on the graphics card', 
 async function untilSeen(page: Page, id: string): Promise<number> {
   const at = await page.evaluate((thing) => window.sceneProbe!.pick(thing), id)
   expect(at, id).not.toBeNull()
-  const seen = page.evaluate(
-    () =>
-      new Promise<number>((done) => {
-        const frames = () => window.sceneProbe!.info().frames
-        const before = frames()
-        const watch = (event: PointerEvent): void => {
-          if (frames() === before) setTimeout(() => watch(event), 0)
-          else requestAnimationFrame(() => done(performance.now() - event.timeStamp))
-        }
-        addEventListener('pointerup', watch, { once: true, capture: true })
-      }),
-  )
+  // Set up before the click is sent: the two reach the page by ways of their own.
+  await page.evaluate(() => {
+    const frames = () => window.sceneProbe!.info().frames
+    const before = frames()
+    window.choiceSeen = new Promise<number>((done) => {
+      const watch = (event: PointerEvent): void => {
+        if (frames() === before) setTimeout(() => watch(event), 0)
+        else requestAnimationFrame(() => done(performance.now() - event.timeStamp))
+      }
+      addEventListener('pointerup', watch, { once: true, capture: true })
+    })
+  })
   await page.mouse.click(at!.x, at!.y)
-  return seen
+  return page.evaluate(() => window.choiceSeen)
 }
 
-test('a choice is seen within 100 ms, by the middle one of nine', { timeout: 240_000 }, async () => {
+test('a choice is seen within 100 ms, by the middle one of nine', { timeout: 60_000 }, async () => {
   const { page, close } = await openScene('at=prove/D-04&view=pole-top', { viewport: { width: 400, height: 300 } })
   const times: number[] = []
   for (const id of ['conductor-a', 'pole', 'conductor-b', 'arm', 'conductor-c', 'pole', 'arm', 'conductor-a', 'pole']) {
