@@ -56,18 +56,17 @@ export async function openScene(wishes: string, options: BrowserContextOptions =
   return { page, complaints, close: () => context.close() }
 }
 
-/** No frame is drawn any more. */
+/** No frame is drawn any more. Nothing inside has a name: tsx would mark it by a helper that the page does not have. */
 export async function settled(page: Page): Promise<void> {
   await page.evaluate(async () => {
-    const frames = () => window.sceneProbe!.info().frames
-    const wait = (ms: number) => new Promise((done) => setTimeout(done, ms))
     // A frame may take longer than a wait: it has to be quiet several times.
     let quiet = 0
     let last = -1
     for (let round = 0; quiet < 4 && round < 100; round++) {
-      await wait(120)
-      quiet = frames() === last ? quiet + 1 : 0
-      last = frames()
+      await new Promise((done) => setTimeout(done, 120))
+      const { frames } = window.sceneProbe!.info()
+      quiet = frames === last ? quiet + 1 : 0
+      last = frames
     }
   })
 }
