@@ -18,7 +18,7 @@ export default {
   coverageAnalysis: 'perTest',
   ignoreStatic: true,
   concurrency: 1,
-  timeoutMS: 20_000,
+  timeoutMS: 60_000,
   tempDirName: '.mutation',
   reporters: ['clear-text', 'json'],
   jsonReporter: { fileName: '.mutation-report.json' },
