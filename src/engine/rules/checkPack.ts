@@ -11,7 +11,7 @@ import type { PackIssue, ParameterSpecs } from './language/parameterSpec'
 import { findUnreachable } from './unreachable'
 
 /** Parameters that every rule may carry. */
-const commonParameters: ParameterSpecs = {
+export const commonParameters: ParameterSpecs = {
   forEach: { kind: 'names', of: 'set', optional: true, says: 'asked once for each member; $each stands for it' },
   appliesIf: { kind: 'predicate', about: ['site'], optional: true, says: 'asked only where this holds at the end' },
   untilLivening: { kind: 'flag', optional: true, says: 'only what was done before the line came alive' },

@@ -14,7 +14,7 @@ export interface Vocabulary {
   readonly takes?: ReadonlyMap<string, { readonly withTypes?: readonly string[]; readonly values: readonly string[] }>
 }
 
-const roles = ['person-in-charge', 'pole-worker', 'ground-worker', 'switching-operator'] as const
+export const roles = ['person-in-charge', 'pole-worker', 'ground-worker', 'switching-operator'] as const
 
 interface Check {
   readonly vocabulary: Vocabulary
