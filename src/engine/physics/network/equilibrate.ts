@@ -1,6 +1,7 @@
 /**
  * Row and column scaling by powers of two (exact in floating point), so that 2000 S, 1 and 5 nS in one matrix say
- * nothing about its condition. Two passes of dividing each row, then each column, by its largest entry.
+ * nothing about its condition: each row, then each column, divided by its largest entry. No second pass is needed: what
+ * is largest in its row stays so, because no column is made smaller.
  */
 import type { SplitMatrix } from '../../math/splitMatrix'
 
@@ -14,13 +15,9 @@ export function equilibrate(matrix: SplitMatrix): Equilibrated {
   const { size, rowStart, column } = matrix
   const re = matrix.re.slice()
   const im = matrix.im.slice()
-  const rowFactor = new Float64Array(size).fill(1)
-  const columnFactor = new Float64Array(size).fill(1)
-  const rowOf = rowsOf(matrix)
-  for (let pass = 0; pass < 2; pass++) {
-    scaleLines(rowStart[size]!, rowOf, re, im, rowFactor)
-    scaleLines(rowStart[size]!, column, re, im, columnFactor)
-  }
+  const count = rowStart[size]!
+  const rowFactor = scaleLines(count, rowsOf(matrix), re, im, size)
+  const columnFactor = scaleLines(count, column, re, im, size)
   return { matrix: { size, rowStart, column, re, im }, rowFactor, columnFactor }
 }
 
@@ -30,38 +27,34 @@ function rowsOf({ size, rowStart, column }: SplitMatrix): Int32Array {
   return rowOf
 }
 
-/** @param lineOf the row, or the column, of each entry */
-function scaleLines(
-  count: number,
-  lineOf: Int32Array,
-  re: Float64Array,
-  im: Float64Array,
-  factors: Float64Array,
-): void {
-  const scale = new Float64Array(factors.length)
+/**
+ * @param lineOf the row, or the column, of each entry
+ * @returns the factor of each line
+ */
+function scaleLines(count: number, lineOf: Int32Array, re: Float64Array, im: Float64Array, size: number): Float64Array {
+  const factors = new Float64Array(size)
   for (let at = 0; at < count; at++) {
     const line = lineOf[at]!
-    scale[line] = Math.max(scale[line]!, Math.abs(re[at]!), Math.abs(im[at]!))
+    factors[line] = Math.max(factors[line]!, Math.abs(re[at]!), Math.abs(im[at]!))
   }
-  for (let line = 0; line < scale.length; line++) {
-    scale[line] = scale[line] === 0 ? 1 : 1 / powerOfTwoBelow(scale[line]!)
-    factors[line] = factors[line]! * scale[line]!
+  for (let line = 0; line < size; line++) {
+    factors[line] = factors[line] === 0 ? 1 : 1 / powerOfTwoBelow(factors[line]!)
   }
   for (let at = 0; at < count; at++) {
-    const factor = scale[lineOf[at]!]!
+    const factor = factors[lineOf[at]!]!
     re[at] = re[at]! * factor
     im[at] = im[at]! * factor
   }
+  return factors
 }
 
-/** Beyond these the reciprocal leaves the range of numbers. */
+/** Beyond it the reciprocal leaves the range of numbers. */
 const SMALLEST_POWER = 2.2250738585072014e-308
-const LARGEST_POWER = 8.98846567431158e307
 
-/** Largest power of two not above a positive value, as long as it has a reciprocal. */
+/** Largest power of two not above a positive value, as long as it has a reciprocal; no value here comes near the largest. */
 function powerOfTwoBelow(value: number): number {
   let power = 1
   while (power > value && power > SMALLEST_POWER) power *= 0.5
-  while (power * 2 <= value && power < LARGEST_POWER) power *= 2
+  while (power * 2 <= value) power *= 2
   return power
 }

@@ -66,7 +66,7 @@ export function factor(circuit: Circuit): Factored | Unsolvable {
   const assembly = readable(elements, numbering)
   const equilibrated = equilibrate(assembly.matrix)
   const lu = factorLu(equilibrated.matrix)
-  if (lu.singularColumn >= 0 || lu.reciprocalCondition < LEAST_RECIPROCAL_CONDITION) {
+  if (lu.reciprocalCondition < LEAST_RECIPROCAL_CONDITION) {
     return unsolvable(assembly.nodeOfRow[lu.weakestColumn]!, 'ill-conditioned')
   }
   return factored(assembly, equilibrated, lu)

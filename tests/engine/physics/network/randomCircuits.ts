@@ -14,6 +14,9 @@ export interface RandomCircuit {
   readonly nodes: readonly string[]
 }
 
+/** How many of them: all, or the few that a run has time for that asks once for each change it makes. */
+export const fewer = (numRuns: number): number => Math.min(numRuns, Number(process.env.FUZZ_RUNS ?? numRuns))
+
 /** @param name keeps the circuits of one property apart from those of the next */
 export function randomCircuits(name: string, mostNodes = 40): fc.Arbitrary<RandomCircuit> {
   return fc
