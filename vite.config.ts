@@ -3,7 +3,7 @@
 import react from '@vitejs/plugin-react'
 import type { Plugin } from 'vite'
 import { defineConfig } from 'vitest/config'
-import { compactJson } from './.ci/compactJson.mjs'
+import { packedJson } from './.ci/packedJson.mjs'
 import { writeEngineDigest } from './.ci/digest.mjs'
 import { folderCards } from './.ci/folderCards.mjs'
 import { offlineApp } from './.ci/offlineApp.mjs'
@@ -27,7 +27,7 @@ export default defineConfig({
   plugins: [
     engineDigest(),
     folderCards(),
-    compactJson(),
+    packedJson(),
     sharedWorkers(),
     offlineApp(),
     react(),
