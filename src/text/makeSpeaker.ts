@@ -67,23 +67,39 @@ export function speakerOver(vocabulary: () => Vocabulary, catalogues: readonly W
     if (value === undefined) return '–'
     if (format === undefined) return typeof value === 'number' ? plain(value, 3) : String(value)
     if (format === 'date') return labelDate(String(value))
-    if (nameFormats.has(format)) return find(`${format}.${value}`) ?? String(value)
+    if (nameFormats.has(format)) return named(format, String(value))
     if (format === 'permit') return permitWords(String(value))
     if (compass[format] && typeof value === 'number') return towards(value, compass[format])
     const write = numberFormats[format]
     return write && typeof value === 'number' ? write(value) : String(value)
   }
+  /** The far end of a conductor that a jumper carries past the pole is named by the conductor. */
+  const named = (format: string, value: string): string => {
+    const [whole, end] = value.split(/(\/far)$/)
+    return find(`${format}.${value}`) ?? (end === undefined ? value : say('thing.far-end', { of: whole ?? value }))
+  }
   const towards = (value: number, [plus, minus]: readonly [string, string]): string =>
     `${metres(Math.abs(value))} ${say(value < 0 ? minus : plus)}`
-  /** What a permit is for, pole first, then the points of isolation; said as it stands where it is of another form. */
+  /** What a permit is for: its number (`#`), the pole, the points of isolation, its end (`@`, a second of the day). */
   const permitWords = (value: string): string => {
-    const [number, from, to, ...more] = value.split(' ')
-    if (number === undefined || from === undefined || to === undefined || more.length > 0) return value
-    return say('control.permit-limits', { number, from, to })
+    const words = value.split(' ')
+    const find = (sign: string): string | undefined => words.find((it) => it.startsWith(sign))?.slice(1)
+    const [permit, until] = [find('#'), find('@')]
+    const [pole = '', ...points] = words.filter((it) => !/^[#@]/.test(it))
+    const [from = '', to = ''] = points
+    const where =
+      points.length === 2
+        ? say('control.permit-limits', { number: pole, from, to })
+        : say('control.permit-points', { number: pole, points: points.join(', ') })
+    const bounded =
+      until === undefined
+        ? where
+        : say('control.permit-ends', { limits: where.replace(/,$/, ''), until: Number(until) })
+    return permit === undefined ? bounded : say('control.permit-number', { number: permit, limits: bounded })
   }
   const say = (key: string, values: WordValues = {}): string => {
     const sentence = find(key)
-    if (sentence === undefined) return `⟨${key}⟩`
+    if (sentence === undefined) return key.endsWith('/far') ? fill(key.slice('thing.'.length), 'thing') : `⟨${key}⟩`
     return sentence.replace(/\{(\w+)(?::(\w+))?\}/g, (_, name: string, format?: string) => fill(values[name], format))
   }
   return { say, has: (key) => find(key) !== undefined }

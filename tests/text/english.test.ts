@@ -52,5 +52,10 @@ test('a point is told by metres and the compass, a permit by its pole and points
   expect(speaker.say('control.permit', { readBack: 'P117 27 31' })).toContain(
     'permit for pole P117, between 27 and 31, is yours',
   )
-  expect(speaker.say('control.permit', { readBack: 'P117 27' })).toContain('permit for P117 27 is yours')
+  expect(speaker.say('control.permit', { readBack: 'P117 27' })).toContain(
+    'permit for pole P117, isolated at 27, is yours',
+  )
+  expect(speaker.say('control.permit', { readBack: '#4711 P117 27 31 @54000' })).toContain(
+    'permit for number 4711, pole P117, between 27 and 31 until 15:00:00, is yours',
+  )
 })

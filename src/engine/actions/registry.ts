@@ -2,12 +2,14 @@
 import type { Action } from './action'
 import { bondLine, unbondLine } from './aloft/bondLine'
 import { bondMetal, unbondMetal } from './aloft/bondMetal'
+import { bridgeGap, unbridgeGap } from './aloft/bridgeGap'
 import { brush } from './aloft/brush'
 import { clamp, clampByHand } from './aloft/clamp'
 import { dressLeads } from './aloft/dressLeads'
 import { fitCover } from './aloft/fitCover'
 import { fitGuard } from './aloft/fitGuard'
 import { haul } from './aloft/haul'
+import { closeJumper, openJumper } from './aloft/jumper'
 import { lower } from './aloft/lower'
 import { prove } from './aloft/prove'
 import { removeCover } from './aloft/removeCover'
@@ -33,16 +35,21 @@ import { setSigns } from './brief/setSigns'
 import { signOn } from './brief/signOn'
 import { stageRescue } from './brief/stageRescue'
 import { writePlan } from './brief/writePlan'
+import { askCrossingGuard } from './control/askCrossingGuard'
+import { askFeederIn } from './control/askFeederIn'
 import { askFeederOut } from './control/askFeederOut'
+import { askHowItStands } from './control/askHowItStands'
 import { askRecloseBlock } from './control/askRecloseBlock'
 import { askRecloseOn } from './control/askRecloseOn'
 import { putCarriersIn, takeCarriersOut } from './control/carriers'
+import { checkHandleEarth } from './control/checkHandleEarth'
 import { closeJob } from './control/closeJob'
 import { clearIsolationEarth, earthIsolationPoint } from './control/isolationEarth'
 import { lockSwitch } from './control/lockSwitch'
 import { closeMain, openMain } from './control/mainSwitch'
-import { returnPermit, takePermit } from './control/permit'
-import { receiveStep } from './control/receiveStep'
+import { motorSupplyOff, motorSupplyOn } from './control/motorSupply'
+import { hearPermit, returnPermit, takePermit } from './control/permit'
+import { hearStep, receiveStep, reportStep } from './control/receiveStep'
 import { setLocal, setRemote } from './control/remoteControl'
 import { reportIsolated } from './control/reportIsolated'
 import { showBoundary } from './control/showBoundary'
@@ -50,6 +57,7 @@ import { closeSwitch, openSwitch } from './control/switching'
 import { tagSwitch } from './control/tagSwitch'
 import { unlock } from './control/unlock'
 import { untag } from './control/untag'
+import { writeTag } from './control/writeTag'
 import { bookIn } from './gear/bookIn'
 import { bookOut } from './gear/bookOut'
 import { judge } from './gear/judge'
@@ -99,6 +107,8 @@ const brief = [
 const setUp = [parkTruck, setSigns, matchPole, inspectPole, stageRescue, locateServices]
 const gear = [bookOut, bookIn, look, readLabel, testItem, judge, take, putDown, wear, takeOff]
 const moving = [walk, climb, strapOn, unstrap, stepOnMat, stepOffMat]
+const talk = [hearStep, reportStep, hearPermit, askHowItStands, askFeederIn, askCrossingGuard]
+const atTheSwitch = [motorSupplyOff, motorSupplyOn, checkHandleEarth, writeTag]
 const switching = [receiveStep, openSwitch, closeSwitch, lockSwitch, unlock, tagSwitch, untag, setLocal, setRemote]
 const lowVoltage = [takeCarriersOut, putCarriersIn, openMain, closeMain]
 const isolationPoint = [earthIsolationPoint, clearIsolationEarth, reportIsolated]
@@ -119,6 +129,7 @@ const ground = [
 const handling = [haul, lower, prove, test, sayDead, fitGuard, removeGuard, brush]
 const earthing = [clamp, clampByHand, unclamp, unclampByHand, tighten, tug]
 const bonding = [fitCover, removeCover, bondMetal, unbondMetal, bondLine, unbondLine, dressLeads]
+const gaps = [bridgeGap, unbridgeGap, openJumper, closeJumper]
 const work = [
   untie,
   swapInsulator,
@@ -137,6 +148,8 @@ const list: readonly Action[] = [
   ...setUp,
   ...gear,
   ...moving,
+  ...talk,
+  ...atTheSwitch,
   ...switching,
   ...lowVoltage,
   ...isolationPoint,
@@ -145,6 +158,7 @@ const list: readonly Action[] = [
   ...handling,
   ...earthing,
   ...bonding,
+  ...gaps,
   ...work,
   ...response,
 ]

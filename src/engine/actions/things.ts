@@ -1,5 +1,6 @@
 /** Lists of things that actions can be done on, each in order of id. */
 import { requireGearType } from '../gear/catalogue'
+import { farEnd } from '../site/gaps'
 import { phasesOf } from '../site/phasesOf'
 import type { ItemId, ThingId } from '../site/scenario'
 import { findSectionNeutral } from '../site/findSectionNeutral'
@@ -12,8 +13,21 @@ export const conductors = (site: Site): readonly ThingId[] => sorted(site.scenar
 export const lvWires = (site: Site): readonly ThingId[] => sorted(site.scenario.lv.wires.map((it) => it.id))
 export const switches = (site: Site): readonly ThingId[] => sorted(site.scenario.switches.map((it) => it.id))
 export const feeders = (site: Site): readonly ThingId[] => sorted(site.scenario.feeders.map((it) => it.id))
+/** Circuits that nothing joins to the section: they cross it or run beside it. */
+export const crossingFeeders = (site: Site): readonly ThingId[] => {
+  const joined = site.scenario.switches.map((it) => it.feeder)
+  return feeders(site).filter((id) => !joined.includes(id))
+}
 export const hazards = (site: Site): readonly ThingId[] => sorted(site.scenario.hazards.map((it) => it.id))
 export const items = (site: Site): readonly ItemId[] => Object.keys(site.items)
+
+/** Conductors, and the neutral wire of the line, that a jumper carries past the pole. */
+export const jumpers = (site: Site): readonly ThingId[] => sorted(site.scenario.jumpers ?? [])
+
+/** Either end of each: two names of one conductor until its jumper is undone. */
+export const conductorEnds = (site: Site): readonly ThingId[] => sorted([...conductors(site), ...farEnds(site)])
+
+const farEnds = (site: Site): readonly ThingId[] => jumpers(site).map(farEnd)
 
 /** Earth rods, in the ground or not: `rod/` and the id of the item. */
 export const rods = (site: Site): readonly ThingId[] =>
@@ -43,7 +57,7 @@ const metalwork = ({ scenario: { metalwork: pieces = [], pole } }: Site): readon
 }
 
 /** Where a conductor clamp of a lead can go on. */
-export const clampSeats = (site: Site): readonly ThingId[] => sorted([...conductors(site), ...metalSeats(site)])
+export const clampSeats = (site: Site): readonly ThingId[] => sorted([...conductorEnds(site), ...metalSeats(site)])
 
 /** Where the metal end of a bond can go on. */
 export const metalSeats = (site: Site): readonly ThingId[] =>
@@ -53,7 +67,7 @@ export const metalSeats = (site: Site): readonly ThingId[] =>
 export function allThings(site: Site): readonly ThingId[] {
   return sorted([
     ...['pole', 'pole-top', 'arm', 'stay', 'cover', 'barrier', 'ground', 'crossing'],
-    ...conductors(site),
+    ...conductorEnds(site),
     ...lvWires(site),
     ...lineNeutrals(site),
     ...metalwork(site),

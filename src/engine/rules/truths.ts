@@ -1,5 +1,6 @@
 /** What statements of the crew are compared with. */
 import { feedersOf, traitsOf } from '../site/liveningTraits'
+import { heardWords, permitLimits } from '../site/misheard'
 import type { Entry } from '../timeline/timeline'
 import type { Truth } from './language/kind'
 import type { RunView } from './language/runView'
@@ -31,14 +32,12 @@ const all: readonly Truth[] = [
     id: 'switch-label',
     says: 'the number on the device of the act',
     right: ({ timeline: { scenario } }, entry) =>
-      scenario.switches.filter(({ id }) => id === entry.order.on).map(({ label }) => label),
+      scenario.switches.filter(({ id }) => id === entry.order.on).map(({ label }) => asHeard(entry, label)),
   },
   {
     id: 'permit-limits',
     says: 'pole number and all points of isolation',
-    right: ({ timeline: { scenario } }) => [
-      [scenario.pole.number, ...scenario.switches.map(({ label }) => label).sort()].join(' '),
-    ],
+    right: ({ timeline: { scenario } }, entry) => [asHeard(entry, permitLimits(scenario))],
   },
   {
     id: 'earthed-conductors',
@@ -58,6 +57,12 @@ const all: readonly Truth[] = [
 ]
 
 export const truths: ReadonlyMap<string, Truth> = new Map(all.map((truth) => [truth.id, truth]))
+
+/** Whoever repeats what came over a bad line has repeated it right: correcting it is the other side's. */
+function asHeard({ before, order }: Entry, said: string): string {
+  const heard = heardWords(before, said)
+  return order.values['readBack'] === heard ? heard : said
+}
 
 function countEarthed({ before }: Entry): number {
   return before.scenario.conductors.filter(({ id }) => before.clamps.some(({ on }) => on === id)).length

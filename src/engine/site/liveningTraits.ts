@@ -46,13 +46,13 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     feeders: (_, it) => [it.feeder],
     phases: (_, it) => [it.phase],
     by: 'crossing',
-    removedBy: (site, it) => whenOut(site, it.feeder, 'crossing-taken-out'),
+    removedBy: (site, it) => whenApart(site, it.feeder),
   },
   'clash-two': {
     feeders: (_, it) => [it.feeder],
     phases: (_, it) => it.phases,
     by: 'crossing',
-    removedBy: (site, it) => whenOut(site, it.feeder, 'crossing-taken-out'),
+    removedBy: (site, it) => whenApart(site, it.feeder),
   },
   'switch-closed': {
     feeders: (scenario, it) => [switchIn(scenario, it.switch).feeder],
@@ -134,6 +134,7 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     by: 'switch',
     removedBy: (site, it) => {
       if (requireSwitch(site, it.switch).control === 'local') return 'switch-local'
+      if (isOnlyByHand(site, it.switch)) return 'motor-supply-off'
       return whenOut(site, switchIn(site.scenario, it.switch).feeder, 'feeder-taken-out')
     },
   },
@@ -150,7 +151,8 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     feeders: (_, it) => [it.feeder],
     phases: (scenario, it) => scenario.conductors.filter(({ id }) => id === it.onto).map(({ phase }) => phase),
     by: 'crossing',
-    removedBy: (site, it) => whenOut(site, it.feeder, 'crossing-taken-out'),
+    removedBy: (site, it) =>
+      it.at === 'crossing' ? whenApart(site, it.feeder) : whenOut(site, it.feeder, 'crossing-taken-out'),
   },
   'jumper-back': {
     feeders: (_, it) => [it.feeder],
@@ -200,12 +202,22 @@ function whenOut(site: Site, feeder: ThingId, fact: string): string | undefined 
   return site.feedersOut.includes(feeder) ? fact : undefined
 }
 
+/** The crossing circuit is out, or a guard keeps it apart. */
+function whenApart(site: Site, feeder: ThingId): string | undefined {
+  return site.guardedFrom?.includes(feeder) ? 'crossing-guarded' : whenOut(site, feeder, 'crossing-taken-out')
+}
+
+/** Nobody closes it from afar: on local, without a drive, or with the drive's supply off. */
+function isOnlyByHand(site: Site, at: ThingId): boolean {
+  const { control, motorSupply } = requireSwitch(site, at)
+  return control === 'local' || motorSupply === 'off' || !switchIn(site.scenario, at).remote
+}
+
 /** By hand or from afar it cannot be closed any more, or its feeder is out. */
 function whenHeld(site: Site, at: ThingId): string | undefined {
-  const { lock, control } = requireSwitch(site, at)
-  const { remote, feeder } = switchIn(site.scenario, at)
-  const isHeld = lock !== null && (control === 'local' || !remote)
-  return isHeld ? 'switch-locked' : whenOut(site, feeder, 'feeder-taken-out')
+  const { lock } = requireSwitch(site, at)
+  const { feeder } = switchIn(site.scenario, at)
+  return lock !== null && isOnlyByHand(site, at) ? 'switch-locked' : whenOut(site, feeder, 'feeder-taken-out')
 }
 
 function switchIn(scenario: Scenario, id: ThingId): ScenarioSwitch {

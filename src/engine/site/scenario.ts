@@ -238,6 +238,10 @@ export interface ScenarioSwitch {
   readonly fuses?: ExpulsionFuses
   /** Handle and down-lead are earthed there by a rod of their own, ohm; at remote earth when not said. */
   readonly handleEarth?: number
+  /** Hidden: that lead is broken off; found by a look at it. */
+  readonly handleEarthBroken?: boolean
+  /** Its motor drive has a supply of its own that can be switched off in the box. */
+  readonly motorSupply?: boolean
 }
 
 export type { Livening }
@@ -299,10 +303,12 @@ export interface Scenario {
   readonly soil: Soil
   readonly pole: Pole
   readonly conductors: readonly Conductor[]
+  /** Conductors, or the line's neutral wire, that go past the worked pole in a jumper which can be undone there. */
+  readonly jumpers?: readonly ThingId[]
   readonly section: { readonly length: number; readonly crossingAlong: number }
   readonly feeders: readonly Feeder[]
-  readonly lv: LowVoltage
-  readonly stay: Stay
+  readonly lv?: LowVoltage
+  readonly stay?: Stay
   readonly switches: readonly ScenarioSwitch[]
   readonly crew: readonly ScenarioPerson[]
   readonly items: readonly ScenarioItem[]
@@ -331,9 +337,28 @@ export interface Scenario {
   readonly ranges: readonly Range[]
   /** What is changed: `old` stands fitted on the conductor, `item` takes its place. */
   readonly work: { readonly conductor: ThingId; readonly old: string; readonly item: string; readonly takes: number }
-  /** What the control room answers. */
-  readonly control: { readonly takesCrossingOut: boolean; readonly blocksReclose: boolean }
+  readonly control: ControlRoom
   readonly contact: ContactValues
+}
+
+/** What the control room answers and how it is heard. */
+export interface ControlRoom {
+  readonly takesCrossingOut: boolean
+  readonly blocksReclose: boolean
+  /** It can send people who put a guard between section and crossing. */
+  readonly guardsCrossing?: boolean
+  /** What comes over the line as something else, the first time that it is said. */
+  readonly misheard?: readonly Misheard[]
+  /** Its permits carry a number and end at a time of day, seconds after midnight; they do not when not said. */
+  readonly permit?: { readonly number: string; readonly until: number }
+}
+
+export interface Misheard {
+  /** A number that control says: of a switch, of the pole, of the permit. */
+  readonly message: string
+  readonly saidAs: string
+  /** Control notices that it is read back wrong; unsaid: it does. */
+  readonly corrects?: boolean
 }
 
 /** A sheet of insulation; its leakage is that of one contact, not of a whole soaked item. */

@@ -84,6 +84,8 @@ export interface SwitchState {
   readonly lock: ItemId | null
   readonly tag: ItemId | null
   readonly lockedBy: PersonId | null
+  /** Supply of its motor drive, where it has one; on when not said. */
+  readonly motorSupply?: 'on' | 'off'
   /** Earths fitted at the isolation point: item, ohm. */
   readonly earth: { readonly item: ItemId; readonly resistance: number } | null
 }
@@ -96,6 +98,7 @@ export interface MainSwitch {
   readonly position: 'open' | 'closed'
   readonly lock: ItemId | null
   readonly lockedBy: PersonId | null
+  readonly tag?: ItemId | null
 }
 
 /** Something perceived: what a person saw, read, heard or measured; `says` is a key of src/text with its values. */
@@ -112,6 +115,8 @@ export interface Evidence {
 export interface Paper {
   /** Switching step read from the control room and not yet carried out. */
   readonly step: { readonly switch: ThingId; readonly to: 'open' | 'closed'; readonly readBack: string } | null
+  /** A step that the control room has said and nobody has said back yet: for which switch, as it was heard. */
+  readonly heard?: { readonly switch: ThingId; readonly to: 'open' | 'closed'; readonly as: string } | null
   readonly recloseBlocked: Readonly<Record<ThingId, boolean>>
   readonly permit: 'none' | 'held' | 'returned'
   readonly safeToWork: boolean
@@ -159,6 +164,8 @@ export interface Site {
   /** Seats brushed and not yet used, by conductor. */
   readonly brushed: readonly ThingId[]
   readonly insulator: 'cracked' | 'replaced'
+  /** Crossing circuits that a guard keeps apart from the section. */
+  readonly guardedFrom?: readonly ThingId[]
   /** A hazard removed: feeders taken out of service. */
   readonly feedersOut: readonly ThingId[]
   readonly paper: Paper

@@ -2,6 +2,7 @@
 import * as v from 'valibot'
 import { percentiles, skins } from '../../engine'
 import {
+  amperes,
   boolean,
   byKind,
   choice,
@@ -18,6 +19,7 @@ import {
   oneOf,
   optional,
   point,
+  seconds,
   shape,
   squareMetres,
   squareMillimetres,
@@ -57,6 +59,8 @@ export const scenarioSwitch = shape({
   hungBlades: list(phase(), 0, 3),
   fuses: optional(fuses),
   handleEarth: optional(ohms(0.01, 10_000)),
+  handleEarthBroken: optional(boolean()),
+  motorSupply: optional(boolean()),
 })
 
 type Start = { readonly switch: string } | { readonly x: number; readonly y: number }
@@ -95,6 +99,9 @@ export const label = v.pipe(
     maxVoltage: optional(volts(10, 10_000)),
     voltage: optional(volts(10, 500_000)),
     workingLoad: optional(kilograms(1, 5000)),
+    rated: optional(amperes(1, 100_000)),
+    channel: optional(text(10)),
+    edition: optional(text(20)),
     written: optional(text(80)),
   }),
   v.transform((value) => value as Readonly<Record<string, string | number>>),
@@ -233,4 +240,12 @@ export const contact = shape({
   leather: ohms(0, 1e6),
   clampGood: ohms(1e-6, 1),
   rope: optional(rope),
+})
+
+export const control = shape({
+  takesCrossingOut: boolean(),
+  blocksReclose: boolean(),
+  guardsCrossing: optional(boolean()),
+  misheard: optional(list(shape({ message: text(40), saidAs: text(40), corrects: optional(boolean()) }), 0, 20)),
+  permit: optional(shape({ number: text(20), until: seconds(0, 172_800) })),
 })

@@ -2,7 +2,6 @@
 import * as v from 'valibot'
 import { triggers, type ScenarioBase } from '../../engine'
 import {
-  boolean,
   choice,
   date,
   hertz,
@@ -62,6 +61,7 @@ const file = shape({
   truck: optional(place.truck),
   livestock: optional(place.livestock),
   conductors,
+  jumpers: optional(list(id(), 0, 4)),
   section: part.section,
   feeders: list(feeder, 1, 10),
   parallels: optional(list(parallel, 0, 10)),
@@ -80,7 +80,7 @@ const file = shape({
   body: part.body,
   ranges: list(part.range, 0, 5),
   work: shape({ conductor: id(), old: id(), item: id(), takes: seconds(1, 36_000) }),
-  control: shape({ takesCrossingOut: boolean(), blocksReclose: boolean() }),
+  control: part.control,
   contact: part.contact,
   draws,
 })

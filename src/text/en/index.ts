@@ -4,13 +4,17 @@ import { app } from './app'
 import { figures } from './figures'
 import { front } from './front'
 import { gear } from './gear'
+import { isolation } from './isolation'
 import { judging } from './judging'
 import { label } from './label'
+import { leads } from './leads'
 import { livening } from './livening'
 import { mattered } from './mattered'
 import { netlist } from './netlist'
 import { refusals } from './refusals'
 import { scene } from './scene'
+import { worn } from './worn'
+import { tools } from './tools'
 
 export const english = {
   ...actions,
@@ -18,11 +22,15 @@ export const english = {
   ...figures,
   ...front,
   ...gear,
+  ...isolation,
   ...judging,
   ...label,
+  ...leads,
   ...livening,
   ...mattered,
   ...netlist,
   ...refusals,
   ...scene,
+  ...tools,
+  ...worn,
 } as const

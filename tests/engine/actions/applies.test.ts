@@ -5,7 +5,9 @@
 import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, done, type Said } from '../../support/cleanStages'
+import { gapCases } from './gapCases'
 import { lowVoltageCases } from './lowVoltageCases'
+import { talkCases } from './talkCases'
 
 type Case = readonly [
   act: string,
@@ -428,6 +430,8 @@ const cases: readonly Case[] = [
     (s) => [s.livening?.provedOff, last(s)],
     [true, 'control.proved-off'],
   ],
+  ...gapCases,
+  ...talkCases,
   ...lowVoltageCases,
 ]
 
@@ -521,7 +525,10 @@ describe('evidence comes from what is really so', () => {
   })
 
   test('a worn jaw turns however far it is screwed; a bald brush leaves the seat dull', () => {
-    const worn = withDefect(earthing(), 'E-07', 'worn-jaw')
+    const worn = withDefect(earthing(), 'E-07', 'worn-jaw-1')
+    const other = withDefect(earthing(), 'E-07', 'worn-jaw-3')
+    const firm = done(other, 'pw', 'clamp', { with: 'E-07', on: 'conductor-a', values: { turns: 9 } })
+    expect(last(done(firm, 'pw', 'tug', { on: 'conductor-a' }))).toBe('feel.clamp-still')
     const on = done(worn, 'pw', 'clamp', { with: 'E-07', on: 'conductor-a', values: { turns: 9 } })
     expect(last(done(on, 'pw', 'tug', { on: 'conductor-a' }))).toBe('feel.clamp-turns')
     const bald = done(withDefect(before('brush'), 'K-1', 'bald'), 'pw', 'brush', { with: 'K-1', on: 'conductor-a' })
@@ -553,6 +560,6 @@ describe('evidence comes from what is really so', () => {
     const early = done(start(), 'pic', 'take-permit', { values: { readBack: 'P117 27 31' } })
     expect([early.paper.permit, last(early)]).toEqual(['none', 'control.no-isolation-report'])
     const wrong = done(atTruck(), 'pic', 'take-permit', { values: { readBack: 'P171 27 31' } })
-    expect([wrong.paper.permit, last(wrong)]).toEqual(['none', 'control.not-correct'])
+    expect([wrong.paper.permit, last(wrong)]).toEqual(['none', 'control.permit-not-correct'])
   })
 })

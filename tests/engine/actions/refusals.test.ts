@@ -5,6 +5,8 @@
 import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, refused, type Said } from '../../support/cleanStages'
+import { gapRefusals } from './gapCases'
+import { talkRefusals } from './talkCases'
 import { backFed, besideTransformer } from '../hazard/backFeedSites'
 
 type Case = readonly [act: string, fact: string, site: () => Site, who: string, said?: Said]
@@ -151,6 +153,8 @@ const cases: readonly Case[] = [
   ['keep-still', 'unknown-person', start, 'nobody'],
   ['call-control', 'not-a-choice', start, 'pic', { values: { message: 'hello' } }],
   ['ask-source-off', 'unknown-thing', start, 'pic', { on: 'conductor-a' }],
+  ...gapRefusals,
+  ...talkRefusals,
 ]
 
 /** The operator beside a transformer 120 m away, with a lock or a stick in the hands. */

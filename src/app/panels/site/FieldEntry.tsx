@@ -66,6 +66,7 @@ const wordOf = (speaker: Speaker, act: string, name: string): string =>
 /** Words of a choice: of this act, or of the thing or person it names. */
 export function choiceWord(speaker: Speaker, act: string, name: string, choice: string): string {
   if (name === ticked) return choice
+  if (speaker.has(`choiceAs.${act}.${name}`)) return speaker.say(`choiceAs.${act}.${name}`, { choice })
   const keys = [
     `choice.${act}.${choice}`,
     `choice.${name}.${choice}`,

@@ -1,45 +1,78 @@
-/** The permit: taken from the control room and given back, each with a read-back. */
+/** The permit: heard and taken from the control room and given back, each with a read-back. */
+import { clearedUp, findTurned, heardWords, isTakenAsRight, permitLimits } from '../../site/misheard'
 import type { Site } from '../../site/site'
-import type { Action } from '../action'
-import { changePaper, mark, perceive } from '../changes'
+import type { Action, Order } from '../action'
+import { changePaper, mark, perceive, write } from '../changes'
 import { choiceIn } from '../orderValues'
-import { refuse } from '../refuse'
+import { refuse, type Condition } from '../refuse'
 
-/** What the permit is for, right first: pole and points of isolation; the others differ in a number. */
+/** Right first; the others differ in a number, leave out a point or the end, or are as a bad line has it. */
 function limits(site: Site): readonly string[] {
-  const { number } = site.scenario.pole
-  const labels = site.scenario.switches.map((it) => it.label).sort()
+  const { pole, switches, control } = site.scenario
+  const said = permitLimits(site.scenario)
+  const words = said.split(' ')
+  const last = switches
+    .map((it) => it.label)
+    .sort()
+    .at(-1)
+  const turned = (word: string): string => said.replace(word, findTurned(word) ?? word)
+  const garbled = (control.misheard ?? []).map((it) =>
+    words.map((word) => (word.replace(/^#/, '') === it.message ? word.replace(it.message, it.saidAs) : word)).join(' '),
+  )
   return [
-    `${number} ${labels.join(' ')}`,
-    `${turned(number)} ${labels.join(' ')}`,
-    `${number} ${labels.slice(0, 1).join(' ')}`,
+    ...new Set([
+      said,
+      turned(pole.number),
+      ...(switches.length > 1 ? [words.filter((it) => it !== last).join(' ')] : []),
+      ...(control.permit ? [turned(control.permit.number), words.slice(0, -1).join(' ')] : []),
+      ...garbled,
+    ]),
   ]
-}
-
-/** The number with its last two places changed over. */
-function turned(number: string): string {
-  const head = number.slice(0, -2)
-  return `${head}${number.slice(-1)}${number.slice(-2, -1)}`
 }
 
 /** Right first: whoever gives the permit back says all three. */
 const clearances = ['crew-clear earths-off gear-in', 'crew-clear earths-off', 'earths-off gear-in'] as const
+
+const notHeld: Condition = (site, order) => (site.paper.permit === 'held' ? refuse(order, 'already-so') : undefined)
+
+const hear = (site: Site, order: Order, says: string, values = {}): Site =>
+  perceive(site, order.who, { of: 'control', by: 'hear', says, values })
+
+const isIsolated = (site: Site): boolean => site.marks['isolation-reported'] !== undefined
+
+export const hearPermit: Action = {
+  id: 'hear-permit',
+  covers: ['A35'],
+  speech: true,
+  check: notHeld,
+  takes: () => 45,
+  apply: (site, order) => {
+    if (!isIsolated(site)) return hear(site, order, 'control.no-isolation-report')
+    return hear(site, order, 'control.permit-read', { readBack: heardWords(site, permitLimits(site.scenario)) })
+  },
+}
+
+/** Every number of the permit that a bad line had garbled has been said again. */
+const clearUp = (site: Site): Site =>
+  (site.scenario.control.misheard ?? [])
+    .filter((it) => permitLimits(site.scenario).split(' ').includes(it.message))
+    .reduce((next, it) => mark(next, clearedUp(it.message)), site)
 
 export const takePermit: Action = {
   id: 'take-permit',
   covers: ['A35'],
   speech: true,
   values: { readBack: { kind: 'choice', many: false, of: (site) => [...limits(site)].sort() } },
-  check: (site, order) => (site.paper.permit === 'held' ? refuse(order, 'already-so') : undefined),
+  check: notHeld,
   takes: () => 90,
   apply: (site, order) => {
     const readBack = choiceIn(order, 'readBack')
-    const hear = (at: Site, says: string, values = {}): Site =>
-      perceive(at, order.who, { of: 'control', by: 'hear', says, values })
-    if (site.marks['isolation-reported'] === undefined) return hear(site, 'control.no-isolation-report')
-    if (readBack !== limits(site)[0])
-      return hear(site, 'control.not-correct', { label: limits(site)[0] ?? '', readBack })
-    return hear(mark(changePaper(site, { permit: 'held' }), 'permit-taken'), 'control.permit', { readBack })
+    if (!isIsolated(site)) return hear(site, order, 'control.no-isolation-report')
+    const label = permitLimits(site.scenario)
+    if (!isTakenAsRight(site, label, readBack))
+      return hear(clearUp(site), order, 'control.permit-not-correct', { label, readBack })
+    const held = mark(changePaper(site, { permit: 'held' }), 'permit-taken')
+    return hear(readBack === label ? held : write(held, 'permit', readBack), order, 'control.permit', { readBack })
   },
 }
 
@@ -52,11 +85,9 @@ export const returnPermit: Action = {
   takes: () => 90,
   apply: (site, order) => {
     const readBack = choiceIn(order, 'readBack')
-    const hear = (at: Site, says: string): Site =>
-      perceive(at, order.who, { of: 'control', by: 'hear', says, values: { readBack } })
-    if (readBack !== clearances[0]) return hear(site, 'control.not-complete')
+    if (readBack !== clearances[0]) return hear(site, order, 'control.not-complete', { readBack })
     // What control took out for the work goes back in with the permit.
     const returned = { ...changePaper(site, { permit: 'returned' }), feedersOut: [] }
-    return hear(mark(returned, 'permit-returned'), 'control.permit-back')
+    return hear(mark(returned, 'permit-returned'), order, 'control.permit-back', { readBack })
   },
 }

@@ -6,6 +6,9 @@ import type { Ground } from './ground'
 import { handleNode } from './nodes'
 import { statedEarth, statedEarthRod } from './statedEarth'
 
+/** A handle on its insulated rod, its earth lead broken off, ohm (own choice). */
+const brokenOff = 1e8
+
 export function handleElectrodes({ switches }: Scenario): readonly Electrode[] {
   return switches.flatMap(({ id, along, handleEarth }) => {
     return handleEarth === undefined ? [] : [statedEarthRod(handleNode(id), { x: along, y: 0 })]
@@ -13,7 +16,8 @@ export function handleElectrodes({ switches }: Scenario): readonly Electrode[] {
 }
 
 export function handles({ switches }: Scenario, ground: Ground): readonly Element[] {
-  return switches.flatMap(({ id, handleEarth }) => {
-    return handleEarth === undefined ? [] : statedEarth(handleNode(id), handleEarth, ground)
+  return switches.flatMap(({ id, handleEarth, handleEarthBroken }) => {
+    if (handleEarth === undefined) return []
+    return statedEarth(handleNode(id), handleEarthBroken ? brokenOff : handleEarth, ground)
   })
 }
