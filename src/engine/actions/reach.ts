@@ -6,10 +6,14 @@ import { posture } from '../site/bodies'
 import { gearOf, numberOf, requirePerson, requireItem } from '../site/questions'
 import type { ItemId, PersonId, ThingId } from '../site/scenario'
 import { findSectionNeutral } from '../site/findSectionNeutral'
+import { conductorOf, isFarEnd } from '../site/gaps'
 import type { Site } from '../site/site'
 
 const shoulderAboveFeet = 1.4
 const armAndLean = 1.1
+
+/** From one end of a conductor that is opened at the pole to the other, metres (common practice, no source). */
+const acrossPole = 0.6
 
 interface SpacePoint {
   readonly x: number
@@ -21,8 +25,8 @@ interface SpacePoint {
 export function findPointOf(site: Site, thing: ThingId): SpacePoint | undefined {
   const { conductors, lv, pole } = site.scenario
   const neutral = findSectionNeutral(site.scenario)
-  const wire = [...conductors, ...lv.wires, ...(neutral ? [neutral] : [])].find((it) => it.id === thing)
-  if (wire) return { x: 0, y: wire.x, z: wire.height }
+  const wire = [...conductors, ...lv.wires, ...(neutral ? [neutral] : [])].find((it) => it.id === conductorOf(thing))
+  if (wire) return { x: isFarEnd(thing) ? acrossPole : 0, y: wire.x, z: wire.height }
   if (thing === 'arm') return { x: 0, y: 0, z: pole.armHeight }
   if (thing === 'terminal' && pole.kind === 'concrete' && pole.integralEarth) {
     return { x: 0, y: 0, z: pole.integralEarth.height }

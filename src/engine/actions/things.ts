@@ -66,7 +66,8 @@ export const metalSeats = (site: Site): readonly ThingId[] =>
 /** Everything that can be pointed at. */
 export function allThings(site: Site): readonly ThingId[] {
   return sorted([
-    ...['pole', 'pole-top', 'arm', 'stay', 'cover', 'barrier', 'ground', 'crossing'],
+    ...['pole', 'pole-top', 'arm', 'cover', 'barrier', 'ground', 'crossing'],
+    ...(site.scenario.stay ? ['stay'] : []),
     ...conductorEnds(site),
     ...lvWires(site),
     ...lineNeutrals(site),

@@ -1,4 +1,5 @@
 /** Contacts of a body while an act lasts, beside those of standing. */
+import { conductorOf, isFarEnd } from '../site/gaps'
 import { standingPoint } from '../site/bodies'
 import type { Contact, Limb, Surface } from '../site/contact'
 import type { ItemId, PersonId, ThingId } from '../site/scenario'
@@ -31,7 +32,7 @@ export function surfaceOf(site: Site, thing: ThingId): Surface {
   if (site.scenario.lv.wires.some((it) => it.id === thing)) return { kind: 'lv-wire', id: thing }
   const isMetalwork = site.scenario.metalwork?.some((it) => it.id === thing) ?? false
   if (thing === 'arm' || thing === 'terminal' || isMetalwork) return { kind: 'metalwork', id: thing }
-  return { kind: 'conductor', id: thing }
+  return isFarEnd(thing) ? { kind: 'conductor', id: conductorOf(thing), end: 'far' } : { kind: 'conductor', id: thing }
 }
 
 /** Both hands on the stick whose head is at the thing of the order. */

@@ -5,21 +5,27 @@
  */
 import { magnitude } from '../math/complex'
 import { isUnsolvable, type Unsolvable } from '../physics/network'
+import { conductorOf, isOpened } from '../site/gaps'
 import { findStanding } from '../site/liveness'
 import type { ThingId } from '../site/scenario'
 import type { Site } from '../site/site'
 import { isComputed } from './circuit/livening'
-import { conductorAtPole } from './circuit/nodes'
+import { nodeOfThing } from './circuit/fitted'
 import { declaredCorner } from './corner'
 import { lineOf } from './liven'
 import { createSweepCache } from './sweepCache'
 
-/** Volts to earth, rms, at the worked pole; 0 where nothing runs beside the section or is wound onto it. */
-export function pickedUpVoltage(site: Site, conductor: ThingId): number | Unsolvable {
+/** Volts to earth, rms, at the worked pole; 0 where nothing runs beside the section or is wound onto it and no jumper is undone. */
+export function pickedUpVoltage(site: Site, thing: ThingId): number | Unsolvable {
+  const conductor = conductorOf(thing)
   const { conductors, parallels = [], transformers = [] } = site.scenario
-  if (parallels.length + transformers.length === 0 || !conductors.some((it) => it.id === conductor)) return 0
+  if (
+    (parallels.length + transformers.length === 0 && !isOpened(site, conductor)) ||
+    !conductors.some((it) => it.id === conductor)
+  )
+    return 0
   const struck = findStanding(site)
   const livening = struck !== undefined && isComputed(struck) ? struck.id : 'none'
   const line = lineOf(site, livening, declaredCorner, createSweepCache())
-  return isUnsolvable(line) ? line : magnitude(line.phases[0]!.view.voltage(conductorAtPole(conductor)))
+  return isUnsolvable(line) ? line : magnitude(line.phases[0]!.view.voltage(nodeOfThing(site, thing)))
 }

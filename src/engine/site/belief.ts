@@ -52,6 +52,14 @@ export interface MainBelief {
   readonly lock: ItemId | null
 }
 
+/** What a jumper carries past the pole, by the name of its far end. */
+export interface JumperBelief {
+  readonly id: ThingId
+  readonly conductor: ThingId
+  readonly isOpen: boolean
+  readonly lastTest: Evidence | null
+}
+
 export interface Belief {
   readonly sheet: JobSheet
   /** Job second. */
@@ -61,6 +69,7 @@ export interface Belief {
   readonly persons: readonly PersonBelief[]
   readonly items: readonly ItemBelief[]
   readonly conductors: readonly ConductorBelief[]
+  readonly jumpers: readonly JumperBelief[]
   readonly wires: readonly WireBelief[]
   readonly switches: readonly SwitchBelief[]
   readonly mains: readonly MainBelief[]

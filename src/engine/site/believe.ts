@@ -1,5 +1,6 @@
 /** Site to belief: copies what was perceived, leaves what is hidden. */
 import type { Belief, ConductorBelief, ItemBelief, MainBelief, SwitchBelief, WireBelief } from './belief'
+import { farEnd, isOpened } from './gaps'
 import { jobSheet } from './jobSheet'
 import { mainsOf } from './mains'
 import { crewMember } from './questions'
@@ -18,6 +19,12 @@ export function believe(site: Site): Belief {
     }),
     items: Object.values(site.items).map((item) => itemBelief(site, item)),
     conductors: scenario.conductors.map(({ id, phase }) => conductorBelief(site, id, phase)),
+    jumpers: (scenario.jumpers ?? []).map((conductor) => ({
+      id: farEnd(conductor),
+      conductor,
+      isOpen: isOpened(site, conductor),
+      lastTest: standingTest(site, farEnd(conductor)),
+    })),
     wires: scenario.lv.wires.map(({ id }) => wireBelief(site, id)),
     switches: scenario.switches.map((it) => switchBelief(site, it)),
     mains: mainsBelief(site),

@@ -36,6 +36,8 @@ export interface PlaceSheet {
     readonly outriggers: readonly { readonly x: number; readonly y: number; readonly radius: number }[]
     readonly hasBoom: boolean
   } | null
+  /** What a jumper carries past the pole. */
+  readonly jumpers: readonly ThingId[]
   /** The switches whose blades are fuse carriers. */
   readonly fuseSwitches: readonly ThingId[]
 }
@@ -67,6 +69,7 @@ export function placeSheet(scenario: Scenario): PlaceSheet {
           hasBoom: truck.boom !== undefined,
         }
       : null,
+    jumpers: scenario.jumpers ?? [],
     fuseSwitches: scenario.switches.filter(({ fuses }) => fuses !== undefined).map(({ id }) => id),
   }
 }

@@ -183,6 +183,7 @@ export interface LowVoltage {
   /** Phase to neutral, volts. */
   readonly voltage: number
   readonly sourceImpedance: { readonly re: number; readonly im: number }
+  /** None: there is no low voltage on the pole, and nothing else said here counts. */
   readonly wires: readonly {
     readonly id: ThingId
     readonly phase: Phase | 'N'
@@ -307,7 +308,7 @@ export interface Scenario {
   readonly jumpers?: readonly ThingId[]
   readonly section: { readonly length: number; readonly crossingAlong: number }
   readonly feeders: readonly Feeder[]
-  readonly lv?: LowVoltage
+  readonly lv: LowVoltage
   readonly stay?: Stay
   readonly switches: readonly ScenarioSwitch[]
   readonly crew: readonly ScenarioPerson[]

@@ -62,11 +62,17 @@ function danglingIssues(file: Json): readonly Issue[] {
         missing(`$.triggers[${i}].livenings[${k}]`, id, idsAt(file, 'livenings'), 'livening'),
       ),
     ),
+    ...(Array.isArray(file.jumpers) ? file.jumpers : []).flatMap((id: unknown, i) =>
+      missing(`$.jumpers[${i}]`, id, [...idsAt(file, 'conductors'), ...neutralWires(file)], 'conductor'),
+    ),
     ...missing('$.work.conductor', work.conductor, idsAt(file, 'conductors'), 'conductor'),
     ...missing('$.work.old', work.old, idsAt(file, 'items'), 'item'),
     ...missing('$.work.item', work.item, idsAt(file, 'items'), 'item'),
   ]
 }
+
+const neutralWires = (file: Json): readonly unknown[] =>
+  listAt(file, 'feeders').flatMap(({ neutralWire }) => asObject(neutralWire).id ?? [])
 
 function missing(path: string, id: unknown, among: readonly unknown[], what: string): readonly Issue[] {
   if (typeof id !== 'string' || among.includes(id)) return []

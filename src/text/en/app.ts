@@ -200,6 +200,8 @@ export const app = {
   'pole.steel': 'steel',
   'pole.wood': 'wood',
 
+  'state.jumperClosed': 'jumper on',
+  'state.jumperOpen': 'jumper off',
   'state.treatAsLive': 'treat as live',
   'state.live': 'live',
   'state.brushed': 'seat brushed',

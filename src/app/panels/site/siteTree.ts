@@ -109,6 +109,13 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
     return named(1, 'pole', speaker.say(`pole.${sheet.pole.kind}`), [
       named(2, 'pole-foot', ''),
       all(2, 'conductors', say('all.conductors'), '', belief.conductors.map(conductor)),
+      ...belief.jumpers.map(({ id, isOpen, lastTest }) =>
+        named(
+          2,
+          id,
+          [say(isOpen ? 'state.jumperOpen' : 'state.jumperClosed'), told(lastTest)].filter(Boolean).join(', '),
+        ),
+      ),
       named(2, 'arm', bonds.join(', ')),
       all(
         2,

@@ -5,14 +5,14 @@ import { perceive } from '../changes'
 import { atHand, onPole, withStick } from '../conditions'
 import { itemIn, thingIn } from '../orderValues'
 import { all } from '../refuse'
-import { conductors } from '../things'
+import { conductorEnds } from '../things'
 import { stickOnThing } from '../touching'
 
 export const brush: Action = {
   id: 'brush',
   covers: ['A55'],
   withTypes: ['stick-brush'],
-  things: conductors,
+  things: conductorEnds,
   byHand: true,
   check: all(onPole, atHand, withStick),
   takes: () => 30,

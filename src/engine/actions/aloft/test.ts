@@ -1,5 +1,6 @@
 /** Tests a conductor with the detector on the stick, or a low-voltage wire with the two-pole tester. */
 import { pickedUpVoltage } from '../../hazard/pickedUp'
+import { conductorOf, isOpened } from '../../site/gaps'
 import { gearOf, numberOf, requireItem } from '../../site/questions'
 import { liveVoltage } from '../../site/liveness'
 import type { ThingId } from '../../site/scenario'
@@ -9,7 +10,7 @@ import { perceive, type Perceived } from '../changes'
 import { atHand, handsFree, inReachOfHand, onPole, withStick } from '../conditions'
 import { itemIn, thingIn } from '../orderValues'
 import { all } from '../refuse'
-import { conductors, lvWires } from '../things'
+import { conductorEnds, lvWires } from '../things'
 import { bothHands, stickOnThing, surfaceOf } from '../touching'
 
 const isDetector = (site: Site, order: Order): boolean => requireItem(site, itemIn(order)).type === 'hv-detector'
@@ -18,7 +19,7 @@ export const test: Action = {
   id: 'test',
   covers: ['A46', 'A52'],
   withTypes: ['hv-detector', 'lv-tester'],
-  things: (site) => [...conductors(site), ...lvWires(site)],
+  things: (site) => [...conductorEnds(site), ...lvWires(site)],
   byHand: true,
   check: all(onPole, atHand, (site, order) =>
     isDetector(site, order) ? withStick(site, order) : all(handsFree(2, 'item'), inReachOfHand)(site, order),
@@ -45,9 +46,9 @@ function reading(site: Site, order: Order): Pick<Perceived, 'says' | 'values'> {
   return { says: 'test.reads', values: { ...values, volts } }
 }
 
-/** Fed by a blade, or lifted by a circuit beside it; where that cannot be solved, it is not shown to be dead. */
+/** Fed by a blade (of an opened conductor each end by itself, as the circuit gives it), or lifted by a circuit beside it; where that cannot be solved, it is not shown to be dead. */
 function isFelt(site: Site, thing: ThingId, from: number): boolean {
-  if (liveVoltage(site, thing) >= from) return true
+  if (!isOpened(site, conductorOf(thing)) && liveVoltage(site, conductorOf(thing)) >= from) return true
   const pickedUp = pickedUpVoltage(site, thing)
   return typeof pickedUp !== 'number' || pickedUp >= from
 }

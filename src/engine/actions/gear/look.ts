@@ -1,4 +1,5 @@
 /** Looks at a thing or turns an item over: what is seen, never what to think of it. */
+import { conductorOf, isFarEnd, isOpened } from '../../site/gaps'
 import { traitsOf } from '../../site/liveningTraits'
 import { distance } from '../../site/place'
 import {
@@ -92,6 +93,8 @@ function thingSeen(site: Site, thing: ThingId): readonly Perceived[] {
   if (thing === 'crossing') return crossingSeen(site)
   if (thing === 'cover') return see('see.cover', { from: site.cover?.from ?? 0, to: site.cover?.to ?? 0 })
   if (thing === 'barrier') return see('see.barrier', { corners: site.barrier?.length ?? 0 })
+  if (site.scenario.jumpers?.includes(conductorOf(thing)) && isFarEnd(thing))
+    return see(isOpened(site, conductorOf(thing)) ? 'see.jumper-open' : 'see.jumper-closed')
   if (site.scenario.conductors.some((it) => it.id === thing)) {
     return see('see.conductor', { clamps: site.clamps.filter((it) => it.on === thing).length })
   }

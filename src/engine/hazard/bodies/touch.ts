@@ -5,6 +5,7 @@
 import type { Body, Contact, Limb, Stance, Surface } from '../../site/contact'
 import type { GroundPoint } from '../../site/place'
 import type { ItemId, Scenario } from '../../site/scenario'
+import { isOpened } from '../../site/gaps'
 import { findSectionNeutral } from '../../site/findSectionNeutral'
 import type { Site } from '../../site/site'
 import {
@@ -120,7 +121,7 @@ function onBondedMat(site: Site, person: string, { on, through }: Contact): Meet
 function meeting(site: Site, scenario: Scenario, person: string, on: Surface, area: number): Meeting {
   switch (on.kind) {
     case 'conductor':
-      return bare(on.end === 'far' ? farEndNode(on.id) : conductorAtPole(on.id))
+      return bare(on.end === 'far' && isOpened(site, on.id) ? farEndNode(on.id) : conductorAtPole(on.id))
     case 'lead':
       return bare(leadNode(on.item, on.end))
     case 'metalwork':

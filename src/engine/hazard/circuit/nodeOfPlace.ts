@@ -1,5 +1,6 @@
 /** The node of anything that belongs to the place, by the id that scenario and orders name it with. */
 import { findSectionNeutral } from '../../site/findSectionNeutral'
+import { conductorOf, isFarEnd } from '../../site/gaps'
 import type { Scenario, ThingId } from '../../site/scenario'
 import { invariant } from '../../units/invariant'
 import {
@@ -27,8 +28,8 @@ export function findNodeOfPlace(scenario: Scenario, thing: ThingId): string | un
   if ([armNode, stayLowerNode, terminalNode, truckNode, bucketNode].includes(thing)) return thing
   if (scenario.conductors.some((it) => it.id === thing)) return conductorAtPole(thing)
   if (thing === findSectionNeutral(scenario)?.id) return conductorAtPole(thing)
-  const opened = scenario.conductors.find((it) => thing === `${it.id}/far`)
-  if (opened !== undefined) return farEndNode(opened.id)
+  const wire = conductorOf(thing)
+  if (isFarEnd(thing) && findNodeOfPlace(scenario, wire) === conductorAtPole(wire)) return farEndNode(wire)
   if (scenario.lv.wires.some((it) => it.id === thing)) return thing
   if (scenario.metalwork?.some((it) => it.id === thing)) return metalNode(thing)
   if (scenario.grounds?.some((it) => it.id === thing)) return groundThingNode(thing)
