@@ -1,5 +1,6 @@
 /** What earth leads and bonds share: ends, how far they reach, how firmly a clamp sits. */
-import { clampsOf, gearOf, numberOf, requireItem } from '../site/questions'
+import { leadPieces, type LeadPiece } from '../gear/leadPieces'
+import { clampsOf, effectiveParameters, gearOf, numberOf, requireItem } from '../site/questions'
 import type { ItemId, ThingId } from '../site/scenario'
 import type { Clamp, Site } from '../site/site'
 import type { Order, Refusal, ValueSpec } from './action'
@@ -21,7 +22,11 @@ export function isLeadAtHand(site: Site, order: Order): boolean {
 
 /** Conductor ends of a lead, in order. */
 function conductorEnds(site: Site, lead: ItemId): readonly string[] {
-  return (gearOf(site, lead).type.ends ?? []).filter((end) => end !== 'earth')
+  return (gearOf(site, lead).type.ends ?? []).filter((end) => end !== 'earth' && !isMissing(site, lead, end))
+}
+
+function isMissing(site: Site, lead: ItemId, end: string): boolean {
+  return effectiveParameters(requireItem(site, lead), end).missing === true
 }
 
 /** The next end of the lead that is on nothing. */
@@ -42,22 +47,27 @@ export function fitRefusal(site: Site, order: Order, end: string): Refusal | und
   return isShort ? refuse(order, 'lead-too-short', { item: lead }) : undefined
 }
 
-/** Metres of lead between two of its ends: the down-lead first, then the hops. */
+/** Metres of lead between two of its ends: along it, or over its hub. */
 function lengthBetween(site: Site, lead: ItemId, a: string, b: string): number {
   const { type, is } = gearOf(site, lead)
-  const ends = type.ends ?? []
-  const [from, to] = [ends.indexOf(a), ends.indexOf(b)].sort((x, y) => x - y)
-  let metres = 0
-  for (let at = from ?? 0; at < (to ?? 0); at++) metres += at === 0 ? numberOf(is, 'length') : numberOf(is, 'hop')
-  return metres
+  const hop = typeof is.hop === 'number' ? is.hop : 0
+  const pieces = leadPieces(type, numberOf(is, 'length'), hop)
+  const wayTo = (end: string): readonly LeadPiece[] => {
+    const last = pieces.find((piece) => piece.to === end)
+    return last === undefined ? [] : [...wayTo(last.from), last]
+  }
+  // The way that both share from the first end is on neither.
+  const [toA, toB] = [wayTo(a), wayTo(b)]
+  const apart = [...toA.filter((it) => !toB.includes(it)), ...toB.filter((it) => !toA.includes(it))]
+  return apart.reduce((sum, piece) => sum + piece.length, 0)
 }
 
 /** The clamp does not move when it is pulled: seated, its jaw and screw sound and wide enough for the wire. */
 export function isFirm(site: Site, clamp: Clamp): boolean {
-  const { is } = gearOf(site, clamp.lead)
+  const is = effectiveParameters(requireItem(site, clamp.lead), clamp.end)
   const wire = site.scenario.conductors.find((it) => it.id === clamp.on)
   const isTooThick = wire !== undefined && typeof is.jawTo === 'number' && is.jawTo < 2 * wire.radius
-  return clamp.turns >= numberOf(is, 'seatTurns') && is.jawHolds !== false && !isTooThick
+  return clamp.turns >= numberOf(is, 'seatTurns') && is.jawHolds !== false && is.springHolds !== false && !isTooThick
 }
 
 /** The last clamp of this lead on the thing. */

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const barrierSet: GearType = {
   id: 'barrier-set',
-  row: 34,
+  rows: [34],
   hands: 1,
   defects: [
     defect('barrier-set', 'look', 'short', { length: 25 }),

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const binoculars: GearType = {
   id: 'binoculars',
-  row: 43,
+  rows: [43],
   hands: 0,
   defects: [defect('binoculars', 'look', 'misted', { clear: false }), harmlessMark('binoculars', 'strap-worn')],
   parameters: { clear: true },

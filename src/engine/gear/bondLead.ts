@@ -2,12 +2,12 @@
  * Bonding lead from metalwork to the earthed conductor (row 7). `area` in mm² as printed, `length` in metres, `added`
  * ohm in the cable.
  */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { defect, endDefects, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const bondLead: GearType = {
   id: 'bond-lead',
-  row: 7,
+  rows: [7],
   hands: 1,
   ends: ['metal', 'line'],
   test: 'flex',
@@ -15,8 +15,8 @@ export const bondLead: GearType = {
     labelDefect('small-area', { area: 16 }),
     defect('bond-lead', 'look', 'bared-end', { metalClamp: false }),
     defect('bond-lead', 'look', 'cut-jacket', { jacketWhole: false }),
-    defect('bond-lead', 'look', 'worn-jaw', { jawHolds: false }),
-    defect('bond-lead', 'test', 'crimp-slip', { added: 0.02, ferruleHolds: false }),
+    ...endDefects('bond-lead', 'look', 'worn-jaw', { jawHolds: false }, ['line'], 'line'),
+    ...endDefects('bond-lead', 'test', 'crimp-slip', { ferrule: 0.02, ferruleHolds: false }, ['metal'], 'metal'),
     labelDefect('out-of-test', { inTest: false }),
     harmlessMark('bond-lead', 'paint-specks'),
   ],
@@ -29,6 +29,7 @@ export const bondLead: GearType = {
     jawHolds: true,
     jacketWhole: true,
     ferruleHolds: true,
+    ferrule: 0,
     strandsCarrying: 1,
     added: 0,
     inTest: true,

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const boots: GearType = {
   id: 'boots',
-  row: 20,
+  rows: [20],
   hands: 1,
   worn: 'feet',
   test: 'roll',

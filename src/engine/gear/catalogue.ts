@@ -3,35 +3,58 @@ import { invariant } from '../units/invariant'
 import type { GearType } from './gearType'
 import { barrierSet } from './barrierSet'
 import { binoculars } from './binoculars'
+import { blanket } from './blanket'
 import { bondLead } from './bondLead'
 import { boots } from './boots'
+import { bucketBoom } from './bucketBoom'
+import { bypassLead } from './bypassLead'
+import { carrierBag } from './carrierBag'
+import { climbingIrons } from './climbingIrons'
+import { coneSet } from './coneSet'
 import { earthLead } from './earthLead'
 import { earthRod } from './earthRod'
+import { earthSet } from './earthSet'
+import { earthTester } from './earthTester'
+import { firstAidKit } from './firstAidKit'
 import { handline } from './handline'
 import { harness } from './harness'
 import { hvDetector } from './hvDetector'
 import { hvProvingUnit } from './hvProvingUnit'
+import { insulatingPlatform } from './insulatingPlatform'
 import { isolationEarth } from './isolationEarth'
+import { jobPapers } from './jobPapers'
+import { lamp } from './lamp'
+import { leatherProtectors } from './leatherProtectors'
 import { lock } from './lock'
+import { lvBondSet } from './lvBondSet'
 import { lvGloves } from './lvGloves'
 import { lvGuard } from './lvGuard'
 import { lvProvingUnit } from './lvProvingUnit'
 import { lvTester } from './lvTester'
 import { operatingStick } from './operatingStick'
 import { operatorMat } from './operatorMat'
+import { overshoes } from './overshoes'
 import { pinInsulator } from './pinInsulator'
 import { poleCover } from './poleCover'
+import { radio } from './radio'
 import { rescueKit } from './rescueKit'
 import { rodDriver } from './rodDriver'
 import { signSet } from './signSet'
+import { sleeves } from './sleeves'
+import { springLead } from './springLead'
 import { stickBrush } from './stickBrush'
 import { switchingGloves } from './switchingGloves'
 import { tag } from './tag'
+import { toolBag } from './toolBag'
+import { truckBondLead } from './truckBondLead'
+import { wireBrush } from './wireBrush'
 import { workGloves } from './workGloves'
 
 const all: readonly GearType[] = [
   earthLead,
   bondLead,
+  bypassLead,
+  truckBondLead,
   earthRod,
   rodDriver,
   operatingStick,
@@ -57,6 +80,25 @@ const all: readonly GearType[] = [
   operatorMat,
   pinInsulator,
   isolationEarth,
+  earthSet,
+  springLead,
+  lvBondSet,
+  carrierBag,
+  earthTester,
+  climbingIrons,
+  lamp,
+  wireBrush,
+  toolBag,
+  radio,
+  firstAidKit,
+  jobPapers,
+  coneSet,
+  bucketBoom,
+  leatherProtectors,
+  sleeves,
+  overshoes,
+  blanket,
+  insulatingPlatform,
 ]
 
 export const gearCatalogue: ReadonlyMap<string, GearType> = new Map(all.map((type) => [type.id, type]))

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const earthRod: GearType = {
   id: 'earth-rod',
-  row: 8,
+  rows: [8, 10],
   hands: 1,
   defects: [
     defect('earth-rod', 'look', 'bent', { straight: false }),

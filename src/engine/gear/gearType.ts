@@ -12,21 +12,28 @@ export interface GearDefect {
   readonly evidence: string
   /** Changes that the defect makes to what the item does, by parameter name; see `GearType.parameters`. */
   readonly changes: Readonly<Record<string, number | string | boolean>>
+  /** The end of a lead that it sits at: what it changes counts there alone. */
+  readonly end?: string
 }
 
 export interface GearType {
   readonly id: string
-  /** Number of the catalogue's table it stands for. */
-  readonly row: number
+  /** Numbers of the catalogue's table it stands for; none: material that is built in. */
+  readonly rows: readonly number[]
   /** Hands it fills when held; 0: in a holster or round the neck. */
   readonly hands: 0 | 1 | 2
   /** Ends that clamp, in order along the lead. */
   readonly ends?: readonly string[]
-  readonly worn?: 'feet' | 'hands' | 'body' | 'head'
+  /** Where the tails of all its ends meet, a boss or a bar; without one the ends follow each other along the lead. */
+  readonly hub?: string
+  readonly worn?: Worn
   /** How it can be tested in the field; missing: only looked at and read. */
-  readonly test?: 'roll' | 'air' | 'self-test' | 'flex' | 'try'
+  readonly test?: 'roll' | 'air' | 'self-test' | 'flex' | 'try' | 'gauge' | 'call' | 'count'
   /** Defects and harmless marks; a mark has empty `changes`. */
   readonly defects: readonly GearDefect[]
   /** Parameters of the elements it becomes and of its use, when sound; a label value of the same name wins. */
   readonly parameters: Readonly<Record<string, number | string | boolean>>
 }
+
+/** One thing at each; what is worn over something else has a place of its own. */
+export type Worn = 'feet' | 'over-feet' | 'hands' | 'over-hands' | 'arms' | 'legs' | 'body' | 'head'

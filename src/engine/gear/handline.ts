@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const handline: GearType = {
   id: 'handline',
-  row: 27,
+  rows: [27],
   hands: 0,
   test: 'try',
   defects: [

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const harness: GearType = {
   id: 'harness',
-  row: 29,
+  rows: [29],
   hands: 0,
   worn: 'body',
   test: 'try',

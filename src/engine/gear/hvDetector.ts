@@ -7,7 +7,7 @@ import type { GearType } from './gearType'
 
 export const hvDetector: GearType = {
   id: 'hv-detector',
-  row: 13,
+  rows: [13],
   hands: 1,
   test: 'self-test',
   defects: [

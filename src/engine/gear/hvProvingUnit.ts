@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const hvProvingUnit: GearType = {
   id: 'hv-proving-unit',
-  row: 14,
+  rows: [14],
   hands: 0,
   test: 'self-test',
   defects: [

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const isolationEarth: GearType = {
   id: 'isolation-earth',
-  row: 2,
+  rows: [2],
   hands: 1,
   test: 'flex',
   defects: [

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const lock: GearType = {
   id: 'lock',
-  row: 32,
+  rows: [32],
   hands: 0,
   test: 'try',
   defects: [

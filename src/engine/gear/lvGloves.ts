@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const lvGloves: GearType = {
   id: 'lv-gloves',
-  row: 17,
+  rows: [17],
   hands: 1,
   worn: 'hands',
   test: 'air',

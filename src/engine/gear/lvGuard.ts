@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const lvGuard: GearType = {
   id: 'lv-guard',
-  row: 23,
+  rows: [23],
   hands: 0,
   defects: [
     defect('lv-guard', 'look', 'cut', { conducts: 1_000 }),

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const lvProvingUnit: GearType = {
   id: 'lv-proving-unit',
-  row: 16,
+  rows: [16],
   hands: 0,
   test: 'self-test',
   defects: [

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const lvTester: GearType = {
   id: 'lv-tester',
-  row: 15,
+  rows: [15],
   hands: 0,
   test: 'self-test',
   defects: [

@@ -7,7 +7,7 @@ import type { GearType } from './gearType'
 
 export const operatingStick: GearType = {
   id: 'operating-stick',
-  row: 11,
+  rows: [11, 12],
   hands: 1,
   test: 'try',
   defects: [

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const operatorMat: GearType = {
   id: 'operator-mat',
-  row: 26,
+  rows: [26],
   hands: 1,
   test: 'try',
   defects: [

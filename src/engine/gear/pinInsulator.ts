@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const pinInsulator: GearType = {
   id: 'pin-insulator',
-  row: 0,
+  rows: [],
   hands: 0,
   defects: [
     defect('pin-insulator', 'look', 'chipped', { whole: false }),

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const poleCover: GearType = {
   id: 'pole-cover',
-  row: 22,
+  rows: [22],
   hands: 1,
   test: 'flex',
   defects: [

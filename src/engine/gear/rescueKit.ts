@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const rescueKit: GearType = {
   id: 'rescue-kit',
-  row: 31,
+  rows: [31],
   hands: 1,
   defects: [
     defect('rescue-kit', 'look', 'item-missing', { complete: false }),

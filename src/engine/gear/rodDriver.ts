@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const rodDriver: GearType = {
   id: 'rod-driver',
-  row: 9,
+  rows: [9],
   hands: 1,
   defects: [
     defect('rod-driver', 'look', 'cracked-head', { headWhole: false }),

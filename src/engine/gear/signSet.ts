@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const signSet: GearType = {
   id: 'sign-set',
-  row: 35,
+  rows: [35],
   hands: 1,
   defects: [defect('sign-set', 'look', 'too-few', { signs: 1 }), harmlessMark('sign-set', 'dirty-sign')],
   parameters: { signs: 4 },

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const stickBrush: GearType = {
   id: 'stick-brush',
-  row: 38,
+  rows: [38],
   hands: 0,
   defects: [defect('stick-brush', 'look', 'bald', { brushes: false }), harmlessMark('stick-brush', 'dusty')],
   parameters: { brushes: true },

@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const switchingGloves: GearType = {
   id: 'switching-gloves',
-  row: 17,
+  rows: [17],
   hands: 1,
   worn: 'hands',
   test: 'air',

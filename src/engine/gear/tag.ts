@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const tag: GearType = {
   id: 'tag',
-  row: 33,
+  rows: [33],
   hands: 0,
   defects: [
     labelDefect('blank', { written: false }),

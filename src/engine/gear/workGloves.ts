@@ -4,7 +4,7 @@ import type { GearType } from './gearType'
 
 export const workGloves: GearType = {
   id: 'work-gloves',
-  row: 18,
+  rows: [18],
   hands: 1,
   worn: 'hands',
   defects: [

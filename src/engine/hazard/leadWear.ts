@@ -54,7 +54,7 @@ export function wearOn(
     }
     switch (part.kind) {
       case 'piece': {
-        const { material, area } = part.lead
+        const { material, area } = part
         temperature.set(part.id, temperatureAfter(material, area, part.current, part.from, next - now))
         break
       }
@@ -72,7 +72,8 @@ type Part =
   | {
       readonly kind: 'piece'
       readonly id: string
-      readonly lead: FittedLead
+      readonly material: FittedLead['material']
+      readonly area: number
       readonly from: number
       readonly current: number
     }
@@ -98,8 +99,8 @@ function loadedParts(fitted: Fitted, wear: Wear, solution: Solution, frequency: 
       .map(({ clamp, id }) => ({ clamp, id, current: magnitude(solution.current(id)) }))
       .filter(({ current }) => current > leastCurrent)
     return [
-      ...pieces.map(({ id, current }): Part => {
-        return { kind: 'piece', id, lead, from: wear.temperature.get(id) ?? coldLead, current }
+      ...pieces.map(({ id, piece: { area }, current }): Part => {
+        return { kind: 'piece', id, material: lead.material, area, from: wear.temperature.get(id) ?? coldLead, current }
       }),
       ...clamps.map(({ clamp, id, current }): Part => {
         const heat = Math.min(wear.heat.get(id) ?? 0, contactHeatLimit)
@@ -144,7 +145,7 @@ function endOf(part: Part, now: number): number {
 function waitOf(part: Part): number | 'never' {
   switch (part.kind) {
     case 'piece': {
-      const { material, area } = part.lead
+      const { material, area } = part
       return adiabaticTime(material, area, part.current, part.from, meltingTemperature(material))
     }
     case 'clamp':

@@ -2,6 +2,7 @@
  * Earth leads whose bare metal can get to a low-voltage wire: the clamps of one that is being hoisted or hangs loose, and
  * the cable of one with a cut jacket that lies over the wires. Not one that is laid clear, not a wire under a guard.
  */
+import { isEarthLead } from '../gear/earthLeads'
 import { effectiveParameters, requireItem } from './questions'
 import type { ItemId, ThingId } from './scenario'
 import type { Site } from './site'
@@ -19,7 +20,7 @@ export function isGuarded(site: Site, wire: ThingId): boolean {
 function isAtWires(site: Site, id: ItemId): boolean {
   const item = requireItem(site, id)
   const route = site.written[`route:${id}`]
-  if (item.type !== 'earth-lead' || route === 'clear-of-lv') return false
+  if (!isEarthLead(item.type) || route === 'clear-of-lv') return false
   const ends = site.clamps.filter((it) => it.lead === id).map((it) => it.end)
   const isAloft = ends.some((end) => end !== 'earth')
   const isHoisted = item.where.kind === 'handline' || site.hauled.includes(id)

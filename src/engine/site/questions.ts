@@ -1,8 +1,9 @@
 /** Questions about a site that have one answer each. All of them may see hidden truth: views use Belief instead. */
 import { requireGearType } from '../gear/catalogue'
-import type { FoundBy, GearType } from '../gear/gearType'
+import type { FoundBy, GearDefect, GearType } from '../gear/gearType'
 import { invariant } from '../units/invariant'
 import type { GroundPoint } from './place'
+import { bucketPlace } from './truckState'
 import type { ItemId, PersonId, ScenarioPerson, ScenarioSwitch, ThingId } from './scenario'
 import type { Clamp, Item, Person, Site, SwitchState } from './site'
 
@@ -68,10 +69,16 @@ export function freeHands(site: Site, person: PersonId): number {
   return requirePerson(site, person).holds.reduce((free, item) => free - gearTypeOf(site, item).hands, 2)
 }
 
-/** What the item really does: the catalogue, then its label, then what is wrong with it. */
-export function effectiveParameters(item: Pick<Item, 'type' | 'label' | 'defects'>): Parameters {
+/**
+ * What the item really does: the catalogue, then its label, then what is wrong with it.
+ * @param end of a lead: what is wrong there counts as well, and nowhere else
+ */
+export function effectiveParameters(item: Pick<Item, 'type' | 'label' | 'defects'>, end?: string): Parameters {
   const type = requireGearType(item.type)
-  const changes = item.defects.flatMap((id) => type.defects.filter((it) => it.id === id).map((it) => it.changes))
+  const isHere = (it: GearDefect): boolean => it.end === undefined || it.end === end
+  const changes = item.defects.flatMap((id) =>
+    type.defects.filter((it) => it.id === id && isHere(it)).map((it) => it.changes),
+  )
   return Object.assign({}, type.parameters, item.label, ...changes) as Parameters
 }
 
@@ -111,7 +118,10 @@ export function evidenceOf(
   const item = requireItem(site, id)
   if (by === 'label') return [{ says: 'gear.label', values: item.label }]
   const found = gearTypeOf(site, id).defects.filter((it) => it.foundBy === by && item.defects.includes(it.id))
-  const said = found.map((it) => ({ says: it.evidence, values: {} }))
+  const said: { says: string; values: Readonly<Record<string, string>> }[] = found.map((it) => ({
+    says: it.evidence,
+    values: it.end === undefined ? {} : { end: it.end },
+  }))
   if (by === 'look' && item.failed) said.push({ says: 'gear.look.burnt', values: {} })
   return said.length > 0 ? said : [{ says: `gear.${item.type}.${by}.sound`, values: {} }]
 }
@@ -129,7 +139,8 @@ export function clampsOn(site: Site, thing: ThingId): readonly Clamp[] {
 export function groundPointOf(site: Site, person: PersonId): GroundPoint {
   const { place } = requirePerson(site, person)
   if (place.kind === 'ground') return place.at
-  if (place.kind === 'pole' || place.kind === 'bucket') return { x: 0, y: 0 }
+  if (place.kind === 'bucket') return bucketPlace(site).at
+  if (place.kind === 'pole') return { x: 0, y: 0 }
   return { x: findSwitch(site, place.id)?.along ?? 0, y: 0 }
 }
 

@@ -21,5 +21,8 @@ export const label = {
   'label.maxVoltage': 'Up to {value:V}',
   'label.voltage': '{value:V}',
   'label.workingLoad': 'Working load {value:whole} kg',
+  'label.rated': '{value:A}',
+  'label.channel': 'Channel {value}',
+  'label.edition': 'Edition {value}',
   'label.written': '{value}',
 } as const

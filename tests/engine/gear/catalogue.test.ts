@@ -1,5 +1,5 @@
 /** Contract of every entry of the gear catalogue, and the facts of the trade that it must hold. */
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, test } from 'vitest'
 import { gearCatalogue, insulationClasses } from '../../../src/engine'
 import { english } from '../../../src/text'
 
@@ -10,7 +10,7 @@ describe.each(types)('$id', (type) => {
   it('has defects with ids of their own, and words for each evidence', () => {
     expect(new Set(type.defects.map((it) => it.id)).size).toBe(type.defects.length)
     for (const defect of type.defects) {
-      expect(defect.id).toMatch(/^[a-z]+(-[a-z]+)*$/)
+      expect(defect.id).toMatch(/^[a-z]+(-[a-z0-9]+)*$/)
       expect(words[defect.evidence], defect.evidence).toBeDefined()
     }
     expect(words[`gear.${type.id}`]).toBeDefined()
@@ -25,6 +25,15 @@ describe.each(types)('$id', (type) => {
       expect(words[evidence]).not.toMatch(/\b(defect|defective|fails?|unsafe|safe|harmless|danger|ok|reject|usable)\b/i)
   })
 
+  it('has each end of it turned over: a defect sits at an end that is there, and its words name it', () => {
+    for (const { id, end, evidence } of type.defects) {
+      if (end === undefined) continue
+      expect(type.ends, id).toContain(end)
+      const alike = type.defects.filter((it) => it.evidence === evidence)
+      if (alike.length > 1) expect(words[evidence], evidence).toContain('{end')
+    }
+  })
+
   it('is found by a test only when there is one', () => {
     const needsTest = type.defects.some((it) => it.foundBy === 'test')
     if (needsTest) expect(type.test).toBeDefined()
@@ -33,8 +42,14 @@ describe.each(types)('$id', (type) => {
 
   it('has a class that exists, if it insulates by class', () => {
     if ('class' in type.parameters) expect(insulationClasses).toContain(type.parameters.class)
-    if (type.worn) expect(['feet', 'hands', 'body', 'head']).toContain(type.worn)
+    if (type.worn) expect(type.ends).toBeUndefined()
   })
+})
+
+/** The table of gear in the procedure has 45 rows; a clamp, a ferrule, a stick head or a rod clamp is a row of its own. */
+test('every row of the table of gear stands in the catalogue', () => {
+  const rows = new Set(types.flatMap((it) => it.rows))
+  expect([...rows].sort((a, b) => a - b)).toEqual(Array.from({ length: 45 }, (_, i) => i + 1))
 })
 
 /** Classes and sections that the trade uses for this job; common practice, no source. */

@@ -1,4 +1,5 @@
 /** Puts the next free end of a hanging lead on a conductor or metal part: with the stick, or by hand. */
+import { earthLeadTypes } from '../../gear/earthLeads'
 import type { Site } from '../../site/site'
 import type { Action, Order } from '../action'
 import { tell } from '../changes'
@@ -35,7 +36,7 @@ function putOn(site: Site, order: Order): Site {
 const freeEnd = (site: Site, order: Order): string => findFreeEnd(site, itemIn(order)) ?? ''
 
 const shared = {
-  withTypes: ['earth-lead'],
+  withTypes: earthLeadTypes,
   things: clampSeats,
   values: { turns: turnsSpec },
   joint: closed,

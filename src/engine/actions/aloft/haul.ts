@@ -1,4 +1,5 @@
 /** Hauls up what is tied on; it then hangs within reach. */
+import { isEarthLead } from '../../gear/earthLeads'
 import { requireItem } from '../../site/questions'
 import type { Site } from '../../site/site'
 import type { Action } from '../action'
@@ -21,7 +22,7 @@ export const haul: Action = {
   apply: (site, order) => {
     const id = thingIn(order)
     const up: Site = changeItem(site, id, { where: { kind: 'aloft' } })
-    const isLead = requireItem(site, id).type === 'earth-lead'
+    const isLead = isEarthLead(requireItem(site, id).type)
     return tell(isLead ? { ...up, hauled: [...site.hauled, id].sort() } : up, order, id)
   },
 }

@@ -1,4 +1,5 @@
 /** Takes a clamp of a lead off a conductor or metal part: with the stick, or by hand. */
+import { earthLeadTypes } from '../../gear/earthLeads'
 import type { Site } from '../../site/site'
 import type { Action, Order } from '../action'
 import { tell } from '../changes'
@@ -23,7 +24,7 @@ function takeOff(site: Site, order: Order): Site {
   return tell(opened(site, order), order, thingIn(order), { lead: itemIn(order) })
 }
 
-const shared = { withTypes: ['earth-lead'], things: clampSeats, joint: opened, apply: takeOff } as const
+const shared = { withTypes: earthLeadTypes, things: clampSeats, joint: opened, apply: takeOff } as const
 
 export const unclamp: Action = {
   ...shared,

@@ -1,4 +1,5 @@
 /** Screws the earth-end clamp of a lead to the rod. */
+import { earthLeadTypes } from '../../gear/earthLeads'
 import { clampsOf } from '../../site/questions'
 import type { Clamp } from '../../site/site'
 import type { Action, Order } from '../action'
@@ -18,7 +19,7 @@ function earthClamp(order: Order): Clamp {
 export const clampEarthEnd: Action = {
   id: 'clamp-earth-end',
   covers: ['A41'],
-  withTypes: ['earth-lead'],
+  withTypes: earthLeadTypes,
   things: rods,
   values: { turns: turnsSpec },
   byHand: true,

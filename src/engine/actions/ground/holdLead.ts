@@ -1,4 +1,5 @@
 /** Holds a lead in the hand on the ground, to help. */
+import { earthLeadTypes } from '../../gear/earthLeads'
 import type { Action } from '../action'
 import { tell } from '../changes'
 import { handsFree, nearPole, onSite } from '../conditions'
@@ -10,7 +11,7 @@ import { touch } from '../touching'
 export const holdLead: Action = {
   id: 'hold-lead',
   covers: ['A43'],
-  withTypes: ['earth-lead'],
+  withTypes: earthLeadTypes,
   check: all(onSite, nearPole(6), handsFree(1, 'item'), (site, order) =>
     isLeadAtHand(site, order) ? undefined : refuse(order, 'not-at-hand', { item: itemIn(order) }),
   ),

@@ -1,4 +1,5 @@
 /** Lays a lead out and up the side of the pole by a route. */
+import { earthLeadTypes } from '../../gear/earthLeads'
 import type { Action } from '../action'
 import { tell, write } from '../changes'
 import { handsFree, nearPole, onSite } from '../conditions'
@@ -10,7 +11,7 @@ import { touch } from '../touching'
 export const layLead: Action = {
   id: 'lay-lead',
   covers: ['A42'],
-  withTypes: ['earth-lead'],
+  withTypes: earthLeadTypes,
   values: { route: { kind: 'choice', many: false, of: () => ['clear-of-lv', 'coiled', 'over-lv'] } },
   moves: true,
   check: all(onSite, nearPole(8), handsFree(1, 'item'), (site, order) =>

@@ -1,4 +1,5 @@
 /** Ties an item to the handline. */
+import { isEarthLead } from '../../gear/earthLeads'
 import { gearTypeOf, isAloft, requireItem, requirePerson } from '../../site/questions'
 import type { Site } from '../../site/site'
 import type { Action } from '../action'
@@ -22,7 +23,7 @@ export const tieOn: Action = {
     (site, order) => {
       const id = thingIn(order)
       const isLine = gearTypeOf(site, id).id === 'handline'
-      const isLead = gearTypeOf(site, id).id === 'earth-lead'
+      const isLead = isEarthLead(gearTypeOf(site, id).id)
       const isHere = isLead
         ? isLeadAtHand(site, { ...order, with: id }) && !site.hauled.includes(id)
         : isLoose(site, id, order.who)

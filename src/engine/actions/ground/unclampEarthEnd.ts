@@ -1,4 +1,5 @@
 /** Undoes the earth-end clamp of a lead. */
+import { earthLeadTypes } from '../../gear/earthLeads'
 import type { ItemId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import type { Action } from '../action'
@@ -19,7 +20,7 @@ function isLoose(site: Site, lead: ItemId): boolean {
 export const unclampEarthEnd: Action = {
   id: 'unclamp-earth-end',
   covers: ['A82'],
-  withTypes: ['earth-lead'],
+  withTypes: earthLeadTypes,
   things: rods,
   check: all(atRod, handsFree(2), (site, order) => {
     const isOn = site.clamps.some((it) => it.lead === itemIn(order) && it.end === 'earth' && it.on === thingIn(order))

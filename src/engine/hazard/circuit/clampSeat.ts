@@ -3,6 +3,7 @@
  * physics/conductor, a good seat that of the scenario. A tug finds a loose clamp, it does not tighten it.
  */
 import { contactResistance, type ContactState } from '../../physics/conductor'
+import { conductorOf } from '../../site/gaps'
 import type { Scenario } from '../../site/scenario'
 import type { Clamp, Site } from '../../site/site'
 import { effectiveParameters, numberOf, requireItem, type Parameters } from '../../site/questions'
@@ -19,14 +20,15 @@ export function isClampTight(site: Site, clamp: Clamp): boolean {
 }
 
 function seatState(site: Site, clamp: Clamp): ContactState {
-  const lead = effectiveParameters(requireItem(site, clamp.lead))
-  const conductor = site.scenario.conductors.find((it) => it.id === clamp.on)
+  const lead = effectiveParameters(requireItem(site, clamp.lead), clamp.end)
+  const conductor = site.scenario.conductors.find((it) => it.id === conductorOf(clamp.on))
   if (isPainted(site, clamp, lead)) return 'painted'
   if (lead['metalClamp'] === false) return 'unbrushed-hand-tight'
   const isBright = (conductor === undefined || clamp.brushed) && lead['jawOxide'] !== true
   const isTight =
     clamp.turns >= numberOf(lead, 'seatTurns') &&
     lead['jawHolds'] !== false &&
+    lead['springHolds'] !== false &&
     fitsJaw(lead, conductor) &&
     boltHolds(site, clamp, lead)
   if (isBright) return isTight ? 'good' : 'hand-tight'
@@ -34,6 +36,7 @@ function seatState(site: Site, clamp: Clamp): ContactState {
 }
 
 function isPainted(site: Site, clamp: Clamp, lead: Parameters): boolean {
+  if (clamp.end === 'truck') return lead['truckSeat'] === 'painted'
   if (clamp.end !== 'earth') return false
   return lead['earthSeat'] === 'painted' || rodParameters(site, clamp)?.['seat'] === 'painted'
 }

@@ -2,6 +2,8 @@
  * Everything of a site that conducts and can change, as plain facts in a fixed order: two sites with equal facts are
  * the same circuit. Covers, guards, boots and people are not here; they stand between a body and this.
  */
+import { conductorOf, isOpened } from '../../site/gaps'
+import { isPieceOfEnd, leadPieces, type LeadPiece } from '../../gear/leadPieces'
 import { feedersOf } from '../../site/liveningTraits'
 import { gearTypeOf, effectiveParameters, numberOf, requireItem } from '../../site/questions'
 import type { GroundPoint } from '../../site/place'
@@ -9,20 +11,25 @@ import { phases, type ItemId, type Phase, type ThingId } from '../../site/scenar
 import type { Clamp, Site } from '../../site/site'
 import type { ConductorMaterial } from '../../physics/conductor'
 import { leadsAtWire } from '../../site/leadsAtWire'
+import { boomParameter } from '../../site/boomParameter'
+import { isOnPads } from '../../site/truckState'
 import { isFedThrough } from '../../site/supplied'
 import { invariant } from '../../units/invariant'
 import { clampResistance, isClampTight } from './clampSeat'
 import { findNodeOfPlace } from './nodeOfPlace'
 import { rodNode } from './nodes'
 
+export interface FittedPiece extends LeadPiece {
+  /** m² that carries. */
+  readonly area: number
+  /** Ohm beside its metal: in the cable and in the crimps of its ends. */
+  readonly added: number
+}
+
 export interface FittedLead {
   readonly item: ItemId
   readonly material: ConductorMaterial
-  /** m² that carries. */
-  readonly area: number
-  /** Ohm in the first piece of cable beside its metal. */
-  readonly added: number
-  readonly pieces: readonly { readonly from: string; readonly to: string; readonly length: number }[]
+  readonly pieces: readonly FittedPiece[]
   readonly clamps: readonly {
     readonly end: string
     readonly node: string
@@ -57,8 +64,8 @@ export interface Fitted {
   readonly atLowVoltage: readonly { readonly wire: ThingId; readonly leads: readonly FittedLead[] }[]
   readonly feedersOut: readonly ThingId[]
   readonly recloseBlocked: readonly ThingId[]
-  /** Where the truck stands, where the scenario says what current does with it. */
-  readonly truck?: GroundPoint
+  /** Where the truck stands and on what, where the scenario says what current does with it; ohm along its boom. */
+  readonly truck?: { readonly at: GroundPoint; readonly isOnPads: boolean; readonly boom: number | null }
   /** Conductors opened at the pole. */
   readonly opened?: readonly ThingId[]
 }
@@ -99,7 +106,7 @@ export function fittedOf(site: Site): Fitted {
       .map((it) => it.id)
       .filter((id) => site.paper.recloseBlocked[id] === true)
       .sort(),
-    ...(site.scenario.truck ? { truck: site.truck } : {}),
+    ...truckOf(site),
     ...(site.opened ? { opened: [...site.opened].sort() } : {}),
   }
 }
@@ -110,6 +117,14 @@ function feedersOut(site: Site): readonly ThingId[] {
   const struck = livening?.provedOff ? scenario.livenings.find((it) => it.id === livening.id) : undefined
   const proved = struck === undefined ? [] : feedersOf(scenario, struck)
   return [...new Set([...site.feedersOut, ...proved])].sort()
+}
+
+/** A dirty boom leaks as its item says. */
+function truckOf(site: Site): Pick<Fitted, 'truck'> {
+  const { truck } = site.scenario
+  if (truck === undefined) return {}
+  const boom = truck.boom ? (boomParameter(site, 'boom') ?? truck.boom.leakage) : null
+  return { truck: { at: site.truck, isOnPads: isOnPads(site), boom } }
 }
 
 function isolationEarth(site: Site, earth: { readonly item: ItemId; readonly resistance: number }) {
@@ -129,16 +144,31 @@ function leadsOf(site: Site): readonly FittedLead[] {
 
 export function fittedLead(site: Site, item: ItemId): FittedLead {
   const is = effectiveParameters(requireItem(site, item))
-  const ends = gearTypeOf(site, item).ends ?? []
   const clamps = site.clamps.filter((clamp) => clamp.lead === item)
   return {
     item,
     material: is['material'] === 'aluminium' ? 'aluminium' : 'copper',
-    area: numberOf(is, 'area') * numberOf(is, 'strandsCarrying') * 1e-6,
-    added: numberOf(is, 'added'),
-    pieces: ends.slice(1).map((to, i) => ({ from: ends[i]!, to, length: numberOf(is, i === 0 ? 'length' : 'hop') })),
+    pieces: piecesOf(site, item),
     clamps: [...clamps].sort((a, b) => compare(a.end, b.end)).map((clamp) => clampOf(site, clamp)),
   }
+}
+
+/** What the cable has lost counts all along it, what an end has lost on the piece that it is crimped to. */
+function piecesOf(site: Site, id: ItemId): readonly FittedPiece[] {
+  const item = requireItem(site, id)
+  const type = gearTypeOf(site, id)
+  const is = effectiveParameters(item)
+  const hop = type.ends !== undefined && type.ends.length > 2 ? numberOf(is, 'hop') : 0
+  return leadPieces(type, numberOf(is, 'length'), hop).map((piece, i): FittedPiece => {
+    const ends = (type.ends ?? []).filter((end) => isPieceOfEnd(type, piece, end))
+    const atEnds = ends.map((end) => effectiveParameters(item, end))
+    const carrying = [is, ...atEnds].map((it) => numberOf(it, 'strandsCarrying'))
+    return {
+      ...piece,
+      area: numberOf(is, 'area') * Math.min(...carrying) * 1e-6,
+      added: (i === 0 ? numberOf(is, 'added') : 0) + atEnds.reduce((sum, it) => sum + numberOf(it, 'ferrule'), 0),
+    }
+  })
 }
 
 function clampOf(site: Site, clamp: Clamp): FittedLead['clamps'][number] {
@@ -152,7 +182,7 @@ function clampOf(site: Site, clamp: Clamp): FittedLead['clamps'][number] {
 
 /** @throws on a thing that no clamp can go on: actions refuse those. */
 export function nodeOfThing(site: Site, thing: ThingId): string {
-  const node = findNodeOfPlace(site.scenario, thing)
+  const node = findNodeOfPlace(site.scenario, isOpened(site, conductorOf(thing)) ? thing : conductorOf(thing))
   if (node !== undefined) return node
   const rod = site.rods.find((it) => it.item === thing || rodNode(it.item) === thing)
   invariant(rod, 'a thing that a clamp can be on', thing)

@@ -53,11 +53,10 @@ type Piece = FittedLead['pieces'][number]
 function cable(frequency: number, lead: FittedLead, piece: Piece, wear: LeadWear): Element {
   const id = leadPieceId(lead.item, piece.from, piece.to)
   const temperature = wear.temperature.get(id) ?? coldLead
-  const metal = leadResistance(lead.material, lead.area, piece.length, temperature)
-  const added = piece === lead.pieces[0] ? lead.added : 0
-  const gmr = gmrShare * Math.sqrt(lead.area / PI)
+  const metal = leadResistance(lead.material, piece.area, piece.length, temperature)
+  const gmr = gmrShare * Math.sqrt(piece.area / PI)
   const reactance = ((angularFrequency(frequency) * MU0) / (2 * PI)) * ln(returnDistance / gmr) * piece.length
-  return reactive(id, leadNode(lead.item, piece.from), leadNode(lead.item, piece.to), metal + added, reactance)
+  return reactive(id, leadNode(lead.item, piece.from), leadNode(lead.item, piece.to), metal + piece.added, reactance)
 }
 
 function wholePieces(lead: FittedLead, wear: LeadWear): readonly Piece[] {

@@ -1,11 +1,12 @@
 /** Questions about what is fitted at the pole top: earths, bonds, cover, guards. */
+import { isEarthLead } from '../../gear/earthLeads'
 import { clampsOf, clampsOn, effectiveParameters, numberOf, requireItem } from '../../site/questions'
 import { findSectionNeutral } from '../../site/findSectionNeutral'
 import type { ThingId } from '../../site/scenario'
 import type { Clamp, Site } from '../../site/site'
 import type { SitePredicate } from '../language/predicate'
 
-const isLead = (site: Site, clamp: Clamp): boolean => requireItem(site, clamp.lead).type === 'earth-lead'
+const isLead = (site: Site, clamp: Clamp): boolean => isEarthLead(requireItem(site, clamp.lead).type)
 
 /** A clamp of a lead whose earth end stands on a rod. */
 const isEarthing = (site: Site, clamp: Clamp): boolean =>
@@ -18,7 +19,7 @@ function isOnNeutral(site: Site, clamp: Clamp): boolean {
 }
 
 function seatTurns(site: Site, clamp: Clamp): number {
-  return numberOf(effectiveParameters(requireItem(site, clamp.lead)), 'seatTurns')
+  return numberOf(effectiveParameters(requireItem(site, clamp.lead), clamp.end), 'seatTurns')
 }
 
 const conductorsEarthed: SitePredicate = {

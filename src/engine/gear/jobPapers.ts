@@ -1,0 +1,15 @@
+/** Register, permit forms and the employer's rules in their folder (row 45). `edition` is printed on the forms. */
+import { defect, harmlessMark, labelDefect } from './defect'
+import type { GearType } from './gearType'
+
+export const jobPapers: GearType = {
+  id: 'job-papers',
+  rows: [45],
+  hands: 0,
+  defects: [
+    labelDefect('old-edition', { edition: 'withdrawn' }),
+    defect('job-papers', 'look', 'page-missing', { complete: false }),
+    harmlessMark('job-papers', 'coffee-ring'),
+  ],
+  parameters: { complete: true },
+}
