@@ -39,7 +39,7 @@ function onPole({ sheet, cover }: Belief, id: string): readonly Piece[] | undefi
   if (id === 'pole-foot') return spot(0, 0)
   if (id === 'pole-top') return spot(0, 0, pole.height)
   if (id === 'cover') return cover ? upright(0, 0, cover.from, cover.to) : undefined
-  if (id === 'stay') return piece({ x: 0, y: 0, z: pole.armHeight }, { ...stay.anchor, z: 0 })
+  if (id === 'stay' && stay) return piece({ x: 0, y: 0, z: pole.armHeight }, { ...stay.anchor, z: 0 })
   return undefined
 }
 

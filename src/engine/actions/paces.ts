@@ -8,7 +8,8 @@ import { touch, type PersonContact } from './touching'
 /** Both feet, in a pace, where the way comes nearest to anything in the ground that can rise; nothing on a drive. */
 export function pacesOnWay(site: Site, who: PersonId, from: GroundPoint, to: GroundPoint): readonly PersonContact[] {
   if (isDriven(from, to)) return []
-  const electrodes = [{ x: 0, y: 0 }, site.scenario.stay.anchor, ...site.rods.map((rod) => rod.at)]
+  const { stay } = site.scenario
+  const electrodes = [{ x: 0, y: 0 }, ...(stay ? [stay.anchor] : []), ...site.rods.map((rod) => rod.at)]
   const places = electrodes.map((electrode) => ({ electrode, at: nearestOnWay([from, to], electrode) }))
   const away = ({ electrode, at }: (typeof places)[number]): number => distance(electrode, at)
   const [worst] = [...places].sort((a, b) => away(a) - away(b))

@@ -35,6 +35,20 @@ export const rods = (site: Site): readonly ThingId[] =>
     .filter((item) => item.type === 'earth-rod')
     .map((item) => `rod/${item.id}`)
 
+/** What the earth end of a lead can go on: a rod, the terminal of an earth cast into the pole, the neutral's own earth. */
+export const earths = (site: Site): readonly ThingId[] => {
+  const { pole } = site.scenario
+  const terminal = pole.kind === 'concrete' ? pole.integralEarth : undefined
+  return [
+    ...(terminal !== undefined && terminal.height <= fromGround ? ['terminal'] : []),
+    ...(findSectionNeutral(site.scenario) ? ['pole-earth'] : []),
+    ...rods(site),
+  ]
+}
+
+/** So high one works standing on the ground, metres. */
+const fromGround = 2.2
+
 export const rodItem = (thing: ThingId): ItemId => thing.slice('rod/'.length)
 
 const blades = (site: Site): readonly ThingId[] =>
@@ -78,6 +92,8 @@ export function allThings(site: Site): readonly ThingId[] {
     ...mainsOf(site.scenario).flatMap(({ id }) => (lvWires(site).includes(id) ? [] : [id])),
     ...hazards(site),
     ...rods(site),
+    ...(findSectionNeutral(site.scenario) ? ['pole-earth'] : []),
+    ...(site.scenario.truck?.boom ? ['bucket'] : []),
     ...items(site),
   ])
 }

@@ -43,7 +43,7 @@ export function inCorner(scenario: Scenario, corner: Corner): Scenario {
   return {
     ...scenario,
     soil: { layers: soil.layers.map((layer) => ({ ...layer, resistivity: layer.resistivity * corner.soil })) },
-    stay: { ...stay, fixing: stay.fixing * corner.fixing },
+    ...(stay && { stay: { ...stay, fixing: stay.fixing * corner.fixing } }),
     pole: poleIn(pole, corner),
     ...(scenario.metalwork && {
       metalwork: scenario.metalwork.map((it) => ({ ...it, fixing: it.fixing * corner.fixing })),

@@ -64,15 +64,25 @@ function freeContacts(site: Site, body: Body): readonly Contact[] {
   return limbs
     .filter((limb) => limb === 'right-foot' || !body.contacts.some((it) => it.limb === limb))
     .flatMap((limb) =>
-      withinReach(site, body, limb).map((on) => ({ limb, on, through: layersFor(site, body, limb, on) })),
+      withinReach(site, body, limb).flatMap((on) => {
+        return layersFor(site, body, limb, on).map((through) => ({ limb, on, through }))
+      }),
     )
 }
 
-/** Worn gloves stay on; a leg is bare above its boot; a guard on the wire stays on it. */
-function layersFor(site: Site, body: Body, limb: Limb, on: Surface): readonly string[] {
-  const worn = site.persons[body.person]?.wears.filter((id) => gearTypeOf(site, id).worn === 'hands') ?? []
+/**
+ * Worn gloves stay on; a leg is bare above its boot; a guard on the wire stays on it. Above a glove's cuff the forearm
+ * touches, through a sleeve or bare.
+ */
+function layersFor(site: Site, body: Body, limb: Limb, on: Surface): readonly (readonly string[])[] {
+  const wears = site.persons[body.person]?.wears ?? []
+  const worn = (...parts: readonly string[]) => {
+    return parts.flatMap((part) => wears.filter((id) => gearTypeOf(site, id).worn === part))
+  }
   const guard = on.kind === 'lv-wire' ? site.guards.filter((it) => it.on === on.id).map((it) => it.item) : []
-  return limb === 'right-foot' ? guard : [...worn, ...guard]
+  if (limb === 'right-foot') return [guard]
+  const hand = [...worn('hands', 'over-hands'), ...guard]
+  return hand.length === guard.length ? [hand] : [hand, [...worn('arms'), ...guard]]
 }
 
 function withinReach(site: Site, body: Body, limb: Limb): readonly Surface[] {
@@ -110,7 +120,7 @@ function besideShoulder(site: Site, feet: number): readonly Surface[] {
     ...(isNear(0, pole.armHeight)
       ? ([
           { kind: 'metalwork', id: 'arm' },
-          { kind: 'metalwork', id: 'stay-upper' },
+          ...(site.scenario.stay ? [{ kind: 'metalwork', id: 'stay-upper' } as const] : []),
         ] as const)
       : []),
     ...(site.scenario.metalwork ?? [])
@@ -130,7 +140,7 @@ function onGround(site: Site, at: GroundPoint): readonly Surface[] {
   return [
     ...site.rods.filter((rod) => isNear(rod.at, 0)).map((rod): Surface => ({ kind: 'rod', item: rod.item })),
     ...(isNear({ x: 0, y: 0 }, pole.diameter / 2) ? ([{ kind: 'pole', height: shoulderAboveFeet }] as const) : []),
-    ...(isNear(stay.anchor, 0) ? ([{ kind: 'metalwork', id: 'stay-lower' }] as const) : []),
+    ...(stay && isNear(stay.anchor, 0) ? ([{ kind: 'metalwork', id: 'stay-lower' }] as const) : []),
     ...grounds
       .filter((it) => placesOf(it).some((place) => isNear(place, 0)))
       .map((it): Surface => ({ kind: 'ground-thing', id: it.id })),

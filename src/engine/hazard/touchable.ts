@@ -33,7 +33,7 @@ export function touchables(scenario: Scenario, fitted: Fitted): readonly Touchab
   const series = spreadingResistance(pole, contact.area.hand)
   return [
     ...fitted.rods.map(({ item, at, radius }): Touchable => ({ node: rodNode(item), at, radius, series: 0 })),
-    { node: stayLowerNode, at: stay.anchor, radius: stay.anchorRadius, series: 0 },
+    ...(stay ? [{ node: stayLowerNode, at: stay.anchor, radius: stay.anchorRadius, series: 0 }] : []),
     { node: poleNode(scenario, handHeight), ...foot, series },
     ...(pole.secondLeg ? [{ ...foot, node: poleNode(scenario, handHeight, 2), at: pole.secondLeg.at, series }] : []),
     ...fitted.leads
@@ -64,11 +64,12 @@ function groundThingsTouched({ grounds = [] }: Scenario): readonly Touchable[] {
 }
 
 /** From each pad, and all round its body. */
-function truckTouched({ truck }: Scenario, { truck: at }: Fitted): readonly Touchable[] {
-  if (truck === undefined || at === undefined) return []
+function truckTouched({ truck }: Scenario, { truck: stands }: Fitted): readonly Touchable[] {
+  if (truck === undefined || stands === undefined) return []
+  const { at } = stands
   return [
     { node: truckNode, at, radius: truckRadius, series: 0 },
-    ...truck.outriggers.map(({ x, y, radius }) => {
+    ...(stands.isOnPads ? truck.outriggers : []).map(({ x, y, radius }) => {
       return { node: truckNode, at: { x: at.x + x, y: at.y + y }, radius, series: 0 }
     }),
   ]

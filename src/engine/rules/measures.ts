@@ -63,8 +63,10 @@ const all: readonly Measure[] = [
     id: 'barrier-around-anchor',
     says: 'from the barrier to the stay anchor inside it; below zero when it stands outside',
     unit: 'metre',
-    measure: (_view, { after }) =>
-      after.barrier === null ? undefined : centimetre(clearanceInside(after.barrier, after.scenario.stay.anchor)),
+    measure: (_view, { after: { barrier, scenario } }) =>
+      barrier === null || scenario.stay === undefined
+        ? undefined
+        : centimetre(clearanceInside(barrier, scenario.stay.anchor)),
   },
   {
     id: 'place-to-electrodes',

@@ -26,7 +26,7 @@ export interface JobSheet {
   readonly section: Scenario['section']
   readonly feeders: readonly Omit<Feeder, 'conductors'>[]
   readonly lv: Pick<LowVoltage, 'voltage' | 'wires'>
-  readonly stay: { readonly anchor: GroundPoint }
+  readonly stay?: { readonly anchor: GroundPoint }
   readonly switches: readonly {
     readonly id: ThingId
     readonly label: string
@@ -68,7 +68,7 @@ export function jobSheet(scenario: Scenario): JobSheet {
     section: scenario.section,
     feeders: scenario.feeders.map(({ conductors: _drawnElsewhere, ...feeder }) => feeder),
     lv: { voltage: scenario.lv.voltage, wires: scenario.lv.wires },
-    stay: { anchor: scenario.stay.anchor },
+    ...(scenario.stay && { stay: { anchor: scenario.stay.anchor } }),
     switches: scenario.switches.map(({ id, label, feeder, closed, remote, along }) => ({
       id,
       label,

@@ -152,6 +152,18 @@ export interface EmbeddedSource {
   /** An inverter gives at most this share of its rated current; it stops after `trips` seconds, or never. */
   readonly limit?: number
   readonly trips?: number | 'never'
+  /** False: nobody has told the owner of the line; only who asks, looks and listens finds it. */
+  readonly onDiagram?: boolean
+}
+
+/** A house or yard behind a transformer of the section. One with the id of an embedded source has that source. */
+export interface Premises {
+  readonly id: ThingId
+  readonly at: GroundPoint
+  /** What whoever opens the door says when asked for a source of their own. */
+  readonly answers: 'has-own' | 'has-none' | 'does-not-know' | 'nobody-home'
+  /** Lets the crew at the main switch. */
+  readonly consents: boolean
 }
 
 /** A circuit beside the section that stays alive. */
@@ -193,7 +205,9 @@ export interface LowVoltage {
      * A switch wire of street lamps: ohm of all its lamps to the neutral, and where the cabinet with its switch is. It is
      * switched on when it gets dark.
      */
-    readonly lamps?: { readonly resistance: number; readonly cabinet: GroundPoint }
+    readonly lamps?: { readonly resistance: number; readonly cabinet: GroundPoint; readonly key?: ItemId }
+    /** A feed that can be cut off by itself, a telecom supply, a pilot: where its switch is, whose key opens the cabinet. */
+    readonly isolator?: { readonly at: GroundPoint; readonly key?: ItemId }
   }[]
   /** Of the star point. */
   readonly neutralEarth: { readonly resistance: number; readonly at: GroundPoint }
@@ -323,6 +337,7 @@ export interface Scenario {
   readonly visible: (TriggerChoice & { readonly fallback: number }) | null
   readonly transformers?: readonly Transformer[]
   readonly embedded?: readonly EmbeddedSource[]
+  readonly premises?: readonly Premises[]
   readonly parallels?: readonly ParallelCircuit[]
   /** Metal on the pole beside arm and stay. */
   readonly metalwork?: readonly Metalwork[]

@@ -2,6 +2,7 @@
 import { distance, type GroundPoint } from './place'
 import { findSectionNeutral } from './findSectionNeutral'
 import type { Site } from './site'
+import { isOnPads } from './truckState'
 
 /** From the axis of one to the edge of the other, metres (own choice). */
 const room = 0.1
@@ -13,7 +14,7 @@ interface Taken {
 
 /** @param radius of what is to come there, metres */
 export function isGroundTaken(site: Site, at: GroundPoint, radius = 0): boolean {
-  return [...buried(site), ...padsOf(site, site.truck)].some((it) => distance(at, it.at) < it.radius + radius + room)
+  return [...buried(site), ...standsOn(site)].some((it) => distance(at, it.at) < it.radius + radius + room)
 }
 
 /** The truck would stand on something. */
@@ -27,8 +28,8 @@ function buried({ scenario, rods }: Site): readonly Taken[] {
   const legs = [{ x: 0, y: 0 }, ...(pole.secondLeg ? [pole.secondLeg.at] : [])]
   const neutral = findSectionNeutral(scenario)?.poleEarth.at
   const earths = [
-    stay.anchor,
-    lv.neutralEarth.at,
+    ...(stay ? [stay.anchor] : []),
+    ...(lv.wires.length > 0 ? [lv.neutralEarth.at] : []),
     ...(lv.houseEarths ?? []).flatMap((it) => it.at ?? []),
     ...transformers.flatMap((it) => it.neutralEarth.at ?? []),
     ...(neutral ? [neutral] : []),
@@ -39,7 +40,13 @@ function buried({ scenario, rods }: Site): readonly Taken[] {
   return [...legs.map((at) => ({ at, radius: pole.diameter / 2 })), ...earths.map((at) => ({ at, radius: 0 }))]
 }
 
-/** What a truck that conducts stands on. */
+/** Pads that are down, or wheels. */
+function standsOn(site: Site): readonly Taken[] {
+  if (site.scenario.truck === undefined) return []
+  return isOnPads(site) ? padsOf(site, site.truck) : [{ at: site.truck, radius: wheelsRadius }]
+}
+
+/** What a truck that conducts stands on once it is set up. */
 function padsOf({ scenario: { truck } }: Site, at: GroundPoint): readonly Taken[] {
   if (truck === undefined) return []
   const pads = truck.outriggers.map(({ x, y, radius }) => ({ at: { x: at.x + x, y: at.y + y }, radius }))

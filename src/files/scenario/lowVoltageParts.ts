@@ -1,5 +1,6 @@
 /** The low voltage, transformers and other people's sources in `earths-on/scenario`: keys, units and ranges. */
 import * as v from 'valibot'
+import type { ScenarioBase } from '../../engine'
 import {
   boolean,
   choice,
@@ -50,7 +51,8 @@ export const lv = shape({
       phase: choice('A', 'B', 'C', 'N'),
       x: { suffix: 'M', schema: number(-5, 5) },
       height: metres(2, 30),
-      lamps: optional(shape({ resistance: ohms(1, 1e6), cabinet: point() })),
+      lamps: optional(shape({ resistance: ohms(1, 1e6), cabinet: point(), key: optional(id()) })),
+      isolator: optional(shape({ at: point(), key: optional(id()) })),
     }),
     2,
     8,
@@ -72,6 +74,15 @@ export const lv = shape({
   ),
   insulatorLeakage: ohms(1000, 1e12),
 })
+
+/** What a pole without low voltage has: no wires, and so nothing that the rest would say anything of. */
+export const noLowVoltage: ScenarioBase['lv'] = {
+  voltage: 0,
+  sourceImpedance: { re: 0, im: 0 },
+  wires: [],
+  neutralEarth: { resistance: 1, at: { x: 0, y: 0 } },
+  insulatorLeakage: 1,
+}
 
 export const transformer = shape({
   id: id(),
@@ -106,4 +117,12 @@ export const embeddedSource = shape({
   stall: optional(shape({ share: number(0.1, 10), after: seconds(0.001, 3600) })),
   limit: optional(number(0.1, 10)),
   trips: optional({ suffix: 'S', schema: trips }),
+  onDiagram: optional(boolean()),
+})
+
+export const premises = shape({
+  id: id(),
+  at: point(),
+  answers: choice('has-own', 'has-none', 'does-not-know', 'nobody-home'),
+  consents: boolean(),
 })

@@ -65,10 +65,11 @@ const file = shape({
   section: part.section,
   feeders: list(feeder, 1, 10),
   parallels: optional(list(parallel, 0, 10)),
-  lv: lowVoltage.lv,
+  lv: optional(lowVoltage.lv),
   transformers: optional(list(lowVoltage.transformer, 0, 20)),
   embedded: optional(list(lowVoltage.embeddedSource, 0, 20)),
-  stay: part.stay,
+  premises: optional(list(lowVoltage.premises, 0, 40)),
+  stay: optional(part.stay),
   switches: list(part.scenarioSwitch, 1, 20),
   crew: list(part.person, 1, 12),
   items: list(part.item, 1, 300),
@@ -88,8 +89,9 @@ const file = shape({
 export const scenarioSchema: v.GenericSchema<unknown, ScenarioBase> = v.pipe(
   file,
   v.transform(
-    ({ format: _format, version: _version, triggers, ...rest }): ScenarioBase => ({
+    ({ format: _format, version: _version, triggers, lv = lowVoltage.noLowVoltage, ...rest }): ScenarioBase => ({
       ...rest,
+      lv,
       triggers: triggers.flatMap(({ trigger, livenings }) => livenings.map((livening) => ({ trigger, livening }))),
     }),
   ),

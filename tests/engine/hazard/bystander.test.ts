@@ -140,7 +140,7 @@ describe('the lower stay', () => {
   })
 
   it('its insulator bridged, the stay carries the site rise out to its anchor: far above', () => {
-    const bridged = inScenario(({ stay }) => ({ stay: { ...stay, insulatorLeakage: 1, fixing: 1 } }))
+    const bridged = inScenario(({ stay }) => ({ stay: { ...stay!, insulatorLeakage: 1, fixing: 1 } }))
     const touch = exposureOf(storyOf(momentOf(earthedSite(bondOn, bridged))), 'bystander', 'bystander-touch')
     expect(touch.judged / touch.limit).toBeGreaterThan(5)
   })

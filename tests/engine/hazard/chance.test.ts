@@ -74,7 +74,7 @@ describe('draws', () => {
     for (const it of all.slice(0, 20)) {
       const factor = it.soil.layers[0]!.resistivity / scenario.soil.layers[0]!.resistivity
       expect(it.soil.layers[1]!.resistivity / scenario.soil.layers[1]!.resistivity).toBeCloseTo(factor, 12)
-      expect(it.pole.armFixing / scenario.pole.armFixing).toBeCloseTo(it.stay.fixing / scenario.stay.fixing, 12)
+      expect(it.pole.armFixing / scenario.pole.armFixing).toBeCloseTo(it.stay!.fixing / scenario.stay!.fixing, 12)
     }
     // 20 draws of two independent factors do not correlate fully
     const pairs = all.slice(0, 400).map((it) => [it.soil.layers[0]!.resistivity, it.pole.armFixing] as const)

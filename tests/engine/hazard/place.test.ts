@@ -239,7 +239,7 @@ describe('a fence and a pipe carry the rise elsewhere (path 19)', () => {
     expect(at('ground/water') / at('stay-lower')).toBeCloseTo(5 / 55, 6)
     const bridged = changed(
       site,
-      inScenario(({ stay }) => ({ stay: { ...stay, insulatorLeakage: 1, fixing: 1 } })),
+      inScenario(({ stay }) => ({ stay: { ...stay!, insulatorLeakage: 1, fixing: 1 } })),
     )
     const found = exposureOf(storyOf(momentOf(bridged)), 'bystander', 'bystander-touch')
     // a tenth of kilovolts at a tap fifty metres away, or the stay itself: whatever is worse is told

@@ -69,7 +69,7 @@ describe('corners', () => {
     expect(scaled.soil.layers.map((it) => it.resistivity)).toEqual([200, 600])
     expect(scaled.pole).toMatchObject({ armFixing: 3_000, stepBoltFixing: 3_000, concreteResistivity: 1_000 })
     // the stay hangs by a bolt like the arm's
-    expect(scaled.stay).toEqual({ ...scenario.stay, fixing: 3 * scenario.stay.fixing })
+    expect(scaled.stay).toEqual({ ...scenario.stay, fixing: 3 * scenario.stay!.fixing })
     expect({ ...scaled, soil: 0, pole: 0, stay: 0 }).toEqual({ ...scenario, soil: 0, pole: 0, stay: 0 })
   })
 

@@ -45,7 +45,8 @@ export function SiteElevation({
         <Hatch id='rubber' colour='var(--ink)' gap={5} angle={-45} />
       </defs>
       <Ground scale={scale} width={width} />
-      <PoleAndStay site={site} scale={scale} />
+      <Pole site={site} scale={scale} />
+      {site.stay && <StayLine top={site.pole.arm - 0.3} anchor={acrossToSheet(site.stay.y)} scale={scale} />}
       <Arms site={site} scale={scale} />
       <Cover site={site} scale={scale} />
       <Rods site={site} scale={scale} />
@@ -79,18 +80,15 @@ const half = { foot: 0.17, top: 0.12 }
 
 const poleAt = (height: number, top: number) => half.foot + ((half.top - half.foot) * height) / top
 
-function PoleAndStay({ site, scale }: { site: SiteView; scale: Scale }) {
+function Pole({ site, scale }: { site: SiteView; scale: Scale }) {
   const { x: X, y: Y } = scale
   const { pole } = site
   const top = pole.height - pole.butt
-  const anchor = acrossToSheet(site.stay.y)
-  const stayTop = pole.arm - 0.3
   const bolts: string[] = []
   for (let h = 2.5; h < pole.boltsTo; h += 0.5) {
     bolts.push(`M${X(-poleAt(h, top))} ${Y(h)}h-5`)
     if (h + 0.25 < pole.boltsTo) bolts.push(`M${X(poleAt(h, top))} ${Y(h + 0.25)}h5`)
   }
-  const insulatorAt = 0.45
   return (
     <g>
       <path
@@ -128,7 +126,18 @@ function PoleAndStay({ site, scale }: { site: SiteView; scale: Scale }) {
         style={{ fill: 'url(#concrete)' }}
       />
       <path d={bolts.join('')} className='d-edge' />
-      <path d={`M${X(half.top)} ${Y(stayTop)}L${X(anchor)} ${Y(0)}`} className='d-edge' />
+    </g>
+  )
+}
+
+const insulatorAt = 0.45
+
+/** @param top its height on the pole; @param anchor where it goes into the ground; metres */
+function StayLine({ top, anchor, scale }: { top: number; anchor: number; scale: Scale }) {
+  const { x: X, y: Y } = scale
+  return (
+    <g>
+      <path d={`M${X(half.top)} ${Y(top)}L${X(anchor)} ${Y(0)}`} className='d-edge' />
       <path d={`M${X(anchor)} ${Y(0)}L${X(anchor + 0.7)} ${Y(-1.2)}`} className='d-hid' />
       <rect
         x={X(anchor + 0.7) - 10}
@@ -141,10 +150,10 @@ function PoleAndStay({ site, scale }: { site: SiteView; scale: Scale }) {
       />
       <ellipse
         cx={X(anchor * insulatorAt)}
-        cy={Y(stayTop * (1 - insulatorAt))}
+        cy={Y(top * (1 - insulatorAt))}
         rx='10'
         ry='5'
-        transform={`rotate(58 ${X(anchor * insulatorAt)} ${Y(stayTop * (1 - insulatorAt))})`}
+        transform={`rotate(58 ${X(anchor * insulatorAt)} ${Y(top * (1 - insulatorAt))})`}
         style={{ fill: 'var(--m-glaze)', stroke: 'var(--ink)', strokeWidth: 'var(--p-thin)' }}
       />
     </g>

@@ -70,7 +70,7 @@ export function SitePlan({ site, frame, selectedPersons, ground, children, onPoi
         <Fence y={Y(fence)} width={width} />
         <Lines site={site} scale={scale} width={width} height={height} />
         <Barrier outline={site.barrier} scale={scale} />
-        <Stay site={site} scale={scale} />
+        {site.stay && <Stay anchor={site.stay} scale={scale} />}
         {currents && <WireFlows site={site} scale={scale} width={width} currents={currents} />}
         <Leads site={site} scale={scale} {...(currents ? { currents } : {})} />
         <Pole scale={scale} />
@@ -196,9 +196,9 @@ function Barrier({ outline, scale }: { outline: SiteView['barrier']; scale: Scal
   )
 }
 
-function Stay({ site, scale }: { site: SiteView; scale: Scale }) {
-  const x = scale.x(site.stay.x)
-  const y = scale.y(site.stay.y)
+function Stay({ anchor, scale }: { anchor: NonNullable<SiteView['stay']>; scale: Scale }) {
+  const x = scale.x(anchor.x)
+  const y = scale.y(anchor.y)
   return (
     <g>
       <path d={`M${scale.x(0)} ${scale.y(0)}L${x} ${y}M${x - 7} ${y}h14M${x} ${y - 7}v14`} className='d-edge' />

@@ -51,7 +51,7 @@ export interface SiteView {
     readonly lv: number
     readonly boltsTo: number
   }
-  readonly stay: { readonly x: number; readonly y: number }
+  readonly stay: { readonly x: number; readonly y: number } | undefined
   readonly crossingAlong: number
   /** The place on the section that lies next to the pole in the west: a switch. */
   readonly west: string

@@ -31,7 +31,7 @@ export function viewOfSite(belief: Belief): SiteView {
       lv: sheet.pole.lvHeight,
       boltsTo: sheet.pole.stepBoltsTo,
     },
-    stay: sheet.stay.anchor,
+    stay: sheet.stay?.anchor,
     crossingAlong: sheet.section.crossingAlong,
     west: [...sheet.switches].filter((it) => it.along < 0).sort((a, b) => b.along - a.along)[0]?.id ?? '',
     rods: belief.rods.map(({ item, at, depth }) => ({

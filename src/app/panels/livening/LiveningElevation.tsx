@@ -109,10 +109,12 @@ function placesOf(site: SiteView, { x: X, y: Y }: Scale): readonly Place[] {
       ({ id, across, height: up }): Place => ({ nodes: [`${id}@pole`], at: [X(-across), Y(up)], name: id }),
     ),
     { nodes: ['arm'], at: [X(0.9), Y(pole.arm + 0.1)], name: 'arm' },
-    { nodes: ['stay-upper'], at: [X(0.9), Y(pole.arm - 1.2)], name: 'stay-upper' },
+    ...(stay ? [{ nodes: ['stay-upper'], at: [X(0.9), Y(pole.arm - 1.2)], name: 'stay-upper' } as const] : []),
     ...site.lv.map(({ id, across }): Place => ({ nodes: [id], at: [X(-across), Y(pole.lv)], name: id })),
     { nodes: ['cage', 'steel'], at: [X(0), Y(3)], name: 'pole' },
-    { nodes: ['stay-lower'], at: [X(-stay.y * 0.85), Y((pole.arm - 0.3) * 0.15)], name: 'stay-lower' },
+    ...(stay
+      ? [{ nodes: ['stay-lower'], at: [X(-stay.y * 0.85), Y((pole.arm - 0.3) * 0.15)], name: 'stay-lower' } as const]
+      : []),
     ...rods.map(({ id, y }): Place => ({ nodes: [`rod/${id}`], at: [X(-y), Y(0.25)], name: `rod/${id}` })),
   ]
 }

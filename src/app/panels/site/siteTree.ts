@@ -139,7 +139,7 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
           ? say('state.cover', { item: belief.cover.item, from: belief.cover.from, to: belief.cover.to })
           : say('state.none'),
       ),
-      named(2, 'stay', ''),
+      ...(sheet.stay ? [named(2, 'stay', '')] : []),
       named(2, 'pole-top', ''),
     ])
   }
@@ -165,6 +165,22 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
     return [say('state.rod', { depth: rod.depth }), ...leads].join(', ')
   }
 
+  const leadsOn = (thing: string) =>
+    belief.clamps
+      .filter((clamp) => clamp.on === thing)
+      .map((clamp) => clamp.lead)
+      .join(', ')
+
+  const truckStatus = () => {
+    if (belief.truckState?.outriggers === 'down') return say('state.outriggersDown')
+    return belief.marks['truck-parked'] === undefined ? '' : say('state.parked')
+  }
+
+  const bucketStatus = () => {
+    const up = belief.truckState?.bucket
+    return up ? say('state.bucketUp', { height: up.height }) : say('state.bucketHome')
+  }
+
   const ground = () =>
     named(1, 'ground', belief.barrier ? say('state.barrier') : say('state.noBarrier'), [
       ...belief.items.filter((it) => it.type === 'earth-rod').map((it) => named(2, `rod/${it.id}`, rodStatus(it.id))),
@@ -174,7 +190,10 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
         belief.barrier ? say('state.corners', { corners: belief.barrier.length }) : say('state.none'),
       ),
       named(2, 'clear', ''),
-      named(2, 'truck', belief.marks['truck-parked'] === undefined ? '' : say('state.parked')),
+      ...(sheet.place.earthTerminal === null ? [] : [named(2, 'terminal', leadsOn('terminal'))]),
+      ...(sheet.feeders.some((it) => it.neutralWire) ? [named(2, 'pole-earth', leadsOn('pole-earth'))] : []),
+      named(2, 'truck', [truckStatus(), leadsOn('truck')].filter(Boolean).join(', ')),
+      ...(sheet.place.truck?.hasBoom ? [named(2, 'bucket', bucketStatus())] : []),
     ])
 
   const network = () =>

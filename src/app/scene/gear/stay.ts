@@ -22,8 +22,7 @@ const moundProfile = [
   [0, 0.055],
 ] as const
 
-export function stayView({ stay }: Layout): Built {
-  const { top, anchor } = stay
+export function stayView({ top, anchor }: NonNullable<Layout['stay']>): Built {
   const along = new Vector3().subVectors(anchor, top)
   const length = along.length()
   along.normalize()

@@ -196,8 +196,12 @@ function voltLabels({ layout, picture }: LabelSource, { nodes }: Instant): reado
     ['arm', vector(arm.length / 2 - 0.1, arm.height, arm.along), [74, 10]],
     ['cage', vector(0, pole.top * 0.45, 0), [-84, 6]],
     ['steel', vector(0, pole.top * 0.45, 0), [-84, 6]],
-    ['stay-upper', stay.top.clone().lerp(stay.anchor, 0.2), [80, -8]],
-    ['stay-lower', stay.top.clone().lerp(stay.anchor, 0.86), [80, 10]],
+    ...(stay
+      ? ([
+          ['stay-upper', stay.top.clone().lerp(stay.anchor, 0.2), [80, -8]],
+          ['stay-lower', stay.top.clone().lerp(stay.anchor, 0.86), [80, 10]],
+        ] as const)
+      : []),
     ...lv.map(({ id, across, height }, i) => [id, vector(across, height, 1.2 + i * 0.5), [86, 4 + i * 22]] as const),
   ]
   return places.flatMap(([node, at, away], i): readonly Label[] => {

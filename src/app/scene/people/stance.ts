@@ -78,7 +78,7 @@ function placeOf(layout: Layout, picture: SitePicture, thing: string): Vector3 |
   if (thing === 'pole' || thing === 'pole-top') return vector(0, layout.pole.top - 0.6, 0)
   if (thing === 'cover' || thing.startsWith('C-')) return vector(0, picture.cover?.to ?? 7.6, 0)
   if (thing === 'truck') return toScene(picture.truck, 1.2)
-  if (thing === 'stay') return layout.stay.anchor.clone().setY(0.5)
+  if (thing === 'stay' && layout.stay) return layout.stay.anchor.clone().setY(0.5)
   return undefined
 }
 

@@ -38,7 +38,7 @@ export interface Layout {
   readonly neutral: (Support & { readonly earth: Vector3 }) | null
   readonly lvArm: { readonly height: number; readonly length: number }
   readonly stepBolts: readonly { readonly across: number; readonly height: number }[]
-  readonly stay: { readonly top: Vector3; readonly anchor: Vector3 }
+  readonly stay: { readonly top: Vector3; readonly anchor: Vector3 } | undefined
   readonly crossing: {
     readonly along: number
     readonly height: number
@@ -104,7 +104,7 @@ export function layoutOf(sheet: Sheet): Layout {
     lv: wires,
     lvArm: { height: pole.lvHeight - 0.19, length: 2 * spread(wires) + 0.24 },
     stepBolts,
-    stay: { top: new Vector3(-0.1, pole.armHeight - 0.25, 0), anchor: toScene(stay.anchor) },
+    stay: stay && { top: new Vector3(-0.1, pole.armHeight - 0.25, 0), anchor: toScene(stay.anchor) },
     crossing: {
       along: section.crossingAlong,
       height: 10.6,

@@ -28,7 +28,7 @@ export function lineView(layout: Layout, { cracked, carriers }: LineState): Buil
       const second = along === 0 ? layout.secondLeg : null
       return transformerView(layout, { ...it, along }, second, carriers[it.id] ?? 'not-looked')
     }),
-    stayView(layout),
+    ...(layout.stay ? [stayView(layout.stay)] : []),
     ...(layout.neutral ? [neutralEarth(layout, layout.neutral)] : []),
     metalworkView(layout),
     aroundView(layout),

@@ -13,7 +13,7 @@ import { groundThings } from './groundThings'
 import { handles } from './handles'
 import { leads, type LeadWear } from './leads'
 import { liveningChange, liveningLinks, liveningSource } from './livening'
-import { lowVoltage } from './lowVoltage'
+import { feedId, lowVoltage } from './lowVoltage'
 import { nearEarths } from './nearEarths'
 import { idleNeutral } from './neutralWire'
 import { drawnFrom, parallelSources } from './parallel'
@@ -55,10 +55,10 @@ export function buildCircuit(
       ...section(scenario),
       ...pole(scenario),
       ...metalwork(scenario),
-      ...stay(scenario.stay),
-      ...truckParts(scenario),
+      ...(scenario.stay ? stay(scenario.stay) : []),
       ...lowVoltage(scenario),
     ]),
+    ...truckParts(scenario, fitted),
     ...transformers(scenario, fitted.transformers).filter((it) => !links.some((link) => link.id === it.id)),
     ...nearEarths(scenario, ground),
     ...groundThings(scenario, ground),
@@ -71,7 +71,9 @@ export function buildCircuit(
       .flatMap((feeder) => standing(scenario, `${feeder.id} idle`, () => idleNeutral(scenario, feeder))),
     electrodesElement(ground),
   ]
-  const whole = withOpened(elements, fitted.opened ?? [])
+  const off = new Set(fitted.wiresOff?.map(feedId))
+  const fed = off.size === 0 ? elements : elements.filter((it) => !off.has(it.id))
+  const whole = withOpened(fed, fitted.opened ?? [])
   const changed = livening !== 'none' && isAlive(scenario, livening, live)
   return {
     links: links.map((link) => link.id),

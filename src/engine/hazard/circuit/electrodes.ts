@@ -54,6 +54,12 @@ export function groundKey(scenario: Scenario, fitted: Fitted): string {
   return JSON.stringify([scenario.soil, scenario.lv.neutralEarth.resistance, electrodeShapes(scenario, fitted)])
 }
 
+function anchorOf({ stay }: Scenario): readonly Electrode[] {
+  if (stay === undefined) return []
+  const { anchor: at, anchorDepth: top, anchorLength: length, anchorRadius: radius } = stay
+  return [{ id: stayLowerNode, kind: 'rod', at, top, length, radius }]
+}
+
 /** The earth of a neutral wire at the worked pole: one node with the wire, whose lead runs down the pole to it. */
 function poleEarthOf(scenario: Scenario): readonly Electrode[] {
   const wire = findSectionNeutral(scenario)
@@ -61,23 +67,18 @@ function poleEarthOf(scenario: Scenario): readonly Electrode[] {
 }
 
 function electrodeShapes(scenario: Scenario, fitted: Fitted): readonly Electrode[] {
-  const { stay, lv } = scenario
+  const { lv } = scenario
   const shapes: Electrode[] = [
     ...poleElectrodes(scenario),
-    {
-      id: stayLowerNode,
-      kind: 'rod',
-      at: stay.anchor,
-      top: stay.anchorDepth,
-      length: stay.anchorLength,
-      radius: stay.anchorRadius,
-    },
-    { id: lowVoltageStarNode, kind: 'rod', at: lv.neutralEarth.at, top: 0, ...distantRod },
+    ...anchorOf(scenario),
+    ...(lv.wires.length > 0
+      ? [{ id: lowVoltageStarNode, kind: 'rod', at: lv.neutralEarth.at, top: 0, ...distantRod } as const]
+      : []),
     ...nearEarthRods(scenario),
     ...poleEarthOf(scenario),
     ...groundThingElectrodes(scenario),
     ...handleElectrodes(scenario),
-    ...truckElectrodes(scenario, fitted.truck),
+    ...truckElectrodes(scenario, fitted),
     ...fitted.rods.map(
       (rod): Electrode => ({
         id: rodNode(rod.item),

@@ -16,6 +16,7 @@ import { phasor } from './phasor'
 
 export function lowVoltage(scenario: Scenario): readonly Element[] {
   const { lv } = scenario
+  if (lv.wires.length === 0) return []
   const behind = poleNode(scenario, scenario.pole.lvHeight)
   return [...lv.wires.flatMap((wire) => wireElements(lv, wire, behind)), ...emfs(lv), ...neutralEarths(lv)]
 }
@@ -32,10 +33,12 @@ function wireElements(lv: LowVoltage, wire: LowVoltageWire, behind: string): rea
   return [feed(lv, wire), leak]
 }
 
+export const feedId = (wire: string): string => `${wire}/wire`
+
 /** The wire from where it is fed to the worked pole; of a switch wire, once its switch is closed. */
 export function feed(lv: LowVoltage, { id, phase }: LowVoltageWire): Element {
   const from = phase === 'N' ? lowVoltageStarNode : phaseSource(lv, phase)
-  return { id: `${id}/wire`, kind: 'impedance', from, to: id, impedance: lv.sourceImpedance }
+  return { id: feedId(id), kind: 'impedance', from, to: id, impedance: lv.sourceImpedance }
 }
 
 function phaseSource({ fedBy }: LowVoltage, phase: Phase): string {
