@@ -1,0 +1,67 @@
+// The sums over whole rods against the same sums image by image for each pair of pieces (Tagg; Sunde 1949, in
+// layeredKernel.ts, itself checked against an integral without images): what is saved must not be seen.
+
+import { describe, expect, it } from 'vitest'
+import type { Electrode } from '../../../../src/engine/physics/soil'
+import { mutualOhm } from '../../../../src/engine/physics/soil/layeredKernel'
+import { potentialMatrix } from '../../../../src/engine/physics/soil/potentialMatrix'
+import { segmentsOf } from '../../../../src/engine/physics/soil/segments'
+import { layered } from '../../../../src/engine/physics/soil/soil'
+import { evenSoil, rod, twoLayers } from './rods'
+
+const wire: Electrode = {
+  id: 'w',
+  kind: 'wire',
+  radius: 0.005,
+  points: [
+    { x: -1, y: 1, depth: 0.5 },
+    { x: 2, y: 2, depth: 0.6 },
+  ],
+}
+const disc: Electrode = { id: 'd', kind: 'disc', at: { x: 1, y: -1 }, radius: 0.3 }
+
+/** Upright beside upright, above and below the boundary, through it, on one axis, in one electrode. */
+const sites: readonly (readonly [string, readonly Electrode[]])[] = [
+  ['two rods through the boundary', [rod('a', 0, 1.8), rod('b', 2, 2.4, 0.01, 0.1)]],
+  ['one above it, one below it', [rod('a', 0, 0.8, 0.008, 0.05), rod('b', 1.5, 1.5, 0.01, 1.3, 0.7)]],
+  ['both above it', [rod('a', 0, 0.9), rod('b', 0.6, 0.7, 0.01, 0.2, -0.4)]],
+  [
+    'both below it, one below the other',
+    [rod('a', 0, 1, 0.01, 1.2), rod('b', 3, 1.5, 0.02, 1.1), rod('c', 0, 1, 0.01, 3)],
+  ],
+  ['a rod, a disc and a wire', [rod('a', 0, 1.8), disc, wire]],
+  [
+    'two rods of one electrode',
+    [
+      {
+        id: 'j',
+        kind: 'joined',
+        parts: [
+          { kind: 'rod', at: { x: 0, y: 0 }, top: 0, length: 1.8, radius: 0.008 },
+          { kind: 'rod', at: { x: 0, y: 2 }, top: 0, length: 1.8, radius: 0.008 },
+        ],
+      },
+    ],
+  ],
+]
+
+const soils = [evenSoil(100), twoLayers(100, 1, 300), twoLayers(3000, 1, 50), twoLayers(10, 1, 5000)]
+
+describe.each(sites)('%s', (_, electrodes) => {
+  it.each(soils)('in soil %#: each pair as if it were alone, to 1e-6', (soil) => {
+    const ground = layered(soil)
+    const segments = segmentsOf(ground, electrodes, 7)
+    const matrix = potentialMatrix(ground, segments)
+    expect(matrix).toHaveLength(segments.length * segments.length)
+    let worst = 0
+    segments.forEach((a, i) =>
+      segments.slice(0, i + 1).forEach((b, j) => {
+        const alone = mutualOhm(ground, a, b)
+        for (const at of [i * segments.length + j, j * segments.length + i]) {
+          worst = Math.max(worst, Math.abs(matrix[at]! / alone - 1))
+        }
+      }),
+    )
+    expect(worst).toBeLessThan(1e-6)
+  })
+})
