@@ -14,6 +14,7 @@ import type { ItemId, PersonId, ThingId } from '../site/scenario'
 import type { Site } from '../site/site'
 import { itemIn, pointIn, thingIn } from './orderValues'
 import { findStick, isInReachOfHand, isInReachOfStick } from './reach'
+import { isAtTruck, isBucketUp } from '../site/truckState'
 import { refuse, type Condition } from './refuse'
 
 /** So far from the pole the tail of the handline is led out, metres (common practice, no source). */
@@ -27,8 +28,25 @@ export const onGround: Condition = (site, order) => {
   return isAloft(person) ? refuse(order, 'not-on-ground') : undefined
 }
 
-export const onPole: Condition = (site, order) =>
-  isAloft(requirePerson(site, order.who)) ? undefined : refuse(order, 'not-on-pole')
+/** Up the pole, or in the bucket once that has left the truck. */
+export const onPole: Condition = (site, order) => {
+  const person = requirePerson(site, order.who)
+  if (!isAloft(person)) return refuse(order, 'not-on-pole')
+  return isAtRest(site, order.who) ? refuse(order, 'bucket-down') : undefined
+}
+
+/** In the bucket while that rests on the truck. */
+function isAtRest(site: Site, who: PersonId): boolean {
+  return requirePerson(site, who).place.kind === 'bucket' && site.truckState !== undefined && !isBucketUp(site)
+}
+
+/** On the ground beside the truck. */
+export const atTruck: Condition = (site, order) => {
+  const person = requirePerson(site, order.who)
+  if (isAloft(person)) return refuse(order, 'not-on-ground')
+  const isThere = person.place.kind !== 'switch' && isAtTruck(site, groundPointOf(site, order.who))
+  return isThere ? undefined : refuse(order, 'not-at-truck')
+}
 
 /** On the ground and not at a far switch. */
 export const onSite: Condition = (site, order) => {
@@ -72,6 +90,12 @@ export const atRod: Condition = (site, order) => {
   return isBeside(site, order.who, rod.at) ? undefined : refuse(order, 'not-at-rod')
 }
 
+/** Beside the rod, or where an earth comes down the pole. */
+export const atEarth: Condition = (site, order) => {
+  if (thingIn(order).startsWith('rod/')) return atRod(site, order)
+  return onGround(site, order) ?? nearPole(2)(site, order)
+}
+
 export const besidePointOfValue =
   (name: string): Condition =>
   (site, order) =>
@@ -90,7 +114,7 @@ export function isAtHand(site: Site, who: PersonId, id: ItemId): boolean {
   const { where } = requireItem(site, id)
   const person = requirePerson(site, who)
   if (where.kind === 'person') return where.person === who
-  if (where.kind === 'aloft') return isAloft(person)
+  if (where.kind === 'aloft') return isAloft(person) && !isAtRest(site, who)
   if (where.kind === 'left') return person.place.kind === 'switch' && person.place.id === where.at
   if (where.kind === 'tarp' || where.kind === 'truck') return !isAloft(person) && person.place.kind !== 'switch'
   return false

@@ -7,6 +7,7 @@ import { gearOf, numberOf, requirePerson, requireItem } from '../site/questions'
 import type { ItemId, PersonId, ThingId } from '../site/scenario'
 import { findSectionNeutral } from '../site/findSectionNeutral'
 import { conductorOf, isFarEnd } from '../site/gaps'
+import { bucketPlace } from '../site/truckState'
 import type { Site } from '../site/site'
 
 const shoulderAboveFeet = 1.4
@@ -31,6 +32,8 @@ export function findPointOf(site: Site, thing: ThingId): SpacePoint | undefined 
   if (thing === 'terminal' && pole.kind === 'concrete' && pole.integralEarth) {
     return { x: 0, y: 0, z: pole.integralEarth.height }
   }
+  if (thing === 'truck') return { x: site.truck.x, y: site.truck.y, z: 1 }
+  if (thing === 'pole-earth' && neutral) return { ...neutral.poleEarth.at, z: 0 }
   const piece = site.scenario.metalwork?.find((it) => it.id === thing)
   if (piece) return { x: 0, y: 0, z: piece.height }
   const rod = site.rods.find((it) => `rod/${it.item}` === thing)
@@ -42,9 +45,13 @@ export function separation(a: SpacePoint, b: SpacePoint): number {
   return Math.sqrt(x * x + y * y + z * z)
 }
 
-/** The shoulder of somebody up the pole; undefined on the ground. */
+/** The shoulder of somebody up the pole or in the bucket; undefined on the ground. */
 function findShoulder(site: Site, who: PersonId): SpacePoint | undefined {
   const { place } = requirePerson(site, who)
+  if (place.kind === 'bucket') {
+    const { at, height } = bucketPlace(site)
+    return { x: at.x, y: at.y, z: height + shoulderAboveFeet }
+  }
   if (place.kind !== 'pole' || place.station === 'foot') return undefined
   return { x: 0, y: 0, z: posture[place.station].feet + shoulderAboveFeet }
 }
@@ -57,13 +64,20 @@ export function isInReachOfStick(site: Site, who: PersonId, stick: ItemId, thing
   return isWithin(site, who, thing, armAndLean + numberOf(gearOf(site, stick).is, 'reach'))
 }
 
+/** From the shoulder down over the rim of the bucket, metres (common practice, no source). */
+const overRim = 0.6
+
 /** Heights on the pole that both arms get to, metres: squatting to the feet, stretched above the shoulder. */
 export function findReachOnPole(
   site: Site,
   who: PersonId,
 ): { readonly low: number; readonly high: number } | undefined {
   const shoulder = findShoulder(site, who)
-  return shoulder && { low: shoulder.z - shoulderAboveFeet, high: shoulder.z + armAndLean }
+  if (shoulder === undefined) return undefined
+  const away = Math.sqrt(shoulder.x * shoulder.x + shoulder.y * shoulder.y)
+  if (away > armAndLean) return undefined
+  const isInBucket = requirePerson(site, who).place.kind === 'bucket'
+  return { low: shoulder.z - (isInBucket ? overRim : shoulderAboveFeet), high: shoulder.z + armAndLean - away }
 }
 
 function isWithin(site: Site, who: PersonId, thing: ThingId, reach: number): boolean {

@@ -1,6 +1,7 @@
 /** Every action, by id. A new action: its file, one line here, its words. */
 import type { Action } from './action'
 import { bondLine, unbondLine } from './aloft/bondLine'
+import { bondLv, unbondLv } from './aloft/bondLv'
 import { bondMetal, unbondMetal } from './aloft/bondMetal'
 import { bridgeGap, unbridgeGap } from './aloft/bridgeGap'
 import { brush } from './aloft/brush'
@@ -41,27 +42,28 @@ import { askFeederOut } from './control/askFeederOut'
 import { askHowItStands } from './control/askHowItStands'
 import { askRecloseBlock } from './control/askRecloseBlock'
 import { askRecloseOn } from './control/askRecloseOn'
-import { putCarriersIn, takeCarriersOut } from './control/carriers'
+import { bagCarriers, putCarriersIn, takeCarriersOut, unbagCarriers } from './control/carriers'
 import { checkHandleEarth } from './control/checkHandleEarth'
 import { closeJob } from './control/closeJob'
 import { clearIsolationEarth, earthIsolationPoint } from './control/isolationEarth'
 import { lockSwitch } from './control/lockSwitch'
 import { closeMain, openMain } from './control/mainSwitch'
 import { motorSupplyOff, motorSupplyOn } from './control/motorSupply'
+import { askOwner, searchPremises } from './control/owner'
 import { hearPermit, returnPermit, takePermit } from './control/permit'
 import { hearStep, receiveStep, reportStep } from './control/receiveStep'
 import { setLocal, setRemote } from './control/remoteControl'
 import { reportIsolated } from './control/reportIsolated'
 import { showBoundary } from './control/showBoundary'
 import { closeSwitch, openSwitch } from './control/switching'
-import { tagSwitch } from './control/tagSwitch'
+import { tagSwitch, untag } from './control/tagSwitch'
 import { unlock } from './control/unlock'
-import { untag } from './control/untag'
 import { writeTag } from './control/writeTag'
 import { bookIn } from './gear/bookIn'
 import { bookOut } from './gear/bookOut'
 import { judge } from './gear/judge'
 import { look } from './gear/look'
+import { layPlatform, takeUpPlatform } from './gear/platform'
 import { putDown } from './gear/putDown'
 import { readLabel } from './gear/readLabel'
 import { take } from './gear/take'
@@ -88,6 +90,10 @@ import { walk } from './moving/walk'
 import { askSourceOff } from './response/askSourceOff'
 import { callControl } from './response/callControl'
 import { keepStill } from './response/keepStill'
+import { bondTruck, unbondTruck } from './truck/bondTruck'
+import { enterBucket, leaveBucket, moveBucket } from './truck/bucket'
+import { stowBucket, tryLowerControls } from './truck/lowerControls'
+import { liftOutriggers, setOutriggers } from './truck/outriggers'
 import { checkFromGround } from './work/checkFromGround'
 import { headCount } from './work/headCount'
 import { confirmComplete, declareSafe, stopJob } from './work/papers'
@@ -105,12 +111,36 @@ const brief = [
   writePlan,
 ]
 const setUp = [parkTruck, setSigns, matchPole, inspectPole, stageRescue, locateServices]
-const gear = [bookOut, bookIn, look, readLabel, testItem, judge, take, putDown, wear, takeOff]
+const gear = [
+  bookOut,
+  bookIn,
+  look,
+  readLabel,
+  testItem,
+  judge,
+  take,
+  putDown,
+  wear,
+  takeOff,
+  layPlatform,
+  takeUpPlatform,
+]
 const moving = [walk, climb, strapOn, unstrap, stepOnMat, stepOffMat]
 const talk = [hearStep, reportStep, hearPermit, askHowItStands, askFeederIn, askCrossingGuard]
 const atTheSwitch = [motorSupplyOff, motorSupplyOn, checkHandleEarth, writeTag]
 const switching = [receiveStep, openSwitch, closeSwitch, lockSwitch, unlock, tagSwitch, untag, setLocal, setRemote]
-const lowVoltage = [takeCarriersOut, putCarriersIn, openMain, closeMain]
+const lowVoltage = [
+  takeCarriersOut,
+  putCarriersIn,
+  bagCarriers,
+  unbagCarriers,
+  openMain,
+  closeMain,
+  askOwner,
+  searchPremises,
+  bondLv,
+  unbondLv,
+]
 const isolationPoint = [earthIsolationPoint, clearIsolationEarth, reportIsolated]
 const control = [askRecloseBlock, askRecloseOn, askFeederOut, takePermit, returnPermit, showBoundary, closeJob]
 const ground = [
@@ -129,6 +159,8 @@ const ground = [
 const handling = [haul, lower, prove, test, sayDead, fitGuard, removeGuard, brush]
 const earthing = [clamp, clampByHand, unclamp, unclampByHand, tighten, tug]
 const bonding = [fitCover, removeCover, bondMetal, unbondMetal, bondLine, unbondLine, dressLeads]
+const truck = [setOutriggers, liftOutriggers, bondTruck, unbondTruck, tryLowerControls]
+const bucket = [enterBucket, moveBucket, stowBucket, leaveBucket]
 const gaps = [bridgeGap, unbridgeGap, openJumper, closeJumper]
 const work = [
   untie,
@@ -159,6 +191,8 @@ const list: readonly Action[] = [
   ...earthing,
   ...bonding,
   ...gaps,
+  ...truck,
+  ...bucket,
   ...work,
   ...response,
 ]

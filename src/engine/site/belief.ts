@@ -4,8 +4,20 @@
  */
 import type { JobSheet } from './jobSheet'
 import type { ItemId, Phase, Role, ThingId } from './scenario'
-import type { Clamp, Evidence, FittedCover, FittedGuard, FittedRod, Item, Paper, Person, SwitchState } from './site'
+import type {
+  Clamp,
+  Evidence,
+  FittedCover,
+  FittedGuard,
+  FittedRod,
+  Item,
+  LaidPlatform,
+  Paper,
+  Person,
+  SwitchState,
+} from './site'
 import type { GroundPoint } from './place'
+import type { TruckState } from './truckState'
 
 export interface PersonBelief extends Person {
   readonly role: Role
@@ -66,6 +78,8 @@ export interface Belief {
   readonly time: number
   /** Where the truck stands; the tarp lies beside it. */
   readonly truck: GroundPoint
+  /** Outriggers and bucket stand before everybody's eyes. */
+  readonly truckState?: TruckState
   readonly persons: readonly PersonBelief[]
   readonly items: readonly ItemBelief[]
   readonly conductors: readonly ConductorBelief[]
@@ -77,6 +91,7 @@ export interface Belief {
   readonly rods: readonly FittedRod[]
   readonly cover: FittedCover | null
   readonly guards: readonly FittedGuard[]
+  readonly platforms: readonly LaidPlatform[]
   readonly barrier: readonly GroundPoint[] | null
   readonly hauled: readonly ItemId[]
   readonly insulator: 'cracked' | 'replaced'

@@ -13,6 +13,7 @@ export function believe(site: Site): Belief {
     sheet: jobSheet(scenario),
     time: site.time,
     truck: site.truck,
+    ...(site.truckState ? { truckState: site.truckState } : {}),
     persons: Object.values(site.persons).map((person) => {
       const { role, bootSize } = crewMember(site, person.id)
       return { ...person, role, bootSize }
@@ -32,6 +33,7 @@ export function believe(site: Site): Belief {
     rods: site.rods,
     cover: site.cover,
     guards: site.guards,
+    platforms: site.platforms ?? [],
     barrier: site.barrier,
     hauled: site.hauled,
     insulator: site.insulator,

@@ -4,9 +4,10 @@
  */
 import { gearTypeOf, isAloft, itemsOf, requirePerson } from './questions'
 import type { Body, Contact, Limb, Stance, Surface } from './contact'
-import type { GroundPoint, PoleStation } from './place'
+import { distance, type GroundPoint, type PoleStation } from './place'
 import type { ItemId, PersonId } from './scenario'
 import type { Person, Site } from './site'
+import { bucketPlace } from './truckState'
 
 export interface ActiveContact {
   readonly person: PersonId
@@ -69,7 +70,8 @@ function standingContacts(site: Site, person: Person, stance: Stance): readonly 
 export function standingPoint(site: Site, person: PersonId): GroundPoint {
   const { place } = requirePerson(site, person)
   if (place.kind === 'ground') return place.at
-  if (place.kind === 'pole' || place.kind === 'bucket') return { x: 0, y: 0.5 }
+  if (place.kind === 'bucket') return bucketPlace(site).at
+  if (place.kind === 'pole') return { x: 0, y: 0.5 }
   const along = site.scenario.switches.find((it) => it.id === place.id)?.along ?? 0
   return { x: along, y: 0.5 }
 }
@@ -86,9 +88,18 @@ function withLayers(site: Site, person: Person, contact: Contact): Contact {
   return { ...contact, through: [...new Set(layers)] }
 }
 
+/** Who stands still within half its width of a laid platform stands on it; who takes a pace steps off (own choice). */
+const platformHalf = 0.4
+
+function platformAt({ platforms = [] }: Site, at: GroundPoint): readonly ItemId[] {
+  return platforms.filter((it) => distance(it.at, at) <= platformHalf).map((it) => it.item)
+}
+
+/** On the skin first, then what is worn over it. */
 function wornOn(site: Site, person: Person, limb: Limb): readonly ItemId[] {
   const part = limb.endsWith('-foot') ? 'feet' : limb.endsWith('-hand') ? 'hands' : undefined
-  return person.wears.filter((id) => part !== undefined && gearTypeOf(site, id).worn === part)
+  if (part === undefined) return []
+  return [part, `over-${part}`].flatMap((it) => person.wears.filter((id) => gearTypeOf(site, id).worn === it))
 }
 
 /** A cover in force at that height, the guard of that wire, the mat that one stands on. */
@@ -102,5 +113,6 @@ function fittedOn(site: Site, person: Person, contact: Contact): readonly ItemId
   if (on.kind === 'ground' && person.onMat && !isAloft(person)) {
     return itemsOf(site, 'operator-mat').filter((id) => site.items[id]?.where.kind === 'fitted')
   }
+  if (on.kind === 'ground' && on.stance === 'standing') return platformAt(site, on.at)
   return []
 }

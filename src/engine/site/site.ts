@@ -3,6 +3,7 @@
  * return a new one. Views never read this type: they read Belief (belief.ts), which is made from it.
  */
 import type { GroundPoint, Place } from './place'
+import type { TruckState } from './truckState'
 import type { ItemId, PersonId, Phase, Scenario, ThingId } from './scenario'
 
 export interface Person {
@@ -70,6 +71,10 @@ export interface FittedCover {
   readonly from: number
   readonly to: number
   readonly checked: boolean
+}
+export interface LaidPlatform {
+  readonly item: ItemId
+  readonly at: GroundPoint
 }
 export interface FittedGuard {
   readonly item: ItemId
@@ -146,10 +151,13 @@ export interface Site {
   readonly items: Readonly<Record<ItemId, Item>>
   /** Where the truck stands; the tarp lies beside it. */
   readonly truck: GroundPoint
+  readonly truckState?: TruckState
   readonly clamps: readonly Clamp[]
   readonly rods: readonly FittedRod[]
   readonly cover: FittedCover | null
   readonly guards: readonly FittedGuard[]
+  /** Insulating platforms on the ground; none when not said. */
+  readonly platforms?: readonly LaidPlatform[]
   /** Closed outline, corners in order; null when none stands. */
   readonly barrier: readonly GroundPoint[] | null
   /** Leads that hang from the pole top and can be clamped there. */
@@ -157,6 +165,8 @@ export interface Site {
   readonly switches: Readonly<Record<ThingId, SwitchState>>
   /** By transformer. */
   readonly carriers: Readonly<Record<ThingId, Carriers>>
+  /** A bag with a lock over the cut-outs or the carriers of a transformer, and whose key it is. */
+  readonly carrierBags?: Readonly<Record<ThingId, { readonly item: ItemId; readonly by: PersonId }>>
   /** By transformer, by source of somebody's own, by switch wire. */
   readonly mains: Readonly<Record<ThingId, MainSwitch>>
   /** Conductors opened at the pole: each has two ends there. */

@@ -2,6 +2,7 @@
 import { phasesOf } from './phasesOf'
 import type { GroundPoint } from './place'
 import type { Item, MainSwitch, Person, Site, SwitchState } from './site'
+import { startTruckState } from './truckState'
 import type { Phase, Scenario, ScenarioPerson, ScenarioSwitch, ThingId } from './scenario'
 
 export function startSite(scenario: Scenario): Site {
@@ -11,6 +12,7 @@ export function startSite(scenario: Scenario): Site {
     persons: byId(scenario.crew.map(startPerson)),
     items: byId(scenario.items.map((item) => startItem(item, scenario))),
     truck: startTruck(scenario),
+    ...startTruckState(scenario),
     clamps: [],
     rods: [],
     cover: null,
@@ -47,6 +49,9 @@ function startMains(scenario: Scenario): readonly (readonly [ThingId, MainSwitch
   return [
     ...(scenario.transformers ?? []).map((it) => main(it.id, it.lowVoltageClosed)),
     ...(scenario.embedded ?? []).map((it) => main(it.id, false)),
+    // From outside nobody sees which of them has a source.
+    ...(scenario.premises ?? []).map((it) => main(it.id, true)),
+    ...scenario.lv.wires.filter((it) => it.isolator !== undefined).map((it) => main(it.id, true)),
     ...scenario.lv.wires.filter((it) => it.lamps !== undefined).map((it) => main(it.id, false)),
   ]
 }

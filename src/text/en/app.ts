@@ -200,6 +200,9 @@ export const app = {
   'pole.steel': 'steel',
   'pole.wood': 'wood',
 
+  'state.bucketHome': 'on the truck',
+  'state.bucketUp': 'floor at {height:m}',
+  'state.outriggersDown': 'outriggers down',
   'state.jumperClosed': 'jumper on',
   'state.jumperOpen': 'jumper off',
   'state.treatAsLive': 'treat as live',

@@ -6,6 +6,9 @@ import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, done, type Said } from '../../support/cleanStages'
 import { gapCases } from './gapCases'
+import { truckCases } from './truckCases'
+import { gearCases } from './gearCases'
+import { isolationCases } from './isolationCases'
 import { lowVoltageCases } from './lowVoltageCases'
 import { talkCases } from './talkCases'
 
@@ -431,6 +434,9 @@ const cases: readonly Case[] = [
     [true, 'control.proved-off'],
   ],
   ...gapCases,
+  ...truckCases,
+  ...gearCases,
+  ...isolationCases,
   ...talkCases,
   ...lowVoltageCases,
 ]

@@ -6,6 +6,9 @@ import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, refused, type Said } from '../../support/cleanStages'
 import { gapRefusals } from './gapCases'
+import { truckRefusals } from './truckCases'
+import { gearRefusals } from './gearCases'
+import { isolationRefusals } from './isolationCases'
 import { talkRefusals } from './talkCases'
 import { backFed, besideTransformer } from '../hazard/backFeedSites'
 
@@ -154,6 +157,9 @@ const cases: readonly Case[] = [
   ['call-control', 'not-a-choice', start, 'pic', { values: { message: 'hello' } }],
   ['ask-source-off', 'unknown-thing', start, 'pic', { on: 'conductor-a' }],
   ...gapRefusals,
+  ...truckRefusals,
+  ...gearRefusals,
+  ...isolationRefusals,
   ...talkRefusals,
 ]
 

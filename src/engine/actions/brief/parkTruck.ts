@@ -12,6 +12,9 @@ export const parkTruck: Action = {
   values: { at: { kind: 'point' } },
   moves: true,
   check: all(onSite, (site, order) => {
+    if (site.truckState?.outriggers === 'down') return refuse(order, 'outriggers-down')
+    const lead = site.clamps.find((it) => it.on === 'truck')
+    if (lead) return refuse(order, 'lead-still-on', { item: lead.lead })
     return isTruckPlaceTaken(site, pointIn(order, 'at')) ? refuse(order, 'ground-taken') : undefined
   }),
   takes: () => 120,

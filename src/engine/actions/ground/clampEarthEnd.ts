@@ -4,11 +4,11 @@ import { clampsOf } from '../../site/questions'
 import type { Clamp } from '../../site/site'
 import type { Action, Order } from '../action'
 import { moveItem, tell } from '../changes'
-import { atRod, handsFree } from '../conditions'
+import { atEarth, handsFree } from '../conditions'
 import { fitRefusal, isLeadAtHand, turnsSpec, withEnd } from '../leads'
 import { itemIn, numberIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
-import { rods } from '../things'
+import { earths } from '../things'
 import { bothHands, kneeling } from '../touching'
 
 function earthClamp(order: Order): Clamp {
@@ -20,11 +20,11 @@ export const clampEarthEnd: Action = {
   id: 'clamp-earth-end',
   covers: ['A41'],
   withTypes: earthLeadTypes,
-  things: rods,
+  things: earths,
   values: { turns: turnsSpec },
   byHand: true,
   check: all(
-    atRod,
+    atEarth,
     handsFree(2, 'item'),
     (site, order) => (isLeadAtHand(site, order) ? undefined : refuse(order, 'not-at-hand', { item: itemIn(order) })),
     (site, order) => {

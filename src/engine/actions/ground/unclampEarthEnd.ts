@@ -4,12 +4,12 @@ import type { ItemId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import type { Action } from '../action'
 import { moveItem, tell } from '../changes'
-import { atRod, handsFree } from '../conditions'
+import { atEarth, handsFree } from '../conditions'
 import { withoutEnd } from '../leads'
 import { secondsToTarp } from '../fetching'
 import { itemIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
-import { rods } from '../things'
+import { earths } from '../things'
 import { bothHands, kneeling } from '../touching'
 
 /** It hangs on nothing else: it is carried to the tarp. */
@@ -21,8 +21,8 @@ export const unclampEarthEnd: Action = {
   id: 'unclamp-earth-end',
   covers: ['A82'],
   withTypes: earthLeadTypes,
-  things: rods,
-  check: all(atRod, handsFree(2), (site, order) => {
+  things: earths,
+  check: all(atEarth, handsFree(2), (site, order) => {
     const isOn = site.clamps.some((it) => it.lead === itemIn(order) && it.end === 'earth' && it.on === thingIn(order))
     return isOn ? undefined : refuse(order, 'not-clamped-there')
   }),

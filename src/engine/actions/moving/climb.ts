@@ -8,7 +8,7 @@ import type { Action } from '../action'
 import { changePerson, tell } from '../changes'
 import { handsFree, nearPole } from '../conditions'
 import { choiceIn } from '../orderValues'
-import { all, refuse } from '../refuse'
+import { all, refuse, type Condition } from '../refuse'
 import { touch } from '../touching'
 import { shoulderAboveFeet } from '../reach'
 
@@ -16,12 +16,15 @@ import { shoulderAboveFeet } from '../reach'
 const perStation = 60
 const stations: readonly PoleStation[] = ['foot', 'below-lv', 'above-lv']
 
+const onFootOrPole: Condition = (site, order) =>
+  requirePerson(site, order.who).place.kind === 'bucket' ? refuse(order, 'in-bucket') : undefined
+
 export const climb: Action = {
   id: 'climb',
   covers: ['A45', 'A50'],
   values: { to: { kind: 'choice', many: false, of: () => stations } },
   moves: true,
-  check: all(nearPole(2), handsFree(2), (site, order) =>
+  check: all(onFootOrPole, nearPole(2), handsFree(2), (site, order) =>
     stationOf(site, order.who) === choiceIn(order, 'to') ? refuse(order, 'already-so') : undefined,
   ),
   takes: (site, order) => {

@@ -1,4 +1,4 @@
-/** Passes the pole strap round the pole and clips it. */
+/** Passes the pole strap round the pole and clips it; in the bucket it goes to the ring of the boom. */
 import { carriedOf, requirePerson } from '../../site/questions'
 import type { Action } from '../action'
 import { changePerson, tell } from '../changes'
@@ -17,7 +17,7 @@ export const strapOn: Action = {
   takes: () => 15,
   apply: (site, order) => {
     const { place } = requirePerson(site, order.who)
-    const at = place.kind === 'pole' ? place : ({ kind: 'pole', station: 'foot' } as const)
+    const at = place.kind === 'pole' || place.kind === 'bucket' ? place : ({ kind: 'pole', station: 'foot' } as const)
     return tell(changePerson(site, order.who, { strapped: true, place: at }), order, 'pole')
   },
 }

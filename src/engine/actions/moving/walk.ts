@@ -1,6 +1,7 @@
 /** Walks to a point or a named place; to a far switch in a van of one's own: the truck stays. */
 import { distance, type GroundPoint, type Place } from '../../site/place'
 import { findSwitch, groundPointOf, isAloft, itemsOf, requireItem, requirePerson } from '../../site/questions'
+import { bucketPlace } from '../../site/truckState'
 import { findMain } from '../../site/mains'
 import type { PersonId, ThingId } from '../../site/scenario'
 import type { Site } from '../../site/site'
@@ -70,7 +71,8 @@ function namedPlace(site: Site, name: ThingId): Place {
 
 function pointOf(site: Site, place: Place): GroundPoint {
   if (place.kind === 'ground') return place.at
-  if (place.kind === 'pole' || place.kind === 'bucket') return { x: 0, y: 0 }
+  if (place.kind === 'bucket') return bucketPlace(site).at
+  if (place.kind === 'pole') return { x: 0, y: 0 }
   return { x: findSwitch(site, place.id)?.along ?? 0, y: 0 }
 }
 

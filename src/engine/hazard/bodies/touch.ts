@@ -5,6 +5,7 @@
 import type { Body, Contact, Limb, Stance, Surface } from '../../site/contact'
 import type { GroundPoint } from '../../site/place'
 import type { ItemId, Scenario } from '../../site/scenario'
+import { boomParameter } from '../../site/boomParameter'
 import { isOpened } from '../../site/gaps'
 import { findSectionNeutral } from '../../site/findSectionNeutral'
 import type { Site } from '../../site/site'
@@ -145,7 +146,7 @@ function meeting(site: Site, scenario: Scenario, person: string, on: Surface, ar
     case 'bucket':
       return {
         ...bare(bucketNode),
-        series: scenario.truck?.boom?.liner ?? 0,
+        series: boomParameter(site, 'liner') ?? scenario.truck?.boom?.liner ?? 0,
         sharedSeries: `${person}/liner`,
       }
     case 'ground-thing':

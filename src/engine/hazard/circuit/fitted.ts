@@ -13,6 +13,7 @@ import type { ConductorMaterial } from '../../physics/conductor'
 import { leadsAtWire } from '../../site/leadsAtWire'
 import { boomParameter } from '../../site/boomParameter'
 import { isOnPads } from '../../site/truckState'
+import { isCutOff } from '../../site/mains'
 import { isFedThrough } from '../../site/supplied'
 import { invariant } from '../../units/invariant'
 import { clampResistance, isClampTight } from './clampSeat'
@@ -62,6 +63,8 @@ export interface Fitted {
   readonly transformers: readonly FittedTransformer[]
   /** Leads whose bare metal can touch this low-voltage wire, by wire; only those that some livening asks about. */
   readonly atLowVoltage: readonly { readonly wire: ThingId; readonly leads: readonly FittedLead[] }[]
+  /** Wires of the low voltage whose own switch is open. */
+  readonly wiresOff?: readonly ThingId[]
   readonly feedersOut: readonly ThingId[]
   readonly recloseBlocked: readonly ThingId[]
   /** Where the truck stands and on what, where the scenario says what current does with it; ohm along its boom. */
@@ -101,6 +104,7 @@ export function fittedOf(site: Site): Fitted {
       if (it.kind !== 'lead-on-low-voltage') return []
       return [{ wire: it.wire, leads: leadsAtWire(site, it.wire).map((item) => fittedLead(site, item)) }]
     }),
+    ...wiresOff(site),
     feedersOut: feedersOut(site),
     recloseBlocked: site.scenario.feeders
       .map((it) => it.id)
@@ -109,6 +113,12 @@ export function fittedOf(site: Site): Fitted {
     ...truckOf(site),
     ...(site.opened ? { opened: [...site.opened].sort() } : {}),
   }
+}
+
+/** Said only where there are such wires. */
+function wiresOff(site: Site): Pick<Fitted, 'wiresOff'> {
+  const off = site.scenario.lv.wires.filter(({ id }) => isCutOff(site, id)).map(({ id }) => id)
+  return off.length > 0 ? { wiresOff: off.sort() } : {}
 }
 
 /** Taken out by the control room, or proved off after it had come alive. */

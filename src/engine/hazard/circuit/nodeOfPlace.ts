@@ -24,12 +24,14 @@ export function nodeOfPlace(scenario: Scenario, thing: ThingId): string {
 }
 
 export function findNodeOfPlace(scenario: Scenario, thing: ThingId): string | undefined {
+  const neutral = findSectionNeutral(scenario)
   if (thing === 'stay' || thing === stayUpperNode) return stayUpperNode
   if ([armNode, stayLowerNode, terminalNode, truckNode, bucketNode].includes(thing)) return thing
   if (scenario.conductors.some((it) => it.id === thing)) return conductorAtPole(thing)
-  if (thing === findSectionNeutral(scenario)?.id) return conductorAtPole(thing)
+  if (thing === neutral?.id) return conductorAtPole(thing)
   const wire = conductorOf(thing)
   if (isFarEnd(thing) && findNodeOfPlace(scenario, wire) === conductorAtPole(wire)) return farEndNode(wire)
+  if (thing === 'pole-earth' && neutral) return conductorAtPole(neutral.id)
   if (scenario.lv.wires.some((it) => it.id === thing)) return thing
   if (scenario.metalwork?.some((it) => it.id === thing)) return metalNode(thing)
   if (scenario.grounds?.some((it) => it.id === thing)) return groundThingNode(thing)

@@ -4,28 +4,27 @@
  */
 import type { Element } from '../../physics/network'
 import type { Electrode } from '../../physics/soil'
-import type { GroundPoint } from '../../site/place'
 import type { Scenario } from '../../site/scenario'
 import { wheelsRadius } from '../../site/takenGround'
+import type { Fitted } from './fitted'
 import { bucketNode, truckNode, tyresNode } from './nodes'
 import { resistor } from './parts'
 
-/** @param at where it stands */
-export function truckElectrodes({ truck }: Scenario, at: GroundPoint | undefined): readonly Electrode[] {
-  if (truck === undefined || at === undefined) return []
+export function truckElectrodes({ truck }: Scenario, { truck: stands }: Fitted): readonly Electrode[] {
+  if (truck === undefined || stands === undefined) return []
+  const { at } = stands
   const pads = truck.outriggers.map(({ x, y, radius }) => {
     return { kind: 'disc', at: { x: at.x + x, y: at.y + y }, radius } as const
   })
-  if (pads.length > 1) return [{ id: truckNode, kind: 'joined', parts: pads }]
   const [pad] = pads
-  return [pad ? { id: truckNode, ...pad } : { id: tyresNode, kind: 'disc', at, radius: wheelsRadius }]
+  if (!stands.isOnPads || pad === undefined) return [{ id: tyresNode, kind: 'disc', at, radius: wheelsRadius }]
+  return [pads.length > 1 ? { id: truckNode, kind: 'joined', parts: pads } : { id: truckNode, ...pad }]
 }
 
-export function truckParts({ truck }: Scenario): readonly Element[] {
-  if (truck === undefined) return []
-  const { tyres, outriggers, boom } = truck
+export function truckParts({ truck }: Scenario, { truck: stands }: Fitted): readonly Element[] {
+  if (truck === undefined || stands === undefined) return []
   return [
-    ...(outriggers.length === 0 ? [resistor('truck/tyres', truckNode, tyresNode, tyres)] : []),
-    ...(boom ? [resistor('truck/boom', bucketNode, truckNode, boom.leakage)] : []),
+    ...(stands.isOnPads ? [] : [resistor('truck/tyres', truckNode, tyresNode, truck.tyres)]),
+    ...(stands.boom === null ? [] : [resistor('truck/boom', bucketNode, truckNode, stands.boom)]),
   ]
 }
