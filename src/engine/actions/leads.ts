@@ -29,10 +29,10 @@ function isMissing(site: Site, lead: ItemId, end: string): boolean {
   return effectiveParameters(requireItem(site, lead), end).missing === true
 }
 
-/** The next end of the lead that is on nothing. */
-export function findFreeEnd(site: Site, lead: ItemId): string | undefined {
+/** The next end of the lead that is on nothing. @param kept an end that is left for something else */
+export function findFreeEnd(site: Site, lead: ItemId, kept?: string): string | undefined {
   const used = clampsOf(site, lead).map((clamp) => clamp.end)
-  return conductorEnds(site, lead).find((end) => !used.includes(end))
+  return conductorEnds(site, lead).find((end) => end !== kept && !used.includes(end))
 }
 
 /** An end goes on a thing only if the lead is long enough from every end that is on already. */

@@ -35,6 +35,20 @@ export const atMain: Condition = (site, order) => {
   return isThere ? undefined : refuse(order, 'not-at-switch')
 }
 
+/** Whoever works it gets at it: the key of its cabinet is in the hands, its owner has let them in. */
+export const canGetAt: Condition = (site, order) => {
+  const thing = thingIn(order)
+  const main = findMain(site.scenario, thing)
+  const { holds, wears } = requirePerson(site, order.who)
+  if (main?.key !== undefined && ![...holds, ...wears].includes(main.key))
+    return refuse(order, 'cabinet-shut', { item: main.key })
+  const isPremises = site.scenario.premises?.some(({ id }) => id === thing) ?? false
+  return isPremises && site.marks[consentTo(thing)] === undefined ? refuse(order, 'no-consent') : undefined
+}
+
+/** The mark that the owner of a place has let the crew at its main switch. */
+export const consentTo = (premises: ThingId): string => `consent:${premises}`
+
 export function changeMain(site: Site, id: ThingId, change: Partial<MainSwitch>): Site {
   return provedOff({ ...site, mains: { ...site.mains, [id]: { ...requireMain(site, id), ...change } } })
 }

@@ -11,6 +11,7 @@ import { bypassLead } from './bypassLead'
 import { carrierBag } from './carrierBag'
 import { climbingIrons } from './climbingIrons'
 import { coneSet } from './coneSet'
+import { cabinetKey } from './cabinetKey'
 import { earthLead } from './earthLead'
 import { earthRod } from './earthRod'
 import { earthSet } from './earthSet'
@@ -70,6 +71,7 @@ const all: readonly GearType[] = [
   poleCover,
   lvGuard,
   lock,
+  cabinetKey,
   tag,
   barrierSet,
   signSet,

@@ -1,4 +1,5 @@
 /** What a source behind a transformer of the section is to the place: where it gets to, what keeps it away. */
+import { gearOf } from './questions'
 import { invariant } from '../units/invariant'
 import type { EmbeddedSource, Phase, Scenario, ThingId, Transformer } from './scenario'
 import type { Evidence, Site } from './site'
@@ -43,6 +44,13 @@ export function backFedVoltage(scenario: Scenario, source: ThingId): number {
 export function findBackFeedStop(site: Site, source: ThingId): string | undefined {
   const { id } = transformerOf(site.scenario, source)
   if (site.carriers[id] === 'out') return 'carriers-out'
+  if (site.carriers[id] === 'hung' && isBagged(site, id)) return 'carriers-bagged'
   if (site.mains[id]?.position === 'open') return 'low-voltage-open'
   return site.mains[source]?.lock === null ? undefined : 'source-locked'
+}
+
+/** Nobody pushes a carrier home through a bag that closes. */
+export function isBagged(site: Site, transformer: ThingId): boolean {
+  const bag = site.carrierBags?.[transformer]
+  return bag !== undefined && gearOf(site, bag.item).is.closes !== false
 }

@@ -2,6 +2,7 @@
  * Whether a thing is alive by the way the network stands: a closed path of blades to a circuit in service. Structural:
  * no circuit is solved. What an earthed but fed conductor carries is the hazard engine's answer.
  */
+import { isCutOff } from './mains'
 import { findRemovedCause, traitsOf } from './liveningTraits'
 import type { Livening, Phase, ThingId } from './scenario'
 import type { Site } from './site'
@@ -24,11 +25,22 @@ function phaseVoltage(site: Site, phase: Phase): number {
 function wireVoltage(site: Site, wire: Site['scenario']['lv']['wires'][number]): number {
   const { lv, embedded = [] } = site.scenario
   const struck = findStanding(site)
-  const isSwitchedOff = wire.lamps !== undefined && !(struck?.kind === 'street-lamps-on' && struck.wire === wire.id)
-  const source = struck?.kind === 'back-feed' ? embedded.find((it) => it.id === struck.source) : undefined
+  const isDark = wire.lamps !== undefined && !(struck?.kind === 'street-lamps-on' && struck.wire === wire.id)
+  const isSwitchedOff = isDark || isCutOff(site, wire.id) || isBondedToNeutral(site, wire.id)
+  const source =
+    struck?.kind === 'back-feed' || struck?.kind === 'low-voltage-fed'
+      ? embedded.find((it) => it.id === struck.source)
+      : undefined
   const isBackFed = source !== undefined && source.transformer === lv.fedBy
   const isFed = isBackFed || isLowVoltageFed(site, (phase) => phaseVoltage(site, phase) > 0)
   return isFed && !isSwitchedOff ? lv.voltage : 0
+}
+
+/** Bonds hold it at the neutral, whatever feeds it (the circuit has the volts that are left). */
+function isBondedToNeutral({ clamps, scenario }: Site, wire: ThingId): boolean {
+  const neutrals = scenario.lv.wires.filter((it) => it.phase === 'N').map((it) => it.id)
+  const leads = clamps.filter((it) => it.on === wire).map((it) => it.lead)
+  return clamps.some((it) => leads.includes(it.lead) && neutrals.includes(it.on))
 }
 
 /** Volts to earth of a livening that no protection has cleared and no control room has proved off. */

@@ -44,6 +44,11 @@ export type Livening =
   | { readonly id: string; readonly kind: 'coil-fed'; readonly switch: ThingId; readonly phase: Phase }
   /** Somebody's own source comes on behind a transformer of the section: a generator, an inverter, the next network. */
   | { readonly id: string; readonly kind: 'back-feed'; readonly source: ThingId }
+  /**
+   * The same where that transformer feeds the low voltage under the line: its wires come alive, whether or not the way up
+   * to the line is open.
+   */
+  | { readonly id: string; readonly kind: 'low-voltage-fed'; readonly source: ThingId }
   /** The street lamps' switch closes: their wire, dead by day, comes alive. */
   | { readonly id: string; readonly kind: 'street-lamps-on'; readonly wire: ThingId }
   /** A lead that is not clear of the low voltage touches this wire of it; ohm of the touch. */

@@ -101,6 +101,13 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     signs: (scenario, it) => backFeedSigns(scenario, it.source),
     removedBy: (site, it) => findBackFeedStop(site, it.source),
   },
+  'low-voltage-fed': {
+    feeders: () => [],
+    phases: () => [],
+    by: 'elsewhere',
+    signs: (scenario, it) => backFeedSigns(scenario, it.source).filter(({ of }) => of === it.source),
+    removedBy: (site, it) => (site.mains[it.source]?.lock === null ? undefined : 'source-locked'),
+  },
   'street-lamps-on': {
     feeders: () => [],
     phases: () => [],

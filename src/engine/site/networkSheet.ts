@@ -43,7 +43,9 @@ export function networkSheet(scenario: Scenario): NetworkSheet {
         along,
         fuses: fuses ?? null,
       })),
-    sources: embedded.map(({ id, kind, transformer, phases, rating }) => ({ id, kind, transformer, phases, rating })),
+    sources: embedded
+      .filter((it) => it.onDiagram !== false)
+      .map(({ id, kind, transformer, phases, rating }) => ({ id, kind, transformer, phases, rating })),
     parallels: parallels.map(({ id, feeder, voltage, conductors, from, to }) => ({
       id,
       feeder: feeder ?? null,

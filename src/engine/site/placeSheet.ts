@@ -18,7 +18,12 @@ export interface PlaceSheet {
     readonly phases: readonly Phase[]
     readonly hasFuses: boolean
   }[]
-  readonly sources: readonly { readonly id: ThingId; readonly kind: EmbeddedSource['kind']; readonly at: GroundPoint }[]
+  /** Other people's, those that the diagram knows, and premises: whatever is in those. */
+  readonly sources: readonly {
+    readonly id: ThingId
+    readonly kind: EmbeddedSource['kind'] | 'premises'
+    readonly at: GroundPoint
+  }[]
   readonly parallels: readonly {
     readonly id: ThingId
     readonly from: number
@@ -43,7 +48,16 @@ export interface PlaceSheet {
 }
 
 export function placeSheet(scenario: Scenario): PlaceSheet {
-  const { pole, transformers = [], embedded = [], parallels = [], metalwork = [], grounds = [], truck } = scenario
+  const {
+    pole,
+    transformers = [],
+    embedded = [],
+    premises = [],
+    parallels = [],
+    metalwork = [],
+    grounds = [],
+    truck,
+  } = scenario
   return {
     secondLeg: pole.secondLeg?.at ?? null,
     arm: pole.kind === 'wood' ? pole.arm : 'steel',
@@ -54,7 +68,12 @@ export function placeSheet(scenario: Scenario): PlaceSheet {
       phases,
       hasFuses: fuses !== undefined,
     })),
-    sources: embedded.map(({ id, kind, at }) => ({ id, kind, at })),
+    sources: [
+      ...embedded
+        .filter((it) => it.onDiagram !== false && !premises.some(({ id }) => id === it.id))
+        .map(({ id, kind, at }) => ({ id, kind, at })),
+      ...premises.map(({ id, at }) => ({ id, kind: 'premises' as const, at })),
+    ],
     parallels: parallels.map(({ id, from, to, conductors }) => ({
       id,
       from,

@@ -19,6 +19,7 @@ export function lowVoltageIssues(file: Json): readonly Issue[] {
     ...transformers.flatMap((it, i) => transformerIssues(it, i, asObject(file.section))),
     ...embedded.flatMap((it, i) => sourceIssues(it, i, transformers)),
     ...houseIssues(asObject(file.lv)),
+    ...cabinetIssues(file),
     ...feedIssues(asObject(file.lv), transformers),
     ...placeIssues(file, transformers),
     ...asList(file.livenings).flatMap((it, i) => liveningIssues(it, i, asObject(file.lv), embedded)),
@@ -191,6 +192,28 @@ function placeIssues(file: Json, transformers: readonly Json[]): readonly Issue[
   })
 }
 
+/** A key is an item of the register; a wire has lamps or a switch of its own, not both; the neutral has neither. */
+function cabinetIssues(file: Json): readonly Issue[] {
+  const keys = asList(file.items).filter((it) => it.type === 'cabinet-key')
+  return asList(asObject(file.lv).wires).flatMap((wire, i) => {
+    const path = ['lv', 'wires', i]
+    const own = (['lamps', 'isolator'] as const).filter((name) => wire[name] !== undefined)
+    return [
+      ...own.flatMap((name) => {
+        const { key } = asObject(wire[name])
+        return unless(
+          keys.some((it) => it.id === key),
+          [...path, name, 'key'],
+          key,
+          `the id of a cabinet key: ${idsOf(keys)}`,
+        )
+      }),
+      ...unless(own.length < 2, [...path, 'isolator'], own[1], 'lamps or a switch of its own, not both'),
+      ...unless(wire.phase !== 'N' || own[0] !== 'isolator', [...path, 'isolator'], own[0], 'none: the neutral stays'),
+    ]
+  })
+}
+
 function isWithinMetre(a: Json, b: Json): boolean {
   const [x, y] = [Number(a.xM) - Number(b.xM), Number(a.yM) - Number(b.yM)]
   return Math.sqrt(x * x + y * y) < 1
@@ -208,6 +231,14 @@ function liveningIssues(it: Json, i: number, lv: Json, embedded: readonly Json[]
           [...path, 'source'],
           it.source,
           `the id of a source behind a transformer: ${idsOf(embedded)}`,
+        )
+      : []),
+    ...(it.kind === 'low-voltage-fed'
+      ? unless(
+          lv.fedBy !== undefined && embedded.some((each) => each.id === it.source && each.transformer === lv.fedBy),
+          [...path, 'source'],
+          it.source,
+          'the id of a source behind the transformer that feeds the low voltage (lv.fedBy)',
         )
       : []),
     ...(it.kind === 'lead-on-low-voltage'

@@ -127,6 +127,7 @@ export const livening = byKind({
   }),
   'switch-closed': shape({ id: id(), kind: choice('switch-closed'), switch: id() }),
   'back-feed': shape({ id: id(), kind: choice('back-feed'), source: id() }),
+  'low-voltage-fed': shape({ id: id(), kind: choice('low-voltage-fed'), source: id() }),
   'street-lamps-on': shape({ id: id(), kind: choice('street-lamps-on'), wire: id() }),
   'lead-on-low-voltage': shape({
     id: id(),

@@ -5,18 +5,28 @@ const names = {
   'action.ask-crossing-guard': 'Ask for a guard at the crossing',
   'action.ask-feeder-in': 'Say it may go in again',
   'action.ask-how-it-stands': 'Ask how it stands',
+  'action.ask-owner': 'Ask the owner',
+  'action.bag-carriers': 'Bag the fuse carriers',
+  'action.bond-lv': 'Put low-voltage bond on wire',
   'action.check-handle-earth': 'Follow the handle’s earth lead',
   'action.hear-permit': 'Have the permit read out',
   'action.hear-step': 'Ask for the switching step',
   'action.motor-supply-off': 'Switch the drive’s supply off',
   'action.motor-supply-on': 'Switch the drive’s supply on',
   'action.report-step': 'Report the step done',
+  'action.search-premises': 'Look and listen about the place',
+  'action.unbag-carriers': 'Take the bag off the fuse carriers',
+  'action.unbond-lv': 'Take low-voltage bond off wire',
   'action.write-tag': 'Write on the tag',
 } as const satisfies Words
 
 const done = {
+  'did.bag-carriers': '{of:thing}: fuse carriers in bag {item:item}, locked',
+  'did.bond-lv': 'Low-voltage bond {lead:item}, tail {end}, on {of:thing}; {turns:turns}',
   'did.motor-supply-off': '{of:thing}: supply of the drive off',
   'did.motor-supply-on': '{of:thing}: supply of the drive on',
+  'did.unbag-carriers': '{of:thing}: bag off the fuse carriers',
+  'did.unbond-lv': 'Low-voltage bond {lead:item} off {of:thing}',
   'did.write-tag': '{of:item} written: {wording:choice}',
 } as const satisfies Words
 
@@ -41,6 +51,18 @@ const control = {
 
 /** What is seen, read, felt and heard on site. */
 const perceived = {
+  'owner.consents': '{of:thing}: “the main switch is over there, go ahead”',
+  'owner.does-not-know': '{of:thing}: “a set of our own? I could not say”',
+  'owner.has-none': '{of:thing}: “no, we have nothing of our own”',
+  'owner.has-own': '{of:thing}: “yes, we have one of our own”',
+  'owner.nobody-home': '{of:thing}: nobody answers',
+  'owner.nothing-seen': '{of:thing}: no cable, panel or exhaust to be seen',
+  'owner.quiet': '{of:thing}: nothing to be heard',
+  'owner.refuses': '{of:thing}: “I will not have anybody at my switch”',
+  'owner.seen-generator': '{of:thing}: an exhaust and a cable to the switchboard',
+  'owner.seen-inverter': '{of:thing}: panels, and a cable to the switchboard',
+  'owner.seen-tie': '{of:thing}: a second cable comes to the switchboard',
+  'owner.set-runs': '{of:thing}: a set is running',
   'see.handle-earth-broken': 'The handle’s earth lead is broken off above the ground',
   'see.handle-earth-whole': 'The handle’s earth lead goes whole into the ground',
 } as const satisfies Words

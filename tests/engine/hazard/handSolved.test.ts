@@ -21,6 +21,7 @@ const mechanismCases: Readonly<Record<LiveningKind, Case>> = {
   'neutral-raised': ['neutralWire', 'by tens to a thousand volts, until that feeder trips'],
   'coil-fed': ['neutralEarthing', 'the site rises to current times rod, hundreds of volts, and nothing clears it'],
   'back-feed': ['backFeed', 'cannot hold it up once there are earths between phases: 0.262 A'],
+  'low-voltage-fed': ['bondedWires', 'an inverter alone on the wires holds them at 230 V'],
   'street-lamps-on': ['lowVoltage', 'by day the wire hangs on its lamps at nothing'],
   'lead-on-low-voltage': ['lowVoltage', 'while it is hoisted: lead and rod at 230 V over rod and neutral earth'],
   'blade-shut': ['mechanisms', 'D3 one blade falls shut'],

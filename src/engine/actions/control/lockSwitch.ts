@@ -3,7 +3,7 @@ import { requireSwitch } from '../../site/questions'
 import type { Action } from '../action'
 import { changeSwitch, finishStep, moveItem, tell } from '../changes'
 import { atHand, atSwitch, handsFree } from '../conditions'
-import { atMain, changeMain, isMain, mains, requireMain } from '../mains'
+import { atMain, canGetAt, changeMain, isMain, mains, requireMain } from '../mains'
 import { itemIn, thingIn } from '../orderValues'
 import { all, refuse, type Condition } from '../refuse'
 import { switches } from '../things'
@@ -16,7 +16,8 @@ const isFree: Condition = (site, order) => {
   return position === 'open' ? undefined : refuse(order, 'not-open')
 }
 
-export const atHandle: Condition = (site, order) => (isMain(site, thingIn(order)) ? atMain : atSwitch)(site, order)
+export const atHandle: Condition = (site, order) =>
+  (isMain(site, thingIn(order)) ? all(atMain, canGetAt) : atSwitch)(site, order)
 
 export const lockSwitch: Action = {
   id: 'lock',

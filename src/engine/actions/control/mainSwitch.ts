@@ -2,7 +2,7 @@
 import type { Action } from '../action'
 import { tell } from '../changes'
 import { handsFree } from '../conditions'
-import { atMain, changeMain, mains, requireMain } from '../mains'
+import { atMain, canGetAt, changeMain, mains, requireMain } from '../mains'
 import { thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 
@@ -11,7 +11,7 @@ function workMain(id: string, to: 'open' | 'closed', covers: readonly string[]):
     id,
     covers,
     things: mains,
-    check: all(atMain, handsFree(1), (site, order) => {
+    check: all(atMain, canGetAt, handsFree(1), (site, order) => {
       const { position, lock } = requireMain(site, thingIn(order))
       if (lock !== null) return refuse(order, 'handle-locked')
       return position === to ? refuse(order, 'already-so') : undefined

@@ -21,6 +21,7 @@ import { coilFed } from './coilFed'
 import { fuseCarrier } from './fuseCarrier'
 import { induction } from './induction'
 import { leadOnLowVoltage } from './leadOnLowVoltage'
+import { lowVoltageFed } from './lowVoltageFed'
 import type { Mechanism, OwnSource } from './mechanism'
 import { neutralRaised } from './neutralRaised'
 import { pickUp } from './pickUp'
@@ -32,6 +33,7 @@ export const mechanisms: { readonly [Kind in LiveningKind]: Mechanism<Kind> } = 
   'clash-two': clashTwo,
   'switch-closed': switchClosed,
   'back-feed': backFeed,
+  'low-voltage-fed': lowVoltageFed,
   'street-lamps-on': streetLampsOn,
   'lead-on-low-voltage': leadOnLowVoltage,
   'fuse-carrier': fuseCarrier,
