@@ -18,9 +18,11 @@ import { removeGuard } from './aloft/removeGuard'
 import { retie, swapInsulator, untie } from './aloft/repair'
 import { sayDead } from './aloft/sayDead'
 import { test } from './aloft/test'
+import { testPair } from './aloft/testPair'
 import { tighten } from './aloft/tighten'
 import { tug } from './aloft/tug'
 import { unclamp, unclampByHand } from './aloft/unclamp'
+import { comeBack, leaveSite, lookOverAgain } from './brief/absence'
 import { answerLivening } from './brief/answerLivening'
 import { checkCrew } from './brief/checkCrew'
 import { chooseEarths } from './brief/chooseEarths'
@@ -32,6 +34,7 @@ import { matchPole } from './brief/matchPole'
 import { parkTruck } from './brief/parkTruck'
 import { readOrder } from './brief/readOrder'
 import { readWeather } from './brief/readWeather'
+import { sendAway } from './brief/sendAway'
 import { setSigns } from './brief/setSigns'
 import { signOn } from './brief/signOn'
 import { stageRescue } from './brief/stageRescue'
@@ -57,10 +60,13 @@ import { reportIsolated } from './control/reportIsolated'
 import { showBoundary } from './control/showBoundary'
 import { closeSwitch, openSwitch } from './control/switching'
 import { tagSwitch, untag } from './control/tagSwitch'
+import { testAtSwitch } from './control/testAtSwitch'
 import { unlock } from './control/unlock'
 import { writeTag } from './control/writeTag'
 import { bookIn } from './gear/bookIn'
 import { bookOut } from './gear/bookOut'
+import { fetch } from './gear/fetch'
+import { give } from './gear/give'
 import { judge } from './gear/judge'
 import { look } from './gear/look'
 import { layPlatform, takeUpPlatform } from './gear/platform'
@@ -89,11 +95,14 @@ import { unstrap } from './moving/unstrap'
 import { walk } from './moving/walk'
 import { askSourceOff } from './response/askSourceOff'
 import { callControl } from './response/callControl'
+import { holdBack } from './response/holdBack'
+import { judgeIndication } from './response/judgeIndication'
 import { keepStill } from './response/keepStill'
 import { bondTruck, unbondTruck } from './truck/bondTruck'
 import { enterBucket, leaveBucket, moveBucket } from './truck/bucket'
 import { stowBucket, tryLowerControls } from './truck/lowerControls'
 import { liftOutriggers, setOutriggers } from './truck/outriggers'
+import { startAgain } from './response/startAgain'
 import { checkFromGround } from './work/checkFromGround'
 import { headCount } from './work/headCount'
 import { confirmComplete, declareSafe, stopJob } from './work/papers'
@@ -127,7 +136,8 @@ const gear = [
 ]
 const moving = [walk, climb, strapOn, unstrap, stepOnMat, stepOffMat]
 const talk = [hearStep, reportStep, hearPermit, askHowItStands, askFeederIn, askCrossingGuard]
-const atTheSwitch = [motorSupplyOff, motorSupplyOn, checkHandleEarth, writeTag]
+const people = [give, fetch, sendAway, leaveSite, comeBack, lookOverAgain, startAgain, holdBack]
+const atTheSwitch = [testAtSwitch, motorSupplyOff, motorSupplyOn, checkHandleEarth, writeTag]
 const switching = [receiveStep, openSwitch, closeSwitch, lockSwitch, unlock, tagSwitch, untag, setLocal, setRemote]
 const lowVoltage = [
   takeCarriersOut,
@@ -156,7 +166,7 @@ const ground = [
   tieOn,
   watch,
 ]
-const handling = [haul, lower, prove, test, sayDead, fitGuard, removeGuard, brush]
+const handling = [haul, lower, prove, test, sayDead, judgeIndication, testPair, fitGuard, removeGuard, brush]
 const earthing = [clamp, clampByHand, unclamp, unclampByHand, tighten, tug]
 const bonding = [fitCover, removeCover, bondMetal, unbondMetal, bondLine, unbondLine, dressLeads]
 const truck = [setOutriggers, liftOutriggers, bondTruck, unbondTruck, tryLowerControls]
@@ -180,6 +190,7 @@ const list: readonly Action[] = [
   ...setUp,
   ...gear,
   ...moving,
+  ...people,
   ...talk,
   ...atTheSwitch,
   ...switching,

@@ -109,7 +109,7 @@ function made<T>(known: Map<string, T>, away: readonly FittedThing[], make: (awa
 }
 
 function isLayer({ kind }: FittedThing): boolean {
-  return kind === 'cover' || kind === 'guard' || kind === 'boots' || kind === 'gloves'
+  return ['cover', 'guard', 'boots', 'overshoes', 'gloves', 'platform'].includes(kind)
 }
 
 /** The same as `liven` gives for that person. */

@@ -1,7 +1,7 @@
 /**
  * How much each fitted thing mattered, plainly: the same moment and livening again with that one thing away. Leads are
- * tried whole and clamp by clamp; each rod, with what is clamped to it; earths at the switches; a person's boots and
- * gloves, the cover, each guard, the bond, the barrier.
+ * tried whole and clamp by clamp; each rod, with what is clamped to it; earths at the switches; a person's boots,
+ * overshoes and gloves, the cover, each guard, a platform, the bond, the barrier.
  */
 import type { ItemId } from '../site/scenario'
 import type { Site } from '../site/site'
@@ -12,9 +12,11 @@ import type { Exposure } from './exposure'
 import { liven, type LiveMoment } from './liven'
 import { createSweepCache, type SweepCache } from './sweepCache'
 
+type LayerKind = 'cover' | 'guard' | 'boots' | 'overshoes' | 'gloves' | 'platform'
+
 export type FittedThing =
   | {
-      readonly kind: 'lead' | 'bond' | 'rod' | 'isolation-earth' | 'cover' | 'guard' | 'boots' | 'gloves'
+      readonly kind: 'lead' | 'bond' | 'rod' | 'isolation-earth' | LayerKind
       readonly item: ItemId
     }
   | { readonly kind: 'clamp'; readonly item: ItemId; readonly end: string }
@@ -64,7 +66,8 @@ export function fittedThings(site: Site): readonly FittedThing[] {
   const leads = [...new Set(site.clamps.map((clamp) => clamp.lead))].sort()
   const worn = Object.values(site.persons).flatMap((person) => person.wears)
   const earths = Object.values(site.switches).flatMap(({ earth }) => earth?.item ?? [])
-  const wornOn = (part: 'feet' | 'hands') => worn.filter((id) => gearTypeOf(site, id).worn === part).sort()
+  const wornOn = (part: 'feet' | 'over-feet' | 'hands') =>
+    worn.filter((id) => gearTypeOf(site, id).worn === part).sort()
   return [
     ...leads.map((item): FittedThing => ({ kind: isBond(site, item) ? 'bond' : 'lead', item })),
     ...leads
@@ -77,7 +80,9 @@ export function fittedThings(site: Site): readonly FittedThing[] {
     ...(site.cover ? [{ kind: 'cover', item: site.cover.item } as const] : []),
     ...site.guards.map((guard): FittedThing => ({ kind: 'guard', item: guard.item })),
     ...wornOn('feet').map((item): FittedThing => ({ kind: 'boots', item })),
+    ...wornOn('over-feet').map((item): FittedThing => ({ kind: 'overshoes', item })),
     ...wornOn('hands').map((item): FittedThing => ({ kind: 'gloves', item })),
+    ...(site.platforms ?? []).map(({ item }): FittedThing => ({ kind: 'platform', item })),
     ...(site.barrier ? [{ kind: 'barrier', item: null } as const] : []),
   ]
 }

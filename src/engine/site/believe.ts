@@ -29,7 +29,8 @@ export function believe(site: Site): Belief {
     wires: scenario.lv.wires.map(({ id }) => wireBelief(site, id)),
     switches: scenario.switches.map((it) => switchBelief(site, it)),
     mains: mainsBelief(site),
-    clamps: site.clamps,
+    // That a clamp was turned loose nobody knows before it is pulled.
+    clamps: site.clamps.map(({ loosened: _, ...clamp }) => clamp),
     rods: site.rods,
     cover: site.cover,
     guards: site.guards,

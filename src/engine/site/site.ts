@@ -59,6 +59,8 @@ export interface Clamp {
   /** The seat was brushed before the clamp went on. */
   readonly brushed: boolean
   readonly tugged: boolean
+  /** Hidden: somebody turned it loose; until it is tightened. */
+  readonly loosened?: boolean
 }
 
 export interface FittedRod {
@@ -171,6 +173,8 @@ export interface Site {
   readonly mains: Readonly<Record<ThingId, MainSwitch>>
   /** Conductors opened at the pole: each has two ends there. */
   readonly opened?: readonly ThingId[]
+  /** People who have left the place for a break. */
+  readonly away?: readonly PersonId[]
   /** Seats brushed and not yet used, by conductor. */
   readonly brushed: readonly ThingId[]
   readonly insulator: 'cracked' | 'replaced'

@@ -1,5 +1,10 @@
 /** Words of leads and bond sets: names, and what is perceived of them. Evidence only, never a verdict. */
 export const leads = {
+  'end.4': 'clamp 4',
+  'end.far': 'far end',
+  'end.n': 'neutral clamp',
+  'end.near': 'near end',
+  'end.truck': 'truck end',
   'gear.earth-lead.look.necked-cable': 'Behind the earth clamp the cable is drawn thin at its ferrule',
   'gear.earth-lead.look.tool-marks': 'Spanner marks on the body of clamp 2; the jaw is even',
   'gear.earth-lead.test.clamp-slip': 'Pulled and twisted, the cable turns in the ferrule of clamp {end}',

@@ -8,6 +8,7 @@ export const tools = {
   'gear.bucket-boom.look.sound': 'Boom clean and glossy, liner whole, reel runs',
   'gear.bucket-boom.test.lower-controls-dead': 'From the lower controls the boom does not move',
   'gear.bucket-boom.test.sound': 'From the lower controls the boom goes up, round and down',
+  'gear.cabinet-key.look.bent-bit': 'The bit is bent',
   'gear.carrier-bag': 'Carrier bag',
   'gear.carrier-bag.look.dusty': 'The bag is dusty',
   'gear.carrier-bag.look.lock-missing': 'The eyelet for the lock is empty',

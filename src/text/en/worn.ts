@@ -1,5 +1,11 @@
 /** Words of what is worn, stood on or laid over things: names, and what is perceived of them. Evidence only, never a verdict. */
 export const worn = {
+  'action.lay-platform': 'Lay the platform here',
+  'action.take-up-platform': 'Take up the platform',
+  'did.lay-platform': '{of:item} laid; {who:person} stands on it',
+  'did.take-up-platform': '{who:person} took up {of:item}',
+  'fitted.overshoes': 'Overshoes {item}',
+  'fitted.platform': 'Platform {item}',
   'gear.blanket': 'Insulating blanket',
   'gear.blanket.look.cut-edge': 'A cut runs in from the edge, two fingers long',
   'gear.blanket.look.scuffed-face': 'One face is scuffed dull, nothing through',

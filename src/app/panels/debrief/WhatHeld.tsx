@@ -106,6 +106,8 @@ export const materials: Readonly<Record<string, string>> = {
   guard: 'var(--m-rubber)',
   boots: 'var(--m-rubber)',
   gloves: 'var(--m-rubber)',
+  overshoes: 'var(--m-rubber)',
+  platform: 'var(--m-rubber)',
   barrier: 'var(--field)',
 }
 

@@ -1,41 +1,13 @@
 /** Each type of gear as a surveyor would sketch it, coloured by what it is made of, with what looks at this item showed. */
 import type { ReactNode } from 'react'
 import { Hatch } from '../drawing/Lines'
+import { Cable, fill } from './drawingParts'
 import { GearMarks } from './GearMarks'
+import { leadDrawings } from './leadDrawings'
+import { toolDrawings } from './toolDrawings'
+import { wornDrawings } from './wornDrawings'
 
-const fill = (material: string) => ({ fill: `var(--m-${material})` })
-
-/** A cable or rope: ink outside, material inside. */
-function Cable({ d, material, width = 18 }: { d: string; material: string; width?: number }) {
-  return (
-    <g style={{ fill: 'none', strokeLinecap: 'round' }}>
-      <path d={d} style={{ stroke: 'var(--ink)', strokeWidth: width }} />
-      <path d={d} style={{ stroke: `var(--m-${material})`, strokeWidth: width - 3 }} />
-    </g>
-  )
-}
-
-/** Screw clamp with hook, jaw and eye screw; 90 wide, 150 high. */
-function Clamp({ x, y }: { x: number; y: number }) {
-  return (
-    <g transform={`translate(${x} ${y})`}>
-      <path
-        d='M0 100V42C0 18 18 4 40 4C64 4 80 20 80 42V54H60V46C60 34 54 26 42 26C28 26 22 34 22 46V82H78V108H10C4 108 0 104 0 100Z'
-        className='d-edge'
-        style={fill('aluminium')}
-      />
-      <path
-        d='M29 56L35 44L42 50L49 44L55 56V62H29ZM38 62h8V82H38ZM38 108h8V134H38Z'
-        className='d-edge'
-        style={fill('steel')}
-      />
-      <circle cx='42' cy='146' r='10' style={{ fill: 'none', stroke: 'var(--ink)', strokeWidth: 7 }} />
-      <circle cx='42' cy='146' r='10' style={{ fill: 'none', stroke: 'var(--m-steel)', strokeWidth: 4 }} />
-    </g>
-  )
-}
-
-const glove = (
+const glove = (material: string) => (
   <g>
     {[0, 190].map((x) => (
       <path
@@ -43,7 +15,7 @@ const glove = (
         transform={`translate(${140 + x} 20)`}
         d='M40 210V120C20 110 4 92 0 70C-2 60 10 56 16 64L34 84V22C34 8 52 8 52 22V74V12C52 -2 70 -2 70 12V74V18C70 4 88 4 88 18V78V34C88 22 104 22 104 34V120C104 136 98 148 94 156V210Z'
         className='d-edge'
-        style={fill('rubber')}
+        style={fill(material)}
       />
     ))}
   </g>
@@ -59,30 +31,9 @@ const meter = (
 )
 
 const drawings: Readonly<Record<string, ReactNode>> = {
-  'earth-lead': (
-    <g>
-      <Cable d='M150 130C260 130 250 220 360 210C460 200 440 120 560 130' material='copper' width={16} />
-      <Clamp x={64} y={36} />
-      <g transform='translate(0 6)'>
-        <Clamp x={306} y={66} />
-      </g>
-      <Clamp x={540} y={36} />
-    </g>
-  ),
-  'bond-lead': (
-    <g>
-      <Cable d='M160 130C280 130 300 210 400 190C440 182 450 130 500 130' material='copper' width={13} />
-      <Clamp x={80} y={36} />
-      <Clamp x={480} y={36} />
-    </g>
-  ),
-  'isolation-earth': (
-    <g>
-      <Cable d='M160 130C280 130 300 210 400 190C440 182 450 130 500 130' material='copper' width={16} />
-      <Clamp x={80} y={36} />
-      <Clamp x={480} y={36} />
-    </g>
-  ),
+  ...leadDrawings,
+  ...toolDrawings,
+  ...wornDrawings,
   'earth-rod': (
     <g>
       <path d='M60 120H540L590 129L540 138H60Z' className='d-edge' style={fill('copper')} />
@@ -134,9 +85,9 @@ const drawings: Readonly<Record<string, ReactNode>> = {
       <path d='M118 160l-14 -60M482 160l14 -60' className='d-heavy' />
     </g>
   ),
-  'lv-gloves': glove,
-  'switching-gloves': glove,
-  'work-gloves': glove,
+  'lv-gloves': glove('rubber'),
+  'switching-gloves': glove('rubber'),
+  'work-gloves': glove('wood'),
   boots: (
     <g>
       {[0, 210].map((x) => (
@@ -273,7 +224,7 @@ const drawings: Readonly<Record<string, ReactNode>> = {
 interface GearDrawingProps {
   readonly type: string
   readonly name: string
-  /** What looks at this item told, by the names of the catalogue; nothing of it shows before. */
+  /** What looks at this item told, by `findFinding`; nothing of it shows before. */
   readonly seen: readonly string[]
 }
 

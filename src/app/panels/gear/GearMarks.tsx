@@ -3,98 +3,11 @@
  * that the drawing gives no verdict. Keyed by type and by the name of the finding; places are those of GearDrawing.
  */
 import type { ReactNode } from 'react'
-
-/** Along the turn of a group, so that each finding is written once and lies where it is needed. */
-const put = (x: number, y: number, turn: number, what: ReactNode) => (
-  <g transform={`translate(${x} ${y}) rotate(${turn})`}>{what}</g>
-)
-
-const crack = (x: number, y: number, turn = 0, size = 1) =>
-  put(x, y, turn, <path d='M-26 0L-14 5L-6 -4L4 4L13 -3L26 2' className='d-wire' transform={`scale(${size})`} />)
-const cut = (x: number, y: number, turn = 0, length = 30) =>
-  put(
-    x,
-    y,
-    turn,
-    <path
-      d={`M${-length} 0Q0 -7 ${length} 0Q0 7 ${-length} 0Z`}
-      className='d-edge'
-      style={{ fill: 'var(--m-steel)' }}
-    />,
-  )
-const hole = (x: number, y: number, r = 6) => (
-  <g>
-    <circle cx={x} cy={y} r={r} style={{ fill: 'var(--ink)' }} />
-    <circle cx={x} cy={y} r={r + 4} className='d-thin' style={{ fill: 'none' }} />
-  </g>
-)
-const stain = (x: number, y: number, material: string, size = 1) => (
-  <path
-    transform={`translate(${x} ${y}) scale(${size})`}
-    d='M-34 2C-30 -16 -8 -20 6 -14C22 -20 38 -8 32 6C28 20 6 16 -4 20C-20 22 -38 16 -34 2Z'
-    style={{ fill: `var(--m-${material})`, opacity: 0.75 }}
-  />
-)
-const strokes = (x: number, y: number, turn: number, count: number, length: number) =>
-  put(
-    x,
-    y,
-    turn,
-    <path
-      d={Array.from(
-        { length: count },
-        (_, i) => `M${(i - (count - 1) / 2) * 9} ${(i % 3) * 3}v${length - (i % 2) * 5}`,
-      ).join('')}
-      className='d-thin'
-    />,
-  )
-const specks = (x: number, y: number, wide: number, high: number, material: string) => (
-  <g style={{ fill: `var(--m-${material})`, stroke: 'var(--ink)', strokeWidth: 0.75 }}>
-    {Array.from({ length: 14 }, (_, i) => (
-      <circle
-        key={i}
-        cx={x + (((i * 37) % 100) / 100 - 0.5) * wide}
-        cy={y + (((i * 61) % 100) / 100 - 0.5) * high}
-        r={2 + (i % 3)}
-      />
-    ))}
-  </g>
-)
-/** Strands that stand off. */
-const fray = (x: number, y: number, turn = 0, material = 'copper') =>
-  put(
-    x,
-    y,
-    turn,
-    <path
-      d='M-30 0C-12 -18 12 -18 30 0M-30 0C-12 -8 12 -8 30 0M-30 0C-12 18 12 18 30 0M-30 0C-12 8 12 8 30 0M-8 -12L-14 -28M6 -13L14 -30M2 12L8 27'
-      style={{ fill: 'none', stroke: `var(--m-${material})`, strokeWidth: 3.5 }}
-    />,
-  )
-const drops = (x: number, y: number) => (
-  <g style={{ fill: 'var(--m-water)', stroke: 'var(--ink)', strokeWidth: 0.75 }}>
-    {[0, 1, 2, 3, 4].map((i) => (
-      <path
-        key={i}
-        transform={`translate(${x + (i - 2) * 26} ${y + (i % 2) * 18})`}
-        d='M0 -12C6 -3 7 1 7 4A7 7 0 0 1 -7 4C-7 1 -6 -3 0 -12Z'
-      />
-    ))}
-  </g>
-)
-/** Where something ought to be and is not. */
-const gone = (x: number, y: number, width: number, height: number) => (
-  <rect
-    x={x}
-    y={y}
-    width={width}
-    height={height}
-    style={{ fill: 'var(--paper)', stroke: 'var(--ink)', strokeWidth: 1.5, strokeDasharray: '6 5' }}
-  />
-)
-const swelling = (x: number, y: number, material: string, turn = 0) =>
-  put(x, y, turn, <ellipse rx='34' ry='17' className='d-edge' style={{ fill: `var(--m-${material})` }} />)
-const mud = (x: number, y: number, size = 1) => stain(x, y, 'soil', size)
+import { endPlaces } from './leadDrawings'
+import { endMarks, leadMarks } from './leadMarks'
+import { crack, cut, drops, fray, gone, hole, mud, put, specks, stain, strokes, swelling } from './markParts'
+import { toolMarks } from './toolMarks'
+import { wornMarks } from './wornMarks'
 
 const gloveMarks = {
   'ozone-cracks': (
@@ -108,53 +21,10 @@ const gloveMarks = {
   swelling: swelling(196, 160, 'rubber', 12),
   'talc-marks': specks(195, 150, 60, 80, 'aluminium'),
 }
-const jacket = {
-  'cut-jacket': cut(300, 190, -16, 24),
-  'worn-jaw': <path d='M88 92q12 14 26 -2' className='d-heavy' style={{ stroke: 'var(--paper)' }} />,
-}
-
 const marks: Readonly<Record<string, Readonly<Record<string, ReactNode>>>> = {
-  'earth-lead': {
-    ...jacket,
-    'bird-caged-strands': fray(470, 168, 40),
-    'green-strands': stain(172, 130, 'leaf', 0.6),
-    'swollen-jacket': swelling(300, 196, 'copper', -20),
-    'worn-jaw': <path d='M94 92q12 14 26 -2' className='d-heavy' style={{ stroke: 'var(--paper)' }} />,
-    'bent-eye': put(
-      106,
-      184,
-      38,
-      <path d='M0 -26V8a10 10 0 1 0 .1 0' style={{ fill: 'none', stroke: 'var(--ink)', strokeWidth: 6 }} />,
-    ),
-    'cross-thread': strokes(106, 145, 62, 6, 16),
-    'jaw-oxide': stain(106, 88, 'steel', 0.5),
-    'painted-earth-seat': stain(582, 86, 'leaf', 0.7),
-    'loose-swivel': (
-      <g>
-        {gone(560, 132, 44, 16)}
-        <path d='M556 150q26 16 52 0' className='d-wire' />
-      </g>
-    ),
-    'cracked-ferrule': crack(168, 128, 70, 0.7),
-    'scuffed-jacket': strokes(360, 198, 60, 7, 14),
-    'mud-on-clamps': mud(580, 122, 0.8),
-  },
-  'bond-lead': {
-    ...jacket,
-    'bared-end': fray(160, 132, 10),
-    'worn-jaw': <path d='M110 92q12 14 26 -2' className='d-heavy' style={{ stroke: 'var(--paper)' }} />,
-    'paint-specks': specks(360, 190, 120, 24, 'leaf'),
-  },
-  'isolation-earth': {
-    'loose-boss': (
-      <g>
-        {gone(500, 138, 42, 14)}
-        <path d='M494 156q26 16 52 0' className='d-wire' />
-      </g>
-    ),
-    'missing-lead': gone(470, 30, 100, 168),
-    'scuffed-jacket': strokes(330, 184, 60, 7, 14),
-  },
+  ...leadMarks,
+  ...toolMarks,
+  ...wornMarks,
   'earth-rod': {
     bent: (
       <g>
@@ -347,11 +217,18 @@ const marks: Readonly<Record<string, Readonly<Record<string, ReactNode>>>> = {
   },
 }
 
-/** @param seen names of what looks at the item told */
+function Mark({ type, finding }: { readonly type: string; readonly finding: string }) {
+  const [name = '', end] = finding.split('@')
+  const place = end === undefined ? undefined : endPlaces[type]?.[end]
+  if (place === undefined) return marks[type]?.[name]
+  return <g transform={`translate(${place.x} ${place.y}) scale(${place.size})`}>{endMarks[name]}</g>
+}
+
+/** @param seen findings of looks at the item, by `findFinding` */
 export const GearMarks = ({ type, seen }: { type: string; seen: readonly string[] }) => (
   <g>
-    {seen.map((id) => (
-      <g key={id}>{marks[type]?.[id]}</g>
+    {seen.map((finding) => (
+      <Mark key={finding} type={type} finding={finding} />
     ))}
   </g>
 )

@@ -3,6 +3,7 @@ import type { Belief, Evidence, ItemBelief } from '../../../engine'
 import { type Speaker, say, timeOfDay } from '../../../text'
 import { lettersOf } from '../site/lettersOf'
 import { chooseThing } from '../../stores/viewStore'
+import { findFinding } from './findFinding'
 import { GearDrawing } from './GearDrawing'
 import { judge, turnOver } from './turnOver'
 
@@ -66,11 +67,9 @@ export function ItemSheet({ item, next, belief, speaker }: ItemSheetProps) {
   )
 }
 
-/** Names of the findings of all looks: the last part of what each of them says. */
-const seenOn = ({ type, evidence }: ItemBelief): readonly string[] => {
-  const start = `gear.${type}.look.`
-  return [...new Set(evidence.flatMap(({ says }) => (says.startsWith(start) ? [says.slice(start.length)] : [])))]
-}
+const seenOn = ({ evidence }: ItemBelief): readonly string[] => [
+  ...new Set(evidence.flatMap((it) => findFinding(it) ?? [])),
+]
 
 function Tag({ item, speaker }: { item: ItemBelief; speaker: Speaker }) {
   return (

@@ -11,7 +11,7 @@ import { touch } from '../touching'
 export const fitCover: Action = {
   id: 'fit-cover',
   covers: ['A62', 'A63'],
-  withTypes: ['pole-cover'],
+  withTypes: ['blanket', 'pole-cover'],
   values: {
     from: { kind: 'number', unit: 'metre', low: 0.5, high: 8.4, step: 0.1 },
     to: { kind: 'number', unit: 'metre', low: 0.5, high: 8.4, step: 0.1 },

@@ -6,6 +6,7 @@ import { secondsToTarp } from '../fetching'
 import { thingIn } from '../orderValues'
 import { refuse } from '../refuse'
 import { wearables } from '../things'
+import { isOnHands, isOnLegs } from './wear'
 
 export const takeOff: Action = {
   id: 'take-off',
@@ -16,10 +17,11 @@ export const takeOff: Action = {
     if (!person.wears.includes(thingIn(order))) return refuse(order, 'not-worn')
     const part = gearTypeOf(site, thingIn(order)).worn
     if (part === 'body' && person.strapped) return refuse(order, 'strapped')
-    return part === 'feet' && isAloft(person) ? refuse(order, 'not-on-ground') : undefined
+    const over = person.wears.find((id) => gearTypeOf(site, id).worn === `over-${part}`)
+    if (over !== undefined) return refuse(order, 'under-another', { item: over })
+    return isOnLegs(part) && isAloft(person) ? refuse(order, 'not-on-ground') : undefined
   },
-  takes: (site, order) =>
-    (gearTypeOf(site, thingIn(order)).worn === 'hands' ? 10 : 40) + secondsToTarp(site, order.who),
+  takes: (site, order) => (isOnHands(gearTypeOf(site, thingIn(order)).worn) ? 10 : 40) + secondsToTarp(site, order.who),
   apply: (site, order) => {
     const id = thingIn(order)
     const isAway = requirePerson(site, order.who).place.kind === 'switch'

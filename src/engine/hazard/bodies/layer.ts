@@ -56,10 +56,15 @@ interface Sheet {
 function sheetOf(type: string, contact: ContactValues): Sheet | undefined {
   switch (type) {
     case 'boots':
+    case 'overshoes':
       return { as: 'boot', made: contact.sole }
     case 'lv-gloves':
     case 'switching-gloves':
+    case 'sleeves':
       return { as: 'glove', made: contact.glove }
+    case 'insulating-platform':
+      return { as: 'cover', made: contact.sole }
+    case 'blanket':
     case 'pole-cover':
       return { as: 'cover', made: contact.cover }
     case 'lv-guard':
@@ -69,12 +74,13 @@ function sheetOf(type: string, contact: ContactValues): Sheet | undefined {
   }
 }
 
-/** What is a plain resistance: sticks and testers; all else counts as leather. */
+/** What is a plain resistance: sticks and testers; all else counts as leather, or as nothing where it has a hole. */
 function plainOhm(type: string, { contact, weather }: Scenario, is: Parameters): number {
   const stick = weather.rain ? (contact.wetStickLeakage ?? contact.stickLeakage) : contact.stickLeakage
   if (type === 'operating-stick' || type === 'hv-detector') return numberOr(is['leakage'], stick)
   if (type === 'lv-tester') return is['leadsWhole'] === false ? 0 : stick
-  return contact.leather
+  // A hole, or a wire through the palm: the hand itself touches.
+  return is['whole'] === false ? 0 : contact.leather
 }
 
 function conductsOf(is: Parameters, limb: Limb): number | undefined {

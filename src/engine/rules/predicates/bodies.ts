@@ -45,7 +45,7 @@ const offBarePole: SitePredicate = {
 }
 
 function isCovered(site: Site, contact: Contact): boolean {
-  return contact.through.some((id) => requireItem(site, id).type === 'pole-cover')
+  return contact.through.some((id) => ['blanket', 'pole-cover'].includes(requireItem(site, id).type))
 }
 
 /** Both ends of some bond are on. */

@@ -2,6 +2,7 @@ import { createElement } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { expect, test } from 'vitest'
 import { gearCatalogue } from '../../../../src/engine'
+import { findFinding } from '../../../../src/app/panels/gear/findFinding'
 import { GearDrawing } from '../../../../src/app/panels/gear/GearDrawing'
 
 const drawn = (type: string, seen: readonly string[]): string =>
@@ -9,7 +10,9 @@ const drawn = (type: string, seen: readonly string[]): string =>
 
 const visible = [...gearCatalogue.values()].map(({ id, defects }) => ({
   type: id,
-  ids: defects.filter(({ foundBy }) => foundBy === 'look').map((it) => it.id),
+  ids: defects.flatMap(({ foundBy, evidence, end }) => {
+    return foundBy === 'look' ? (findFinding({ says: evidence, values: end === undefined ? {} : { end } }) ?? []) : []
+  }),
 }))
 
 test('whatever a look can find changes the drawing of its item, each in a way of its own', () => {
@@ -19,7 +22,22 @@ test('whatever a look can find changes the drawing of its item, each in a way of
     expect(new Set(pictures).size, `${type}: ${ids.join(', ')}`).toBe(ids.length + 1)
     findings += ids.length
   }
-  expect(findings).toBeGreaterThan(80)
+  expect(findings).toBeGreaterThan(170)
+})
+
+test('every type has a sketch of its own', () => {
+  const blank = drawn('nothing', []).replace('nothing', '')
+  for (const { type } of visible) expect(drawn(type, []).replace(type, ''), type).not.toBe(blank)
+})
+
+test('what is wrong with one clamp of a lead is drawn at that clamp', () => {
+  const places = ['1', '2', '3'].map((end) => {
+    const [, at] =
+      /translate\(([^)]+)\)[^>]*>(?:<path[^>]*d="M22 54)/.exec(drawn('earth-lead', [`worn-jaw@${end}`])) ?? []
+    return Number(at?.split(' ')[0])
+  })
+  expect(places[0]).toBeLessThan(places[1]!)
+  expect(places[1]).toBeLessThan(places[2]!)
 })
 
 test('two findings on one item are both drawn', () => {
