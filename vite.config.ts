@@ -7,6 +7,7 @@ import { packedJson } from './.ci/packedJson.mjs'
 import { writeEngineDigest } from './.ci/digest.mjs'
 import { folderCards } from './.ci/folderCards.mjs'
 import { offlineApp } from './.ci/offlineApp.mjs'
+import { recordedRuns } from './.ci/recordedRuns.mjs'
 import { sharedWorkers } from './.ci/sharedWorkers.mjs'
 
 /** The engine's digest is a generated module; it is written before anything reads it. */
@@ -28,6 +29,7 @@ export default defineConfig({
     engineDigest(),
     folderCards(),
     packedJson(),
+    recordedRuns(),
     sharedWorkers(),
     offlineApp(),
     react(),

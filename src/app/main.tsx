@@ -22,7 +22,7 @@ import { jobStore } from './stores/jobStore'
 import { hasKeptJob } from './stores/keptJob'
 import { keepAppOffline } from './stores/offlineStore'
 import { settingsStore } from './stores/settingsStore'
-import { viewStore } from './stores/viewStore'
+import { goTo, viewStore } from './stores/viewStore'
 
 const place = document.getElementById('app')
 if (!place) throw new Error('index.html has no element #app')
@@ -34,9 +34,12 @@ addEventListener('afterprint', () => applyTheme(settingsStore.getState().theme))
 
 const showAddress = () => writeAddress(jobStore.getState().head, viewStore.getState().place)
 const address = readAddress(location.hash)
+const openOffice = () => address.place === 'office' && goTo('office')
+openOffice()
 if (hasKeptJob() || address.scenario !== undefined)
   startWithFolder((folder) => {
     folder.startFromAddress(address)
+    openOffice()
     // What could not be opened is not asked for again.
     showAddress()
   })

@@ -34,14 +34,22 @@ export function App() {
 }
 
 const loadFigures = () => import('./figures/FiguresPlace')
+const loadOffice = () => import('./office/OfficePlace')
 
 function Place() {
   const place = useStore(viewStore, (view) => view.place)
   const isOpen = useStore(jobStore, (job) => job.head !== null)
   const { folder, isStarting } = useStore(folderStore)
+  const isSealed = useStore(assessStore, (assessment) => assessment.phase === 'running')
   if (place === 'figures') return <Fetched load={loadFigures} props={{}} meanwhile={null} />
+  // What is wrong with the gear stands there: nothing for a scored run.
+  if (place === 'office' && !isSealed) return <Fetched load={loadOffice} props={{}} meanwhile={null} />
   if (isStarting) return <main className='sheetpage' />
-  return folder && isOpen && place !== 'depot' ? <folder.JobPlace place={place} /> : <DepotPlace />
+  return folder && isOpen && place !== 'depot' && place !== 'office' ? (
+    <folder.JobPlace place={place} />
+  ) : (
+    <DepotPlace />
+  )
 }
 
 function Banners() {

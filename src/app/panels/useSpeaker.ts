@@ -8,7 +8,8 @@ import { jobStore } from '../stores/jobStore'
 export function useSpeaker(): Speaker {
   const scenario = useStore(jobStore, (job) => job.head?.scenario ?? '')
   const pack = useStore(jobStore, (job) => job.head?.pack ?? '')
-  return useMemo(() => speakerOf(scenario, pack), [scenario, pack])
+  const own = useStore(jobStore, (job) => job.head?.own)
+  return useMemo(() => speakerOf(scenario, pack), [scenario, pack, own])
 }
 
 export const speakerOf = (scenario: string, pack: string): Speaker =>

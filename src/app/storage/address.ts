@@ -34,6 +34,8 @@ export function writeAddress(head: Head | null, place: string): void {
     parts.set('purpose', head.purpose)
     parts.set('place', place)
   }
+  // It belongs to no job.
+  if (place === 'office') parts.set('place', place)
   const hash = parts.toString()
   history.replaceState(null, '', `${location.pathname}${location.search}${hash && `#${hash}`}`)
 }

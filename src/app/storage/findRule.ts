@@ -1,14 +1,16 @@
 /** A rule of a pack by its id. */
 import type { PackRule } from '../../engine'
-import { requirePack } from './library'
+import { packText, requirePack } from './library'
 
+/** By the text of the pack: two editions may have one id. */
 const byPack = new Map<string, ReadonlyMap<string, PackRule>>()
 
 export function findRule(pack: string, id: string): PackRule | undefined {
-  let rules = byPack.get(pack)
+  const text = packText(pack)
+  let rules = byPack.get(text)
   if (!rules) {
     rules = new Map(requirePack(pack).rules.map((rule) => [rule.id, rule]))
-    byPack.set(pack, rules)
+    byPack.set(text, rules)
   }
   return rules.get(id)
 }

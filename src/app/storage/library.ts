@@ -50,27 +50,51 @@ export function scenarioFiles(): Readonly<Record<string, string>> {
   return Object.fromEntries([...texts, ...[...clean].map(([id, text]) => [`${id}/runs/clean.json`, text] as const)])
 }
 
+/** A scenario or a pack of one's own in place of the shelf's of that id, for one job: their texts as a file has them. */
+export interface OwnEdition {
+  readonly kind: 'scenario' | 'pack'
+  readonly id: string
+  readonly file: string
+  readonly words: string
+}
+
+let own: OwnEdition | undefined
+
+/** From now on this one is read, wherever something of that id is asked for; nothing: what is on the shelf. */
+export function layEdition(edition: OwnEdition | undefined): void {
+  own = edition
+}
+
+const findOwn = (kind: OwnEdition['kind'], id: string): OwnEdition | undefined =>
+  own?.kind === kind && own.id === id ? own : undefined
+
+/** File and words as they came with this build, whatever is laid over them; empty where there are none. */
+export function shippedTexts(kind: OwnEdition['kind'], id: string): readonly [file: string, words: string] {
+  const [files, words] = kind === 'pack' ? [packs, wordsOfPack] : [scenarios, wordsOfScenario]
+  return [files.get(id) ?? '', words.get(id) ?? '']
+}
+
 export const scenarioIds = [...scenarios.keys()].sort()
 export const packIds = [...packs.keys()].sort()
 
 export function requireScenario(id: string): ScenarioBase {
-  const read = readScenario(scenarios.get(id) ?? '')
+  const read = readScenario(scenarioText(id))
   if (!read.ok) throw new Error(`scenario ${id}: ${read.issues.map((it) => `${it.path} ${it.found}`).join('; ')}`)
   return read.value
 }
 
 export function requirePack(id: string): Pack {
-  const read = readPack(packs.get(id) ?? '')
+  const read = readPack(packText(id))
   if (!read.ok) throw new Error(`pack ${id}: ${read.issues.map((it) => `${it.path} ${it.found}`).join('; ')}`)
   return read.value
 }
 
-export const scenarioText = (id: string): string => scenarios.get(id) ?? ''
-export const packText = (id: string): string => packs.get(id) ?? ''
+export const scenarioText = (id: string): string => findOwn('scenario', id)?.file ?? scenarios.get(id) ?? ''
+export const packText = (id: string): string => findOwn('pack', id)?.file ?? packs.get(id) ?? ''
 export const cleanRunText = (id: string): string | undefined => clean.get(id)
 
-export const scenarioWordsOf = (id: string): Words => wordsIn(wordsOfScenario.get(id))
-export const packWordsOf = (id: string): Words => wordsIn(wordsOfPack.get(id))
+export const scenarioWordsOf = (id: string): Words => wordsIn(findOwn('scenario', id)?.words ?? wordsOfScenario.get(id))
+export const packWordsOf = (id: string): Words => wordsIn(findOwn('pack', id)?.words ?? wordsOfPack.get(id))
 
 /** Words that came with the build were checked by its tests. */
 function wordsIn(text: string | undefined): Words {

@@ -1,6 +1,6 @@
 /** A job from its head and its orders: what the open job, the grader and the records all start from. */
 import { type OpenTimeline, type Order, type Part, drawScenario, extendTimeline, openTimeline } from '../../engine'
-import { requireScenario } from './library'
+import { type OwnEdition, layEdition, requireScenario } from './library'
 import { prepareSite } from './prepareSite'
 
 interface Head {
@@ -8,9 +8,11 @@ interface Head {
   readonly seed: number
   readonly purpose: 'practise' | 'assess'
   readonly startsAt: string
+  readonly own?: OwnEdition
 }
 
 export function beginJob(head: Head): OpenTimeline {
+  layEdition(head.own)
   const scenario = drawScenario(requireScenario(head.scenario), head.seed, head.purpose)
   return openTimeline(
     scenario,

@@ -1,6 +1,6 @@
 /** The head of a job from what was chosen at the Depot. */
 import { english, makeSpeaker } from '../../text'
-import { packIds, packWordsOf, requirePack, scenarioWordsOf } from '../storage/library'
+import { type OwnEdition, layEdition, packIds, packWordsOf, requirePack, scenarioWordsOf } from '../storage/library'
 import type { JobHead, Purpose } from './jobStore'
 import { findName, settingsStore } from './settingsStore'
 
@@ -14,8 +14,9 @@ export function headFor(
   scenario: string,
   seed: number,
   purpose: Purpose,
-  choice: { pack?: string; startsAt?: string; person?: string } = {},
+  choice: { pack?: string; startsAt?: string; person?: string; own?: OwnEdition } = {},
 ): JobHead {
+  layEdition(choice.own)
   const pack = choice.pack ?? packIds[0] ?? ''
   return {
     scenario,
@@ -26,5 +27,6 @@ export function headFor(
     packName: packNameOf(pack),
     startsAt: choice.startsAt ?? 'beginning',
     person: choice.person ?? findName(settingsStore.getState()) ?? '',
+    ...(choice.own && { own: choice.own }),
   }
 }

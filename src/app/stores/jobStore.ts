@@ -4,6 +4,7 @@
  */
 import { createStore } from 'zustand/vanilla'
 import type { Belief } from '../../engine'
+import type { OwnEdition } from '../storage/library'
 
 export type Purpose = 'practise' | 'assess'
 
@@ -17,6 +18,8 @@ export interface JobHead {
   readonly startsAt: string
   /** Name of who works, as they gave it. */
   readonly person: string
+  /** From the drawing office: practised on in place of the shelf's. */
+  readonly own?: OwnEdition
 }
 
 /** One act that somebody is busy with, or has done. Nothing of its outcome. */

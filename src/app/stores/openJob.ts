@@ -1,7 +1,7 @@
 /** Opens a job: from the start, from a prepared site, or where it was left. */
 import { type OpenTimeline, type Order, engineVersion, extendTimeline } from '../../engine'
 import { speakAs } from '../../text'
-import { packWordsOf } from '../storage/library'
+import { layEdition, packWordsOf } from '../storage/library'
 import { beginJob } from '../storage/replayJob'
 import { hold, requireHeld } from './held'
 import { type JobHead, jobStore, noJob } from './jobStore'
@@ -65,6 +65,7 @@ export function resumeSaved(): 'resumed' | 'aside' | 'nothing' {
 
 export function leaveJob(): void {
   forgetJob()
+  layEdition(undefined)
   speakAs(null)
   hold(null)
   jobStore.setState(noJob)

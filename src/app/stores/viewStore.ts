@@ -6,8 +6,8 @@ import { createStore } from 'zustand/vanilla'
 import type { Draft } from './orders'
 
 export const places = ['depot', 'job-sheet', 'gear', 'site', 'debrief'] as const
-/** `figures` belongs to no job: it is reached from the Depot. */
-export type PlaceName = (typeof places)[number] | 'figures'
+/** `figures` and `office` belong to no job: they are reached from the Depot. */
+export type PlaceName = (typeof places)[number] | 'figures' | 'office'
 
 export interface View {
   readonly place: PlaceName
@@ -19,6 +19,8 @@ export interface View {
   readonly node: string
   /** Action sheet: closed, or open with the act that is being filled in. */
   readonly sheet: { readonly act: string | null } | null
+  /** The slip with the acts was put away, until something is chosen. */
+  readonly isSlipAway: boolean
   readonly folded: readonly string[]
   readonly dialog: 'caution' | 'settings' | 'keys' | 'hint' | null
   /** Next card of the plan. */
@@ -40,6 +42,7 @@ const start: View = {
   thing: null,
   node: 'crew',
   sheet: null,
+  isSlipAway: false,
   folded: [],
   dialog: null,
   card: 0,
@@ -56,7 +59,7 @@ const set = viewStore.setState
 
 export const goTo = (place: PlaceName): void => set({ place, sheet: null })
 
-export const choosePersons = (persons: readonly string[]): void => set({ persons, sheet: null })
+export const choosePersons = (persons: readonly string[]): void => set({ persons, sheet: null, isSlipAway: false })
 
 export function markPerson(id: string): void {
   const { persons } = viewStore.getState()
@@ -71,11 +74,19 @@ export function togglePerson(id: string): void {
 }
 
 export const chooseThing = (thing: string | null, node: string = thing ?? 'crew'): void =>
-  set({ thing, node, sheet: null })
+  set({ thing, node, sheet: null, isSlipAway: false })
 
-export const openSheet = (act: string | null = null): void => set({ sheet: { act } })
+export const openSheet = (act: string | null = null): void => set({ sheet: { act }, isSlipAway: false })
 
 export const closeSheet = (): void => set({ sheet: null })
+
+export const putSlipAway = (): void => set({ sheet: null, isSlipAway: true })
+
+export const takeSlip = (): void => set({ isSlipAway: false })
+
+/** The slip lies beside the picture: something is pointed at, and it was not put away. */
+export const isSlipOut = ({ thing, node, isSlipAway }: View): boolean =>
+  !isSlipAway && (thing !== null || node === 'crew')
 
 /** How many acts *again* can find. */
 const remembered = 8

@@ -4,7 +4,7 @@
  */
 import * as v from 'valibot'
 import type { Pack } from '../../engine'
-import { boolean, choice, date, id, list, numberChoice, optional, record, shape, text } from '../shape'
+import { boolean, choice, date, id, list, number, numberChoice, optional, record, shape, text } from '../shape'
 
 export const packFormat = 'earths-on/rule-pack'
 export const packVersion = 1
@@ -32,6 +32,9 @@ const file = shape({
   onCritical: choice('goOn', 'stop'),
   planOnSite: boolean(),
   elements: list(id(), 1, 60),
+  floors: optional(
+    record(shape({ majors: optional(number(0, 100)), minorsKept: optional(number(0, 1)) }), 'floors by element'),
+  ),
   rules: list(rule, 0, 1000),
 })
 

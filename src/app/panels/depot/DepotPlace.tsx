@@ -52,6 +52,9 @@ export function DepotPlace() {
         <button type='button' className='btn gap' onClick={() => goTo('figures')}>
           {say('depot.figures')}
         </button>
+        <button type='button' className='btn gap' disabled={isSealed} onClick={() => goTo('office')}>
+          {say('depot.office')}
+        </button>
       </section>
       <section className='stack scroll' tabIndex={0} aria-label={say('depot.scenarios')}>
         <h2 className='sec'>{say('depot.scenarios')}</h2>

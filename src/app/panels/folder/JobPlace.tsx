@@ -8,7 +8,7 @@ import { GearPlace } from '../gear/GearPlace'
 import { JobSheetPlace } from '../jobSheet/JobSheetPlace'
 import { SitePlace } from '../site/SitePlace'
 
-export function JobPlace({ place }: { place: Exclude<PlaceName, 'depot' | 'figures'> }) {
+export function JobPlace({ place }: { place: Exclude<PlaceName, 'depot' | 'figures' | 'office'> }) {
   const isAssessed = useStore(jobStore, (job) => job.head?.purpose === 'assess')
   if (place === 'job-sheet') return <JobSheetPlace />
   if (place === 'gear') return <GearPlace />

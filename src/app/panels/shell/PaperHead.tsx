@@ -13,7 +13,7 @@ export function PaperHead() {
     <div className='paperhead'>
       <div className='printbrand'>
         <BrandMark /> <b>{say('app.name')}</b>
-        <span>{place === 'figures' ? say('block.figures') : say(`app.${place}`)}</span>
+        <span>{place === 'figures' || place === 'office' ? say(`block.${place}`) : say(`app.${place}`)}</span>
       </div>
       {pack !== '' && <p className='printcaution'>{cautionOf(pack)}</p>}
       <p className='printcaution'>{say('app.caution.full')}</p>

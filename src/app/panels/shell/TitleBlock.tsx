@@ -28,8 +28,8 @@ export function TitleBlock() {
       <Field
         label={say('block.sheet')}
         value={
-          place === 'figures'
-            ? say('block.figures')
+          place === 'figures' || place === 'office'
+            ? say(`block.${place}`)
             : say('block.sheetOf', { number: places.indexOf(place) + 1, total: places.length })
         }
       />
