@@ -12,6 +12,7 @@ export const engineLayers = [
   'actions',
   'timeline',
   'rules',
+  'demonstration',
   'debrief',
 ]
 

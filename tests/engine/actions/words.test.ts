@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { actions, facts, type Evidence } from '../../../src/engine'
 import { english } from '../../../src/text'
 import { recorded, before } from '../../support/cleanStages'
-import { recordedRuns } from '../../support/record/runs'
+import { marrowBendRuns } from '../../support/record/runs/marrowBend'
 
 interface WordsFile {
   readonly words: Readonly<Record<string, string>>
@@ -22,7 +22,7 @@ const placeholders = (sentence: string): readonly string[] =>
 const named = (sentence: string): readonly (readonly [string, string])[] =>
   [...sentence.matchAll(/\{(\w+):(thing|person|choice)\}/g)].map((it) => [it[1]!, it[2]!] as const)
 
-const everything: readonly Evidence[] = recordedRuns.flatMap(({ name }) => recorded(name).end.evidence)
+const everything: readonly Evidence[] = marrowBendRuns.flatMap(({ name }) => recorded(name).end.evidence)
 
 describe('words', () => {
   test('each action has a name', () => {

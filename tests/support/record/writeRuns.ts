@@ -1,45 +1,44 @@
-/** Records every run anew: plays its policy, grades it, writes the file, prints what a person should look over. */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { actions, drawScenario, engineVersion, judgeRun, runTimeline, type Timeline } from '../../../src/engine'
+/**
+ * Records runs anew: plays them, grades them, writes the files, prints what a person should look over.
+ * `npm run record -- [scenario/]run …`: only those; a scenario's name alone: all of it; `--orders-only` leaves the grading out.
+ */
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { actions, demonstrate, drawScenario, engineVersion, judgeRun, type Timeline } from '../../../src/engine'
 import { digestOf } from '../../../src/files/digest'
-import { readPack } from '../../../src/files/rulePack/read'
-import type { Run } from '../../../src/files/run/run'
 import { readRun } from '../../../src/files/run/read'
+import type { Run } from '../../../src/files/run/run'
 import { writeRun } from '../../../src/files/run/write'
 import { coverageTable } from '../coverage'
-import { marrowBendBase, marrowBendText } from '../marrowBend'
 import { expectationOf, summaryOf } from './expectation'
-import { recordedRuns, type RecordedRun } from './runs'
+import type { RecordedRun } from './recordedRun'
+import { runsOf } from './runs'
+import { packOf, packText, scenarioBase, scenarioText } from './shelf'
 
-const folder = new URL('../../../scenarios/marrow-bend/runs/', import.meta.url)
-const usualPack = 'concrete-rod'
-const packTextOf = (id: string): string =>
-  readFileSync(new URL(`../../../scenarios/packs/${id}/pack.json`, import.meta.url), 'utf8')
-
+const folder = new URL('../../../scenarios/', import.meta.url)
 const wanted = process.argv.slice(2).filter((it) => !it.startsWith('--'))
 const isGraded = !process.argv.includes('--orders-only')
 
-mkdirSync(folder, { recursive: true })
-writeFileSync(new URL('../coverage.md', folder), coverageTable())
-for (const each of recordedRuns) if (wanted.length === 0 || wanted.includes(each.name)) write(each)
+const isWanted = (slug: string, name: string): boolean =>
+  wanted.length === 0 || [slug, name, `${slug}/${name}`].some((it) => wanted.includes(it))
 
-function write({ name, seed, about, play, pack: packId = usualPack }: RecordedRun): void {
-  const packText = packTextOf(packId)
-  const base = marrowBendBase()
-  const scenario = drawScenario(base, seed, 'practise')
-  const orders = play(scenario).orders()
-  const timeline = runTimeline(scenario, orders)
-  const read = readPack(packText)
-  if (!read.ok) throw new Error(JSON.stringify(read.issues))
-  const result = isGraded ? judgeRun(timeline, read.value, { sweep: true }) : undefined
+writeFileSync(new URL('marrow-bend/coverage.md', folder), coverageTable())
+for (const [slug, runs] of Object.entries(runsOf)) {
+  for (const run of runs) if (isWanted(slug, run.name)) write(slug, run)
+}
+
+function write(slug: string, { name, seed, purpose = 'practise', about, conduct, pack: packId }: RecordedRun): void {
+  const base = scenarioBase(slug)
+  const pack = packOf(packId)
+  const { timeline, orders } = demonstrate(drawScenario(base, seed, purpose), pack, conduct?.())
+  const result = isGraded ? judgeRun(timeline, pack, { sweep: true }) : undefined
   const run: Run = {
     scenario: base.id,
-    scenarioDigest: digestOf(JSON.parse(marrowBendText())),
+    scenarioDigest: digestOf(JSON.parse(scenarioText(slug))),
     pack: packId,
-    packDigest: digestOf(JSON.parse(packText)),
+    packDigest: digestOf(JSON.parse(packText(packId))),
     engine: engineVersion,
     seed,
-    purpose: 'practise',
+    purpose,
     startsAt: 'beginning',
     orders,
     ...(result && { expect: expectationOf(result) }),
@@ -47,8 +46,9 @@ function write({ name, seed, about, play, pack: packId = usualPack }: RecordedRu
   const text = writeRun(run, actions)
   const again = readRun(text, actions, base)
   if (!again.ok) throw new Error(`${name}: ${JSON.stringify(again.issues.slice(0, 5))}`)
-  writeFileSync(new URL(`${name}.json`, folder), text)
-  console.log(`\n${name}: ${about}`)
+  mkdirSync(new URL(`${slug}/runs/`, folder), { recursive: true })
+  writeFileSync(new URL(`${slug}/runs/${name}.json`, folder), text)
+  console.log(`\n${slug}/${name}: ${about}`)
   console.log(outline(timeline))
   if (result) console.log(summaryOf(result))
 }

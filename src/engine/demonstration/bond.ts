@@ -1,0 +1,67 @@
+/** Covering the pole and bonding its metal to the earthed line, and both undone. */
+import { climbTo, isWorn, kit, person } from './ask'
+import { changeGloves, lookAgain, sendUp, tug } from './aloft'
+import { coverEdges } from './fits'
+import { seatTurns } from './ground'
+import type { Job } from './job'
+import { isCovering } from './things'
+
+const isRubberAsked = (job: Job): boolean => job.practice.bondGloves === 'lv-gloves'
+
+export function coverAndBond(job: Job): void {
+  const { pw } = job.crew
+  climbTo(job, 'above-lv')
+  sendUp(job, 'leather-gloves', ...(isCovering(job) ? ['cover'] : []), 'bond', 'part')
+  if (!isBonded(job)) changeGloves(job, isRubberAsked(job) ? 'rubber' : 'leather')
+  if (isCovering(job) && job.belief().cover === null) {
+    job.order(pw, 'fit-cover', { with: kit(job, 'cover'), values: coverEdges(job) })
+    job.order(pw, 'look', { on: 'cover' })
+  }
+  if (!isBonded(job)) {
+    lookAgain(job, kit(job, 'bond'))
+    bondOn(job)
+    job.order(pw, 'dress-leads')
+  }
+  changeGloves(job, 'leather')
+  job.wait()
+}
+
+const isBonded = (job: Job): boolean => ends(job).length === 2
+
+const ends = (job: Job): readonly string[] =>
+  job
+    .belief()
+    .clamps.filter((it) => it.lead === kit(job, 'bond'))
+    .map(({ end }) => end)
+
+/** Metal first, the line last: a bond in the hand is on nothing that could come alive. */
+function bondOn(job: Job): void {
+  const { pw } = job.crew
+  const [bond, on] = [kit(job, 'bond'), job.scenario.work.conductor]
+  const isSeatBright = job.belief().conductors.some((it) => it.id === on && it.isBrushed)
+  if (!isSeatBright) job.order(pw, 'brush', { with: kit(job, 'brush'), on })
+  if (!ends(job).includes('metal')) {
+    job.order(pw, 'bond-metal', { with: bond, on: 'arm', values: { turns: seatTurns } })
+  }
+  job.order(pw, 'bond-line', { with: bond, on, values: { turns: seatTurns } })
+  tug(job, on)
+}
+
+/** The line first, the metal last. */
+export function bondOff(job: Job): void {
+  const { pw } = job.crew
+  const bond = kit(job, 'bond')
+  if (ends(job).length > 0) changeGloves(job, isRubberAsked(job) ? 'rubber' : gloveNow(job))
+  if (ends(job).includes('line')) {
+    job.order(pw, 'unbond-line', { with: bond, on: job.scenario.work.conductor })
+  }
+  if (ends(job).includes('metal')) job.order(pw, 'unbond-metal', { with: bond, on: 'arm' })
+}
+
+const gloveNow = (job: Job): 'rubber' | 'leather' =>
+  isWorn(job, job.crew.pw, kit(job, 'rubber-gloves')) ? 'rubber' : 'leather'
+
+export const isAbove = (job: Job): boolean => {
+  const { place } = person(job, job.crew.pw)
+  return place.kind === 'pole' && place.station === 'above-lv'
+}

@@ -1,0 +1,73 @@
+/** Job sheet, plan and the talk before the work. */
+import type { Job } from './job'
+import { needsOf } from './needs'
+import { intended } from './rack'
+import { conductorsOf, isCovering, switchesOf } from './things'
+
+export function brief(job: Job): void {
+  const { crew, scenario, practice, layout } = job
+  const { pic, gw } = crew
+  job.order(pic, 'read-order', { values: { sources: sourcesOf(job) } })
+  job.order(pic, 'choose-earths', {
+    values: { place: 'work-position', arrangement: 'chain', area: practice.leadArea },
+  })
+  job.order(gw, 'park-truck', { values: { at: layout.truck } })
+  job.order(pic, 'check-crew')
+  job.order(pic, 'read-weather')
+  for (const on of hazardsOf(job)) job.order(pic, 'mark-hazard', { on })
+  answer(job)
+  job.order(pic, 'write-plan', { values: { cards: planOf(job) } })
+  for (const on of crossingFeeders(job)) job.order(pic, 'ask-feeder-out', { on })
+  for (const { id } of scenario.feeders) job.order(pic, 'ask-reclose-block', { on: id })
+  job.order(pic, 'walk', { values: { to: layout.reading } })
+  job.order(pic, 'match-pole', { on: 'pole' })
+  job.wait()
+  job.order(pic, 'hold-briefing')
+  job.wait()
+  for (const who of job.everybody) job.order(who, 'sign-on')
+  job.wait()
+}
+
+/** Whatever could feed the section: feeders, the low voltage on the pole, the switches between. */
+function sourcesOf({ scenario }: Job): readonly string[] {
+  const { feeders, lv, switches } = scenario
+  const wires = lv.wires.length > 0 ? ['lv'] : []
+  return [...feeders.map(({ id }) => id), ...wires, ...switches.map(({ id }) => id)].sort()
+}
+
+/** What a trained eye takes for a hazard; nothing that the seed draws. */
+const hazardsOf = ({ scenario }: Job): readonly string[] =>
+  scenario.hazards
+    .filter(({ real }) => real)
+    .map(({ id }) => id)
+    .sort()
+
+/** Those that no switch of the section parts from it: their line only goes over or along. */
+export function crossingFeeders(job: Job): readonly string[] {
+  const behind = switchesOf(job).map(({ feeder }) => feeder)
+  return job.scenario.feeders.map(({ id }) => id).filter((id) => !behind.includes(id))
+}
+
+function answer(job: Job): void {
+  const [from = 'nowhere'] = crossingFeeders(job)
+  job.order(job.crew.pic, 'answer-livening', { values: { possible: 'yes', from, control: 'block-reclose' } })
+}
+
+/** The cards of the plan: act, item, place. */
+function planOf(job: Job): readonly string[] {
+  const needs = needsOf(job)
+  const item = (name: string): string => {
+    const need = needs.find((it) => it.name === name)
+    return (need && intended(job, need)) ?? ''
+  }
+  const conductors = conductorsOf(job)
+  return [
+    `drive-rod:${item('rod')}:ground`,
+    `clamp-earth-end:${item('lead')}:rod/${item('rod')}`,
+    ...conductors.map((on) => `test:${item('detector')}:${on}`),
+    ...conductors.map((on) => `clamp:${item('lead')}:${on}`),
+    ...(isCovering(job) ? [`fit-cover:${item('cover')}:pole`] : []),
+    `bond-metal:${item('bond')}:arm`,
+    `bond-line:${item('bond')}:${job.scenario.work.conductor}`,
+  ]
+}

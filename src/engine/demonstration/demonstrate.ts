@@ -1,0 +1,88 @@
+/**
+ * The whole job, from the sheet in the hand to the last signature, by the rules of a pack: what an apprentice is shown, and
+ * proof that the job can be done. Every part looks at what is there and does what is left to do, so that a job that was
+ * broken off is taken up again where it was.
+ */
+import type { Order } from '../actions/action'
+import type { Pack } from '../rules/finding'
+import type { Scenario } from '../site/scenario'
+import type { OpenTimeline } from '../timeline/fold'
+import { climbToLowVoltage, earthLine, guardLowVoltage } from './aloft'
+import { coverAndBond } from './bond'
+import { brief } from './brief'
+import { BrokenOff, type Why } from './brokenOff'
+import { takeOutGear } from './gear'
+import { earthEnd, prepareGround } from './ground'
+import { closeUp, handBack } from './handBack'
+import { isolate, takePermit } from './isolation'
+import { openJob, type Conduct, type Job } from './job'
+import { takeDown } from './removal'
+import { renew, respond, suspectsOf } from './response'
+import { confirmComplete, declareSafe, work } from './work'
+
+export interface Demonstration {
+  readonly timeline: OpenTimeline
+  readonly orders: readonly Order[]
+  /** Why the work was declined and everything handed back; null: it was done. */
+  readonly declined: { readonly why: Why; readonly about: string } | null
+}
+
+/** @throws InvariantError when the world refuses what the demonstration orders: then it does not know the trade */
+export function demonstrate(scenario: Scenario, pack: Pack, conduct: Conduct = {}): Demonstration {
+  const job = openJob(scenario, pack, conduct)
+  const declined = carryOut(job)
+  const timeline = job.timeline()
+  return { timeline, orders: timeline.entries.map(({ order }) => order), declined }
+}
+
+/** From the start, and again from where it was broken off, until the last signature is given. */
+function carryOut(job: Job): Demonstration['declined'] {
+  let declined: Demonstration['declined'] = null
+  let isLivened = false
+  let suspects: readonly string[] = []
+  for (;;) {
+    try {
+      if (isLivened) {
+        isLivened = false
+        suspects = suspectsOf(job)
+        respond(job)
+        if (declined === null && !job.belief().paper.workDone) renew(job, suspects)
+      }
+      if (declined === null) doTheWork(job)
+      else if (!job.belief().paper.stopped) job.order(job.crew.pic, 'stop-job')
+      finish(job, suspects)
+      return declined
+    } catch (broken) {
+      if (!(broken instanceof BrokenOff)) throw broken
+      if (broken.why === 'livening') isLivened = true
+      else declined = { why: broken.why, about: broken.about }
+      job.wait()
+    }
+  }
+}
+
+function doTheWork(job: Job): void {
+  const { paper } = job.belief()
+  if (paper.permit === 'none') {
+    brief(job)
+    takeOutGear(job)
+    isolate(job)
+    takePermit(job)
+  }
+  if (paper.workDone) return
+  prepareGround(job)
+  earthEnd(job)
+  climbToLowVoltage(job)
+  guardLowVoltage(job)
+  earthLine(job)
+  coverAndBond(job)
+  declareSafe(job)
+  work(job)
+  confirmComplete(job)
+}
+
+function finish(job: Job, suspects: readonly string[]): void {
+  if (job.belief().paper.permit === 'held') takeDown(job)
+  handBack(job, suspects)
+  closeUp(job)
+}

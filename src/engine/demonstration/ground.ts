@@ -1,0 +1,89 @@
+/** Signs, rescue, boots, barrier, rod and earth end. */
+import { isWorn, item, kit, takeOff, walkTo, wear } from './ask'
+import type { Job } from './job'
+
+/** Full turns of the screw that seat a clamp (common practice, no source); a tug tells whether it holds. */
+export const seatTurns = 6
+
+export function prepareGround(job: Job): void {
+  const { pic, pw, gw } = job.crew
+  once(job, gw, 'set-signs', { with: kit(job, 'sign-set') })
+  once(job, gw, 'stage-rescue', { with: kit(job, 'rescue-kit'), values: { rescuer: gw } })
+  for (const who of [pic, pw, gw]) wear(job, who, kit(job, `boots-${who}`))
+  wear(job, pw, kit(job, 'harness'))
+  job.wait()
+  wear(job, gw, kit(job, 'ground-gloves'))
+  once(job, gw, 'locate-services', { values: { at: job.layout.rod } })
+  setBarrier(job)
+  job.wait()
+}
+
+function once(job: Job, who: string, act: string, details: Parameters<Job['order']>[2]): void {
+  if (!job.hasDone(act, { who })) job.order(who, act, details)
+}
+
+function setBarrier(job: Job): void {
+  if (job.belief().barrier !== null) return
+  job.order(job.crew.gw, 'set-barrier', { with: kit(job, 'barrier-set'), values: { outline: job.layout.outline } })
+}
+
+/** The rod goes in, the lead's own end on it, before anything of the lead goes up. */
+export function earthEnd(job: Job): void {
+  const { gw } = job.crew
+  const [rod, lead] = [kit(job, 'rod'), kit(job, 'lead')]
+  const isIn = job.belief().rods.some((it) => it.item === rod)
+  const isOn = job.belief().clamps.some((it) => it.lead === lead && it.end === 'earth')
+  const isLaid = job.belief().written[`route:${lead}`] !== undefined
+  if (!isIn || !isOn || !isLaid) walkTo(job, gw, job.layout.rod)
+  if (!isIn) {
+    job.order(gw, 'drive-rod', { with: rod, values: { at: job.layout.rod, depth: depthOf(job) } })
+  }
+  if (!isOn) job.order(gw, 'clamp-earth-end', { with: lead, on: `rod/${rod}`, values: { turns: seatTurns } })
+  if (!isLaid) job.order(gw, 'lay-lead', { with: lead, values: { route: 'clear-of-lv' } })
+  standBack(job)
+}
+
+/** To the mark, or as deep as the pack wants it. */
+const depthOf = (job: Job): number => job.practice.rodDepth
+
+/** Out of the barrier before a clamp is touched. */
+export function standBack(job: Job): void {
+  walkTo(job, job.crew.gw, job.layout.lookout)
+}
+
+export function toRope(job: Job): void {
+  walkTo(job, job.crew.gw, job.layout.ropeStand)
+  job.wait(job.crew.gw)
+}
+
+/** Lead off the rod, rod out of the ground. */
+export function pullRods(job: Job): void {
+  const { gw } = job.crew
+  for (const { item: rod } of job.belief().rods) {
+    walkTo(job, gw, job.layout.rod)
+    for (const { lead } of job.belief().clamps.filter((it) => it.on === `rod/${rod}`)) {
+      job.order(gw, 'unclamp-earth-end', { with: lead, on: `rod/${rod}` })
+    }
+    job.order(gw, 'pull-rod', { on: `rod/${rod}` })
+  }
+}
+
+/** What carried the current is set aside as soon as it lies on the tarp. */
+export function setAside(job: Job, suspects: readonly string[]): void {
+  for (const id of suspects) {
+    const { verdict, where } = item(job, id)
+    const isLoose = where.kind === 'tarp' || where.kind === 'truck'
+    if (isLoose && verdict !== 'quarantine')
+      job.order(job.crew.gw, 'judge', { on: id, values: { verdict: 'quarantine' } })
+  }
+}
+
+export function gatherGround(job: Job): void {
+  const { gw } = job.crew
+  pullRods(job)
+  const gloves = job.kit.get('ground-gloves')
+  if (gloves === undefined || !isWorn(job, gw, gloves)) return
+  job.order(gw, 'walk', { on: 'clear' })
+  takeOff(job, gw, gloves)
+  job.wait()
+}

@@ -1,0 +1,109 @@
+/**
+ * Where things and people go on the ground, chosen from what can be seen there: the truck well off, the rod away from
+ * pole, anchor and what is buried, the barrier round all that can rise, the posts of whoever watches outside it. Metres;
+ * distances where nothing else is said are common practice, no source.
+ */
+import { distance, type GroundPoint } from '../site/place'
+import { placeSheet } from '../site/placeSheet'
+import type { Site } from '../site/site'
+import { isGroundTaken } from '../site/takenGround'
+import type { Practice } from './practice'
+
+export interface Layout {
+  readonly truck: GroundPoint
+  readonly rod: GroundPoint
+  /** Whatever lets current into the ground: pole, anchor, the rod to come. */
+  readonly electrodes: readonly GroundPoint[]
+  readonly outline: readonly GroundPoint[]
+  /** From where the number on the pole is read; outside the barrier. */
+  readonly reading: GroundPoint
+  /** From where one watches; outside the barrier. */
+  readonly lookout: GroundPoint
+  /** At the tail of the handline: near the pole, far from the rod. */
+  readonly ropeStand: GroundPoint
+}
+
+/** On the side of the road and away from the stay; mirrored until it fits. */
+const truckPlace = { x: -14, y: 10 }
+const rodPlace = { x: 2.6, y: -2.35 }
+const ropePlace = { x: -2.6, y: 2 }
+
+/** The number on a pole is read from so near. */
+const reading = 9.5
+/** From the rod to anything else that current goes into the ground by. */
+const rodRoom = 3
+
+export function layOut(site: Site, practice: Practice): Layout {
+  const rod = findRodPlace(site, practice) ?? rodPlace
+  const electrodes = [...electrodesOf(site), rod]
+  const truck = findTruckPlace(electrodes, practice)
+  const outline = outlineAround(electrodes, practice.barrier)
+  const side = { x: Math.sign(truck.x), y: Math.sign(truck.y) }
+  const edge = { x: side.x * reachOf(outline, 'x', side.x), y: side.y * reachOf(outline, 'y', side.y) }
+  const out = Math.abs(edge.x) + 1
+  const up = Math.min(Math.abs(edge.y) - 0.5, out < reading ? Math.sqrt(reading * reading - out * out) : 0)
+  return {
+    truck,
+    rod,
+    electrodes,
+    outline,
+    reading: { x: side.x * Math.min(out, reading), y: side.y * Math.max(0, up) },
+    lookout: { x: edge.x + side.x * 0.5, y: side.y * 4 },
+    ropeStand: awayFrom(rod),
+  }
+}
+
+/** Legs of the pole and the anchor of its stay. */
+function electrodesOf({ scenario: { pole, stay } }: Site): readonly GroundPoint[] {
+  return [{ x: 0, y: 0 }, ...(pole.secondLeg ? [pole.secondLeg.at] : []), ...(stay ? [stay.anchor] : [])]
+}
+
+/** A rectangle that keeps this distance from each of the points. */
+export function outlineAround(points: readonly GroundPoint[], metres: number): readonly GroundPoint[] {
+  const [xs, ys] = [points.map((it) => it.x), points.map((it) => it.y)]
+  const [west, east] = [Math.min(...xs) - metres, Math.max(...xs) + metres]
+  const [south, north] = [Math.min(...ys) - metres, Math.max(...ys) + metres]
+  return [
+    { x: west, y: south },
+    { x: east, y: south },
+    { x: east, y: north },
+    { x: west, y: north },
+  ]
+}
+
+function reachOf(outline: readonly GroundPoint[], axis: 'x' | 'y', sign: number): number {
+  return Math.max(...outline.map((corner) => sign * corner[axis]))
+}
+
+const mirrored = ({ x, y }: GroundPoint): readonly GroundPoint[] => [
+  { x, y },
+  { x, y: -y },
+  { x: -x, y },
+  { x: -x, y: -y },
+]
+
+/** Where plans and locator find nothing. */
+function findRodPlace(site: Site, { rodAway }: Practice): GroundPoint | undefined {
+  const far = Math.max(1, (rodAway + 0.1) / distance(rodPlace, { x: 0, y: 0 }))
+  const wanted = [1, 0.9, 1.2, 1.4].flatMap((share) =>
+    mirrored({ x: rodPlace.x * far * share, y: rodPlace.y * far * share }),
+  )
+  const inWay = [...electrodesOf(site).slice(1), ...placeSheet(site.scenario).grounds.flatMap((it) => it.points)]
+  return wanted.find(
+    (at) =>
+      distance(at, { x: 0, y: 0 }) >= rodAway &&
+      inWay.every((it) => distance(at, it) >= rodRoom) &&
+      !isGroundTaken(site, at),
+  )
+}
+
+function findTruckPlace(electrodes: readonly GroundPoint[], { truckAway }: Practice): GroundPoint {
+  const share = Math.max(1, (truckAway + 0.1) / distance(truckPlace, { x: 0, y: 0 }))
+  const places = mirrored({ x: truckPlace.x * share, y: truckPlace.y * share })
+  return places.find((at) => electrodes.every((it) => distance(at, it) >= truckAway)) ?? truckPlace
+}
+
+function awayFrom(rod: GroundPoint): GroundPoint {
+  const places = mirrored(ropePlace)
+  return places.reduce((best, at) => (distance(at, rod) > distance(best, rod) + 1e-9 ? at : best), places[0]!)
+}

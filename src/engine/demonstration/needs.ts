@@ -1,0 +1,114 @@
+/**
+ * What the job needs from the truck, asked of the site and of the pack: so many of a type, for whom, and fit for what is to
+ * be done with it. In the order in which it is signed out.
+ */
+import { isEarthLead } from '../gear/earthLeads'
+import type { ItemId, PersonId } from '../site/scenario'
+import { isBondFit, isCoverFit, isDetectorFit, isLeadFit, isStickFit, printedNumber } from './fits'
+import type { Job } from './job'
+import type { Printed } from './rack'
+import { guardedWires, isCovering, switchesOf } from './things'
+
+export interface Need {
+  readonly name: string
+  readonly isType: (type: string) => boolean
+  /** Who uses it, and so looks at it first. */
+  readonly who: PersonId
+  /** By what is printed large on it; left out: any will do. */
+  readonly suits?: (printed: Printed, id: ItemId) => boolean
+  /** The lower the rather; left out: as they come. */
+  readonly rank?: (printed: Printed) => number
+}
+
+const isType =
+  (wanted: string) =>
+  (type: string): boolean =>
+    type === wanted
+
+const need = (who: PersonId, name: string, type = name): Need => ({ name, isType: isType(type), who })
+
+export function needsOf(job: Job): readonly Need[] {
+  return [...poleWorkersNeeds(job), ...groundWorkersNeeds(job), ...chargesNeeds(job), ...operatorsNeeds(job)]
+}
+
+export function requireNeed(job: Job, name: string): Need {
+  const found = needsOf(job).find((it) => it.name === name)
+  if (!found) throw new RangeError(`no need ${name}`)
+  return found
+}
+
+function poleWorkersNeeds(job: Job): readonly Need[] {
+  const { crew, practice, scenario } = job
+  const any = (name: string, type = name): Need => need(crew.pw, name, type)
+  const hasWires = scenario.lv.wires.length > 0
+  const isGuardFit = (it: Printed): boolean => printedNumber(it, 'class') >= practice.guardClass
+  const part = scenario.items.find(({ id }) => id === scenario.work.item)?.type ?? ''
+  return [
+    { ...any('lead'), isType: isEarthLead, suits: (it) => isLeadFit(job, it) },
+    { ...any('bond', 'bond-lead'), suits: (it) => isBondFit(job, it) },
+    { ...any('stick', 'operating-stick'), suits: (it) => isStickFit(job, it) },
+    any('brush', 'stick-brush'),
+    { ...any('detector', 'hv-detector'), suits: (it) => isDetectorFit(job, it) },
+    any('hv-proving-unit'),
+    ...(hasWires ? [any('lv-tester'), any('lv-proving-unit')] : []),
+    any('rubber-gloves', 'lv-gloves'),
+    any('leather-gloves', 'work-gloves'),
+    ...(isCovering(job) ? [{ ...any('cover', 'pole-cover'), suits: (it: Printed) => isCoverFit(job, it) }] : []),
+    ...guardedWires(job).map((_, i) => ({ ...any(`guard-${i}`, 'lv-guard'), suits: isGuardFit })),
+    any('harness'),
+    any('handline'),
+    { ...any('part', part), suits: (_, id) => id === scenario.work.item },
+    boots(job, crew.pw),
+  ]
+}
+
+function groundWorkersNeeds(job: Job): readonly Need[] {
+  const { crew, practice } = job
+  const any = (name: string, type = name): Need => need(crew.gw, name, type)
+  return [
+    { ...any('rod', 'earth-rod'), suits: (it) => printedNumber(it, 'length') >= practice.rodDepth + 0.1 },
+    any('rod-driver'),
+    any('ground-gloves', 'work-gloves'),
+    any('barrier-set'),
+    any('sign-set'),
+    any('rescue-kit'),
+    boots(job, crew.gw),
+  ]
+}
+
+const chargesNeeds = (job: Job): readonly Need[] => [need(job.crew.pic, 'binoculars'), boots(job, job.crew.pic)]
+
+/** A lock and a tag for every switch, and earths for those that feed the section where the pack wants them there. */
+function operatorsNeeds(job: Job): readonly Need[] {
+  const { crew, practice } = job
+  const switches = switchesOf(job)
+  const earthed = practice.hasMainEarths ? switches.filter(({ closed }) => closed) : []
+  return [
+    ...switches.map((_, i) => need(crew.so, `lock-${i}`, 'lock')),
+    ...switches.map((_, i) => need(crew.so, `tag-${i}`, 'tag')),
+    need(crew.so, 'operator-mat'),
+    need(crew.so, 'switching-gloves'),
+    ...earthed.map((_, i) => need(crew.so, `isolation-earth-${i}`, 'isolation-earth')),
+  ]
+}
+
+/** Feet get into boots one size off. The own pair rather than a spare one, and nobody else's who needs theirs. */
+const sizesOff = 1
+
+function boots(job: Job, who: PersonId): Need {
+  const member = job.scenario.crew.find(({ id }) => id === who)
+  const own = words(member?.role)
+  const others = job.scenario.crew
+    .filter(({ id, role }) => id !== who && role !== 'switching-operator')
+    .map(({ role }) => words(role))
+  return {
+    ...need(who, `boots-${who}`, 'boots'),
+    suits: (it) =>
+      printedNumber(it, 'class') >= job.practice.bootClass &&
+      (typeof it['size'] !== 'number' || Math.abs(it['size'] - (member?.bootSize ?? 0)) <= sizesOff) &&
+      !others.includes(String(it['owner'])),
+    rank: (it) => (it['owner'] === own ? 0 : it['owner'] === words('switching-operator') ? 2 : 1),
+  }
+}
+
+const words = (role: string | undefined): string => (role ?? '').replaceAll('-', ' ')

@@ -1,0 +1,40 @@
+/** What of the place a part of the job is about, in the order in which it is taken. */
+import { phasesOf } from '../site/phasesOf'
+import type { ScenarioSwitch, ThingId } from '../site/scenario'
+import type { Job } from './job'
+
+interface Hanging {
+  readonly id: ThingId
+  readonly x: number
+  readonly height: number
+}
+
+/** From the lowest up, and from one side to the other: nobody reaches over a wire that is not done yet. */
+const inOrder = (wires: readonly Hanging[]): readonly ThingId[] =>
+  [...wires].sort((a, b) => a.height - b.height || a.x - b.x).map(({ id }) => id)
+
+export const conductorsOf = ({ scenario }: Job): readonly ThingId[] => inOrder(scenario.conductors)
+
+export const lowVoltageOf = ({ scenario }: Job): readonly ThingId[] => inOrder(scenario.lv.wires)
+
+/** The wires that the pack wants guards on: the two beside the pole, or all; in the order in which they are tested. */
+export function guardedWires(job: Job): readonly ThingId[] {
+  const { wires } = job.scenario.lv
+  const nearest = [...wires].sort((a, b) => Math.abs(a.x) - Math.abs(b.x) || (a.id < b.id ? -1 : 1))
+  const wanted = (job.practice.guards === 'twoCentral' ? nearest.slice(0, 2) : nearest).map(({ id }) => id)
+  return lowVoltageOf(job).filter((id) => wanted.includes(id))
+}
+
+/** Those that feed the section first, then the open ones; each in the order of the switching sheet. */
+export function switchesOf({ scenario }: Job): readonly ScenarioSwitch[] {
+  return [...scenario.switches.filter(({ closed }) => closed), ...scenario.switches.filter(({ closed }) => !closed)]
+}
+
+export function bladesOf({ scenario }: Job, { id }: ScenarioSwitch): readonly ThingId[] {
+  return phasesOf(scenario.conductors).map((phase) => `${id}/${phase}`)
+}
+
+/** The pole leads current, and the pack wants it covered then. */
+export function isCovering({ scenario: { pole }, practice }: Job): boolean {
+  return practice.isCoverAsked && pole.kind !== 'wood'
+}
