@@ -2,10 +2,10 @@
 // layeredKernel.ts, itself checked against an integral without images): what is saved must not be seen.
 
 import { describe, expect, it } from 'vitest'
-import type { Electrode } from '../../../../src/engine/physics/soil'
+import type { Electrode, Soil } from '../../../../src/engine/physics/soil'
 import { mutualOhm } from '../../../../src/engine/physics/soil/layeredKernel'
 import { potentialMatrix } from '../../../../src/engine/physics/soil/potentialMatrix'
-import { segmentsOf } from '../../../../src/engine/physics/soil/segments'
+import { segmentsOf, type Segment } from '../../../../src/engine/physics/soil/segments'
 import { layered } from '../../../../src/engine/physics/soil/soil'
 import { evenSoil, rod, twoLayers } from './rods'
 
@@ -63,5 +63,61 @@ describe.each(sites)('%s', (_, electrodes) => {
       }),
     )
     expect(worst).toBeLessThan(1e-6)
+  })
+})
+
+describe('what is summed together', () => {
+  /** Pairs of pieces whose sum is not, to the bit, the one that they have alone, by what the pieces belong to. */
+  function together(soil: Soil, electrodes: readonly Electrode[]): ReadonlySet<string> {
+    const ground = layered(soil)
+    const segments = segmentsOf(ground, electrodes, 7)
+    const matrix = potentialMatrix(ground, segments)
+    const nameOf = ({ electrode, isLower }: Segment): string =>
+      `${electrodes[electrode]!.id} ${isLower ? 'below' : 'above'}`
+    const pairs = segments.flatMap((a, i) =>
+      segments.slice(0, i + 1).map((b, j) => ({ a, b, at: i * segments.length + j })),
+    )
+    return new Set(
+      pairs
+        .filter(({ a, b, at }) => matrix[at] !== mutualOhm(ground, a, b))
+        .map(({ a, b }) => [nameOf(a), nameOf(b)].sort().join(', ')),
+    )
+  }
+
+  const soil = twoLayers(100, 1, 300)
+
+  it('the pieces of a rod that are in one layer, with those of another or of the same one', () => {
+    expect([...together(soil, [rod('a', 0, 2.6), rod('b', 2, 3)])].sort()).toEqual([
+      'a above, a above',
+      'a above, a below',
+      'a above, b above',
+      'a above, b below',
+      'a below, a below',
+      'a below, b above',
+      'a below, b below',
+      'b above, b above',
+      'b above, b below',
+      'b below, b below',
+    ])
+  })
+
+  it('not in even soil, not with a disc or a wire, not for a few pieces', () => {
+    expect(together(evenSoil(100), [rod('a', 0, 1.8), rod('b', 2, 2.4)]).size).toBe(0)
+    expect([...together(soil, [rod('a', 0, 0.9), disc, wire])]).toEqual(['a above, a above'])
+    // two pieces of one radius each, by two and by four
+    const short = [rod('s', 3, 0.3, 0.07), rod('t', 5, 0.7, 0.08)]
+    expect(segmentsOf(layered(soil), short, 4)).toHaveLength(6)
+    expect(together(soil, [rod('s', 3, 0.3, 0.07), disc]).size).toBe(0)
+  })
+
+  it('two rods of one electrode each by itself', () => {
+    const pair: Electrode = {
+      id: 'j',
+      kind: 'joined',
+      parts: [0, 2].map((y) => ({ kind: 'rod', at: { x: 0, y }, top: 0, length: 0.9, radius: 0.008 })),
+    }
+    const apart = segmentsOf(layered(soil), [pair], 7)
+    expect(new Set(apart.map(({ y }) => y))).toEqual(new Set([0, 2]))
+    expect(together(soil, [pair])).toEqual(new Set(['j above, j above']))
   })
 })
