@@ -5,9 +5,11 @@ import { bondOff, isAbove } from './bond'
 import { gatherGround, standBack, toRope } from './ground'
 import type { Job } from './job'
 import { conductorsOf, guardedWires } from './things'
+import { tieIn } from './work'
 
 export function takeDown(job: Job): void {
   if (isPoleWorkerUp(job)) {
+    tieIn(job)
     uncoverPole(job)
     takeOffClamps(job)
     lowerAll(job, 'stick', 'detector', 'hv-proving-unit', 'brush')

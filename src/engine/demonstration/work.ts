@@ -1,5 +1,6 @@
 /** Declaring safe, and the work itself. */
 import { item, kit } from './ask'
+import { toRope } from './ground'
 import type { Job } from './job'
 
 export function declareSafe(job: Job): void {
@@ -21,8 +22,18 @@ export function work(job: Job): void {
     if (isTied()) job.order(pw, 'untie', { on })
     job.order(pw, 'swap-insulator', { with: kit(job, 'part'), on })
   }
-  if (!isTied()) job.order(pw, 'retie', { on })
-  if (item(job, job.scenario.work.old).where.kind === 'aloft') job.order(pw, 'lower', { on: job.scenario.work.old })
+  tieIn(job)
+}
+
+/** No conductor is left loose, and what came out of the line comes down. */
+export function tieIn(job: Job): void {
+  const { pw } = job.crew
+  const { conductor, old } = job.scenario.work
+  if (job.belief().marks[`untied:${conductor}`] !== undefined) job.order(pw, 'retie', { on: conductor })
+  if (item(job, old).where.kind === 'aloft') {
+    toRope(job)
+    job.order(pw, 'lower', { on: old })
+  }
   job.wait()
 }
 
