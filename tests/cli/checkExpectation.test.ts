@@ -30,6 +30,8 @@ const finding = (rule: string, at: number): Finding => ({
   entry: 0,
   facts: {},
   recovered: false,
+  error: 'unclear',
+  leadsTo: [],
 })
 
 const result: Result = {
@@ -51,6 +53,7 @@ const result: Result = {
   without: [],
   gates: { criticals: 0, above: 1, marginal: 0 },
   marks: [],
+  minorsKept: 1,
   swept: { states: 1, livenings: 1, corners: 1 },
   notJudged: [],
 }

@@ -8,9 +8,9 @@ import { liven } from '../hazard/liven'
 import { sweep, type Sweep } from '../hazard/sweep'
 import { createSweepCache, type SweepCache } from '../hazard/sweepCache'
 import { findFindings } from '../rules/findFindings'
-import type { Pack } from '../rules/finding'
+import type { Finding, Pack } from '../rules/finding'
 import type { Timeline } from '../timeline/timeline'
-import { markElements } from './marks'
+import { markRun } from './marks'
 import { decideOutcome, weigh } from './outcome'
 import type { Result } from './result'
 import { withoutThings } from './withoutThings'
@@ -26,8 +26,9 @@ const nothingSwept: Sweep = { worst: [], asSet: [], unsolved: [], states: 0, liv
 
 export function judgeRun(timeline: Timeline, pack: Pack, options: JudgeOptions): Result {
   const cache = options.cache ?? createSweepCache()
-  const findings = findFindings(timeline, pack)
   const swept = options.sweep ? sweep(timeline, cache, options.onProgress) : nothingSwept
+  const found = findFindings(timeline, pack)
+  const findings = options.sweep ? found.map((it) => withoutLuck(it, timeline, cache)) : found
   const { visible, unsolved, ...inWords } = seeVisible(timeline, cache)
   const exposed = {
     above: swept.worst.filter(({ verdict }) => verdict === 'above').length,
@@ -35,8 +36,9 @@ export function judgeRun(timeline: Timeline, pack: Pack, options: JudgeOptions):
     unsolved: swept.unsolved.length + unsolved.length,
     isSwept: options.sweep,
   }
+  const marking = markRun(timeline, pack, findings)
   return {
-    outcome: decideOutcome(findings, exposed),
+    outcome: decideOutcome(findings, exposed, marking),
     findings,
     visible,
     ...inWords,
@@ -44,10 +46,22 @@ export function judgeRun(timeline: Timeline, pack: Pack, options: JudgeOptions):
     unsolved: [...unsolved, ...swept.unsolved],
     without: withoutThings(timeline, swept.worst, cache),
     gates: { criticals: weigh(findings).criticals, above: exposed.above, marginal: exposed.marginal },
-    marks: markElements(timeline, pack, findings),
+    marks: marking.marks,
+    minorsKept: marking.minorsKept,
     swept: { states: swept.states, livenings: swept.livenings, corners: swept.corners },
     notJudged: listNotJudged(exposed),
   }
+}
+
+/** Put right in time is what nothing could have overtaken: a livening that did not come is no credit to anybody. */
+function withoutLuck(finding: Finding, timeline: Timeline, cache: SweepCache): Finding {
+  const { recovered, at, putRightAt } = finding
+  if (!recovered || putRightAt === undefined) return finding
+  const moments = timeline.moments.filter(({ from, to }) => to > at && from < putRightAt)
+  const isSafe = sweep({ scenario: timeline.scenario, moments }, cache).worst.every(
+    ({ verdict }) => verdict === 'below',
+  )
+  return isSafe ? finding : { ...finding, recovered: false }
 }
 
 /** What the livening that really struck did, in the declared corner. */
@@ -71,7 +85,7 @@ function listNotJudged(exposed: {
   readonly isSwept: boolean
 }): readonly string[] {
   return [
-    ...['climbing', 'stick-feel', 'strength', 'communication', 'situational-judgement'],
+    ...['climbing', 'stick-feel', 'strength', 'communication', 'knowledge', 'situational-judgement', 'field'],
     ...(exposed.isSwept ? [] : ['exposure-not-swept']),
     ...(exposed.marginal > 0 ? ['exposure-marginal'] : []),
     ...(exposed.unsolved > 0 ? ['circuit-unsolved'] : []),

@@ -1,13 +1,15 @@
 /**
  * The two gates, then the sum: a critical finding, or an exposure above its limit in every corner, fails the run
- * whatever else was done well. What depends on the corner, or could not be solved, is for a person to decide: it is
- * provisional, and nothing counts as passed that was not looked at.
+ * whatever else was done well. So does an element below its floor. What depends on the corner, could not be solved, or
+ * was never come to, is for a person to decide: it is provisional, and nothing counts as passed that was not looked at.
  */
 import type { Finding } from '../rules/finding'
-import type { Result } from './result'
+import type { Mark, Result } from './result'
 
 /** Common practice for assessments of this kind, no source: two majors may pass, a repeated one may not. */
 const mostMajors = 2
+/** Of the minor rules that were asked, this share must be kept. Common practice, no source. */
+const leastMinorsKept = 0.85
 
 export interface Weighed {
   readonly criticals: number
@@ -34,8 +36,20 @@ export interface Exposed {
   readonly isSwept: boolean
 }
 
-export function decideOutcome(findings: readonly Finding[], exposed: Exposed): Result['outcome'] {
+export interface Marked {
+  readonly marks: readonly Pick<Mark, 'state'>[]
+  /** Share of the minor rules of the whole pack. */
+  readonly minorsKept: number
+}
+
+export function decideOutcome(
+  findings: readonly Finding[],
+  exposed: Exposed,
+  { marks, minorsKept }: Marked,
+): Result['outcome'] {
   const { criticals, majors, hasRepeatedMajor } = weigh(findings)
-  if (criticals > 0 || exposed.above > 0 || majors > mostMajors || hasRepeatedMajor) return 'fail'
-  return exposed.marginal > 0 || exposed.unsolved > 0 || !exposed.isSwept ? 'provisional' : 'pass'
+  const isBelow = minorsKept < leastMinorsKept || marks.some(({ state }) => state === 'not met')
+  if (criticals > 0 || exposed.above > 0 || majors > mostMajors || hasRepeatedMajor || isBelow) return 'fail'
+  const isOpen = exposed.marginal > 0 || exposed.unsolved > 0 || !exposed.isSwept
+  return isOpen || marks.some(({ state }) => state === 'not done') ? 'provisional' : 'pass'
 }

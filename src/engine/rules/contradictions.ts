@@ -4,7 +4,8 @@
  * finding swallowed by one of less weight.
  */
 import { listNames, matchesName, type Names } from './language/glob'
-import type { Pack, PackRule, Severity } from './finding'
+import { severityRank } from './chainFindings'
+import type { Pack, PackRule } from './finding'
 import type { PackIssue } from './language/parameterSpec'
 import { findOpposites } from './opposites'
 import type { Pattern } from './language/pattern'
@@ -154,13 +155,11 @@ function findForbidden(pack: Pack): readonly PackIssue[] {
   })
 }
 
-const weight: Readonly<Record<Severity, number>> = { critical: 3, major: 2, minor: 1 }
-
 function findSwallowed(pack: Pack): readonly PackIssue[] {
   return pack.rules.flatMap((rule, i) =>
     [...readList(rule.parameters, 'consequenceOf'), ...readList(rule.parameters, 'causedBy')]
       .map((id) => pack.rules.find((other) => other.id === id))
-      .filter((cause) => cause !== undefined && weight[cause.severity] < weight[rule.severity])
+      .filter((cause) => cause !== undefined && severityRank[cause.severity] < severityRank[rule.severity])
       .map((cause) => ({
         path: `$.rules[${i}].parameters.${readList(rule.parameters, 'causedBy').includes(cause?.id ?? '') ? 'causedBy' : 'consequenceOf'}`,
         found: `${rule.severity} swallowed by ${cause?.severity ?? ''} ${cause?.id ?? ''}`,

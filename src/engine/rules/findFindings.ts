@@ -1,12 +1,14 @@
 /**
  * Runs every rule of a pack over a run. Over each kind's own finding lie, for all kinds alike: `forEach` (one by one
- * over a set), `appliesIf` (asked of the finished site), `putRight` (the crew mended it before it mattered),
- * `consequenceOf` and `causedBy` (the same deviation seen by another rule), `once` (only the first of the run) and the
- * rule that the first deviation is scored once.
+ * over a set), `appliesIf` (asked of the finished site), `putRight` (the crew mended it before it mattered), `once`
+ * (only the first of the run) and the rule that the first deviation is scored once. What several rules found of one
+ * deviation, chainFindings joins.
  */
 import { invariant } from '../units/invariant'
 import type { Timeline } from '../timeline/timeline'
 import { books } from './books'
+import { chainFindings, type Found } from './chainFindings'
+import { errorTeller } from './errorTeller'
 import type { Finding, Pack, PackRule } from './finding'
 import { rulesInForce } from './inForce'
 import { ruleKinds } from './kinds'
@@ -22,19 +24,7 @@ import { viewRun, viewUntilLivening, type RunView } from './language/runView'
 export function findFindings(timeline: Timeline, pack: Pack): readonly Finding[] {
   const view = viewRun(timeline, pack)
   const found = rulesInForce(pack, timeline.scenario).flatMap((rule, place) => findOfRule(view, rule, place))
-  const kept = found.filter((each) => !isConsequence(each, found))
-  return kept.map(({ finding }) => finding).sort(compare)
-}
-
-interface Found {
-  readonly finding: Finding
-  /** Place of its rule in the pack. */
-  readonly place: number
-  readonly subject: string
-  /** Rules whose earlier finding about the same thing or person says it already. */
-  readonly causes: readonly string[]
-  /** Rules whose finding says it already, whoever's it is and whenever it was made. */
-  readonly roots: readonly string[]
+  return [...chainFindings(found)].sort(compare)
 }
 
 function findOfRule(view: RunView, rule: PackRule, place: number): readonly Found[] {
@@ -42,15 +32,20 @@ function findOfRule(view: RunView, rule: PackRule, place: number): readonly Foun
   invariant(kind !== undefined, 'a rule kind that the pack check has let through', rule.kind)
   if (!applies(view, rule.parameters)) return []
   const asked = rule.parameters['untilLivening'] === true ? viewUntilLivening(view) : view
-  const raw = bindAll(view, rule.parameters).flatMap((parameters) => findOfMember(asked, parameters, kind))
+  const bound = bindAll(view, rule.parameters)
+  const raw = bound.flatMap((parameters) => findOfMember(asked, parameters, kind))
+  if (raw.length === 0) return []
   const causes = readList(rule.parameters, 'consequenceOf')
   const roots = readList(rule.parameters, 'causedBy')
   const marked = [...raw].sort((a, b) => a.at - b.at || a.entry - b.entry).map((each) => markRecovery(view, rule, each))
   const kept = rule.parameters['once'] === true ? marked.slice(0, 1) : keepFirst(marked)
-  return kept.map(({ raw: each, recovered }) => ({
-    finding: dress(rule, each, recovered),
+  const errors = errorTeller({ view: asked, kind, bound, raw })
+  return kept.map(({ raw: each, ...recovery }) => ({
+    finding: dress(rule, each, recovery, errors(each)),
     place,
     subject: each.subject,
+    touches: each.entry < 0 ? (each.touches ?? []) : [each.entry, ...(each.touches ?? [])],
+    isSequence: kind.isSequence === true,
     causes,
     roots,
   }))
@@ -83,6 +78,7 @@ function bindAll(view: RunView, parameters: Parameters): readonly Parameters[] {
 interface Marked {
   readonly raw: RawFinding
   readonly recovered: boolean
+  readonly putRightAt?: number
 }
 
 /** Mended: an act of `by` followed, before the first act of `before`, and before anything came alive. */
@@ -100,7 +96,7 @@ function markRecovery(view: RunView, rule: PackRule, raw: RawFinding): Marked {
   )
   const { struck } = view.timeline
   const struckBetween = struck !== null && struck.at >= raw.at && struck.at < mended.end
-  return { raw, recovered: !relied && !struckBetween }
+  return relied || struckBetween ? { raw, recovered: false } : { raw, recovered: true, putRightAt: mended.end }
 }
 
 function isAbout(view: RunView, by: readonly Pattern[], entry: RunView['done'][number], raw: RawFinding): boolean {
@@ -120,29 +116,12 @@ function keepFirst(marked: readonly Marked[]): readonly Marked[] {
   })
 }
 
-/** Another rule already says it. */
-function isConsequence(each: Found, found: readonly Found[]): boolean {
-  return found.some(
-    (other) =>
-      !other.finding.recovered &&
-      (each.roots.includes(other.finding.rule) || (each.causes.includes(other.finding.rule) && isSame(other, each))),
-  )
-}
-
-/** The same thing or person, no later; where two rules name each other, the first of the pack says it. */
-function isSame(other: Found, each: Found): boolean {
-  const isFirst = !other.causes.includes(each.finding.rule) || other.place < each.place
-  const isEarlier = other.finding.at < each.finding.at || (other.finding.at === each.finding.at && isFirst)
-  return (
-    isEarlier && (other.subject === each.subject || (other.subject === '' && isSamePerson(other.finding, each.finding)))
-  )
-}
-
-function isSamePerson(a: Finding, b: Finding): boolean {
-  return a.who === undefined || b.who === undefined || a.who === b.who
-}
-
-function dress(rule: PackRule, raw: RawFinding, recovered: boolean): Finding {
+function dress(
+  rule: PackRule,
+  raw: RawFinding,
+  recovery: Pick<Finding, 'recovered' | 'putRightAt'>,
+  error: Finding['error'],
+): Finding {
   return {
     rule: rule.id,
     at: raw.at,
@@ -151,7 +130,9 @@ function dress(rule: PackRule, raw: RawFinding, recovered: boolean): Finding {
     ...(raw.who === undefined ? {} : { who: raw.who }),
     entry: raw.entry,
     facts: raw.facts,
-    recovered,
+    ...recovery,
+    error,
+    leadsTo: [],
   }
 }
 

@@ -19,6 +19,14 @@ export interface PackRule {
   readonly effectiveFrom?: string
 }
 
+/** What an element must reach to be met. No critical finding, whatever stands here. */
+export interface Floor {
+  /** At most so many major findings that stand. */
+  readonly majors?: number
+  /** At least this share of its minor rules kept, of those that the run gave something to look at. */
+  readonly minorsKept?: number
+}
+
 export interface Pack {
   readonly id: string
   readonly edition: string
@@ -28,6 +36,8 @@ export interface Pack {
   readonly onCritical: 'goOn' | 'stop'
   readonly planOnSite: boolean
   readonly elements: readonly string[]
+  /** By element, what it must reach by itself; left out: as every other. */
+  readonly floors?: Readonly<Record<string, Floor>>
   readonly rules: readonly PackRule[]
 }
 
@@ -42,6 +52,18 @@ export interface Finding {
   readonly entry: number
   /** What happened, for the words: placeholders of the pack's sentence. */
   readonly facts: Readonly<Record<string, string | number>>
-  /** Put right by the crew before anybody was exposed. */
+  /** Put right by the crew before anybody was exposed, and by when (job second). */
   readonly recovered: boolean
+  readonly putRightAt?: number
+  readonly error: ErrorKind
+  /** What other rules found of the same deviation: told, never scored. */
+  readonly leadsTo: readonly Consequence[]
 }
+
+/**
+ * What sort of error, as far as the run shows: done right before and once otherwise; the half that undoes something
+ * forgotten; never done right; left out although the written plan has it. Where nothing shows which, `unclear`.
+ */
+export type ErrorKind = 'slip-of-attention' | 'lapse' | 'mistake' | 'violation' | 'unclear'
+
+export type Consequence = Pick<Finding, 'rule' | 'at' | 'who' | 'entry' | 'facts'>

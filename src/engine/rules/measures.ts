@@ -1,4 +1,5 @@
 /** Figures that a pack may set limits to, each rounded to what a crew can measure. */
+import { posture } from '../site/bodies'
 import { effectiveParameters, requireItem } from '../site/questions'
 import type { GroundPoint } from '../site/place'
 import { distance } from '../site/place'
@@ -9,6 +10,8 @@ import { clearanceInside, clearanceOfPoint, electrodePoints, locatedPoints } fro
 
 /** A tape on the ground reads to a centimetre. */
 const centimetre = (metres: number): number => Math.round(metres * 100) / 100
+
+const thighAloft = posture['above-lv'].thigh
 
 function findPoint(entry: Entry, name: string): GroundPoint | undefined {
   const value = entry.order.values[name]
@@ -78,16 +81,16 @@ const all: readonly Measure[] = [
     },
   },
   {
-    id: 'cover-from',
-    says: 'lower edge of the cover above ground',
+    id: 'cover-below-thigh',
+    says: 'how far the cover reaches below the thigh of who works at the top; below zero when it begins above it',
     unit: 'metre',
-    measure: (_view, { after }) => after.cover?.from,
+    measure: (_view, { after: { cover } }) => (cover ? centimetre(thighAloft - cover.from) : undefined),
   },
   {
-    id: 'cover-to',
-    says: 'upper edge of the cover above ground',
+    id: 'cover-above-thigh',
+    says: 'how far the cover reaches above that thigh',
     unit: 'metre',
-    measure: (_view, { after }) => after.cover?.to,
+    measure: (_view, { after: { cover } }) => (cover ? centimetre(cover.to - thighAloft) : undefined),
   },
   {
     id: 'item-class',

@@ -1,11 +1,13 @@
 /** Rules that a run gave anything to look at: an act that one of their patterns means. */
 import type { Timeline } from '../timeline/timeline'
+import { books } from './books'
 import type { Pack, PackRule } from './finding'
 import { rulesInForce } from './inForce'
 import { ruleKinds } from './kinds'
 import { listNames, type Names } from './language/glob'
 import { isAnyDone, type Pattern } from './language/pattern'
-import { readPatterns } from './language/read'
+import { holds } from './language/predicate'
+import { readCall, readPatterns, readText } from './language/read'
 import { viewRun } from './language/runView'
 
 export function observedRules(timeline: Timeline, pack: Pack): ReadonlySet<string> {
@@ -13,6 +15,23 @@ export function observedRules(timeline: Timeline, pack: Pack): ReadonlySet<strin
   return new Set(
     rulesInForce(pack, timeline.scenario)
       .filter((rule) => isAnyDone(view, observing(rule)))
+      .map(({ id }) => id),
+  )
+}
+
+/** Rules that could have found something: their set has members, they apply here, what they wait for took place. */
+export function rulesWithOccasion(timeline: Timeline, pack: Pack): ReadonlySet<string> {
+  const scope = { view: viewRun(timeline, pack), site: timeline.end }
+  const isPossible = ({ kind, parameters }: PackRule): boolean => {
+    const set = readText(parameters, 'forEach')
+    const condition = readCall(parameters, 'appliesIf')
+    if (kind === 'response-after-livening' && timeline.struck === null) return false
+    if (set !== undefined && books.sets.get(set)?.members(timeline.scenario).length === 0) return false
+    return condition === undefined || holds(books.predicates, condition, scope)
+  }
+  return new Set(
+    rulesInForce(pack, timeline.scenario)
+      .filter(isPossible)
       .map(({ id }) => id),
   )
 }

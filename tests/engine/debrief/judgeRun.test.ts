@@ -62,7 +62,8 @@ describe('the clean run', () => {
 
   it('meets every element that a machine can see, and leaves the others open', () => {
     const state = Object.fromEntries(result.marks.map(({ element, state: it }) => [element, it]))
-    expect(state['situational-judgement']).toBe('not observed')
+    expect(state['situational-judgement']).toBe('not judged')
+    expect(state['emergency-response']).toBe('not observed')
     expect(Object.entries(state).filter(([, it]) => it === 'not met')).toEqual([])
     expect(state['earthing']).toBe('met')
     expect(result.notJudged).toContain('climbing')
@@ -81,7 +82,7 @@ describe('an empty run', () => {
     const nothing = judgeRun(runTimeline(clean.scenario, []), pack, { sweep: false })
     expect(nothing.outcome).toBe('fail')
     expect(nothing.findings.map(({ rule }) => rule)).toEqual(['job-closed', 'permit-back'])
-    expect(nothing.marks.filter(({ state }) => state === 'not observed').length).toBeGreaterThan(5)
+    expect(nothing.marks.filter(({ state }) => state === 'not done').length).toBeGreaterThan(5)
   })
 })
 

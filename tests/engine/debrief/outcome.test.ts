@@ -11,6 +11,8 @@ const finding = (severity: Severity, rule: string, recovered = false): Finding =
   entry: 0,
   facts: {},
   recovered,
+  error: 'unclear',
+  leadsTo: [],
 })
 const clear = { above: 0, marginal: 0, unsolved: 0, isSwept: true }
 const majors = (...rules: readonly string[]) => rules.map((rule) => finding('major', rule))
@@ -31,7 +33,7 @@ describe('the gates', () => {
     ['a run that was not swept', [], { ...clear, isSwept: false }, 'provisional'],
     ['a critical beside a marginal exposure', [finding('critical', 'a')], { ...clear, marginal: 1 }, 'fail'],
   ] as const)('%s', (_name, findings, exposed, outcome) => {
-    expect(decideOutcome(findings, exposed)).toBe(outcome)
+    expect(decideOutcome(findings, exposed, { marks: [{ state: 'met' }], minorsKept: 1 })).toBe(outcome)
   })
 
   it('count what stands', () => {

@@ -9,6 +9,7 @@ import type { Edit } from '../../support/rules/edits'
 import { recorded, shippedPack, shippedWords } from '../../support/rules/recorded'
 import { replay, replayer, type Replayer } from '../../support/rules/replay'
 import type { CaseRun, RuleCases } from '../../support/rules/ruleCase'
+import { toldIn, type Told } from '../../support/rules/told'
 import { aloft } from './cases/aloft'
 import { ground } from './cases/ground'
 import { isolation } from './cases/isolation'
@@ -69,11 +70,11 @@ describe.each(pack.rules.map((rule) => [rule.id, rule] as const))('%s', (id, rul
     expect(row).toBeDefined()
     const { timeline, pack: used } = play(asRun(row!.breaks))
     const found = findFindings(timeline, used)
-    const own = found.filter((finding) => finding.rule === id)
+    const own = toldIn(found).filter((finding) => finding.rule === id)
     expect(own.length, found.map((it) => it.rule).join(' ')).toBeGreaterThan(0)
-    const without = findFindings(timeline, { ...used, rules: used.rules.filter((other) => other.id !== id) })
+    const without = toldIn(findFindings(timeline, { ...used, rules: used.rules.filter((other) => other.id !== id) }))
     expect(without.filter((finding) => finding.rule === id)).toEqual([])
-    const others = found.filter((finding) => finding.rule !== id)
+    const others = toldIn(found).filter((finding) => finding.rule !== id)
     expect(without.map(({ rule: name, at }) => `${name} ${at}`)).toEqual(
       expect.arrayContaining(others.map(({ rule: name, at }) => `${name} ${at}`)),
     )
@@ -82,12 +83,12 @@ describe.each(pack.rules.map((rule) => [rule.id, rule] as const))('%s', (id, rul
 
   it('is kept by the nearest other run', () => {
     expect(row).toBeDefined()
-    expect(findingsOf(row!.near).filter((finding) => finding.rule === id)).toEqual([])
+    expect(toldIn(findingsOf(row!.near)).filter((finding) => finding.rule === id)).toEqual([])
   })
 })
 
 /** Placeholders of the rule's sentences for which the finding has no fact. */
-function missingFacts(finding: Finding, ...keys: readonly string[]): readonly string[] {
+function missingFacts(finding: Told, ...keys: readonly string[]): readonly string[] {
   const wanted = keys.flatMap((key) =>
     [...(words[key] ?? '{no-words}').matchAll(/\{(\w+)(?::\w+)?\}/g)].map((match) => match[1] ?? ''),
   )

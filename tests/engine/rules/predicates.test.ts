@@ -274,8 +274,8 @@ describe('figures', () => {
     // √(2.6² + 2.35²) = 3.5046
     'rod-to-pole': ['gw drive-rod', 3.5],
     'rod-to-located': ['gw drive-rod', 0],
-    'cover-from': ['pw fit-cover', 7.2],
-    'cover-to': ['pw fit-cover', 8.3],
+    'cover-below-thigh': ['pw fit-cover', 0.5],
+    'cover-above-thigh': ['pw fit-cover', 0.6],
     'item-class': ['pw wear BT-42', 1],
     'item-area': ['gw clamp-earth-end', 25],
     'item-length': ['gw clamp-earth-end', 12],

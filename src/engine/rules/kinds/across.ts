@@ -14,6 +14,8 @@ import type { RunView } from '../language/runView'
 export const across: RuleKind = {
   id: 'across',
   says: 'the same act on neighbouring wires, from one side to the other',
+  isSequence: true,
+  occasion: 'of',
   parameters: {
     of: { kind: 'patterns', least: 1, says: 'the acts' },
     way: {
@@ -28,16 +30,20 @@ export const across: RuleKind = {
     const passes = listPasses(view, readPatterns(parameters, 'of'))
     const asked = readFlag(parameters, 'firstPass') ? passes.slice(0, 1) : passes
     const way = requireText(parameters, 'way')
-    if (way === 'either') return asked.flatMap((pass) => report(findTurn(pass)))
-    if (way === 'over-none') return asked.flatMap((pass) => report(findPassedOver(view, pass)))
+    if (way === 'either') return asked.flatMap((pass) => report(findTurn(pass), pass))
+    if (way === 'over-none') return asked.flatMap((pass) => report(findPassedOver(view, pass), pass))
     const other = listPasses(view, readPatterns(parameters, 'as')).find((pass) => pass.length > 1) ?? []
     const model = other.map(({ place }) => place)
-    return asked.flatMap((pass) => report(findOtherwise(pass, way === 'against' ? [...model].reverse() : model)))
+    const wanted = way === 'against' ? [...model].reverse() : model
+    return asked.flatMap((pass) => report(findOtherwise(pass, wanted), [...pass, ...other]))
   },
 }
 
-const report = (entry: Entry | undefined): readonly RawFinding[] =>
-  entry === undefined ? [] : [aboutEntry(entry, entry.order.do)]
+/** @param row acts whose order among each other it is about */
+const report = (entry: Entry | undefined, row: readonly Placed[]): readonly RawFinding[] =>
+  entry === undefined
+    ? []
+    : [{ ...aboutEntry(entry, entry.order.do), touches: row.map(({ entry: { index } }) => index) }]
 
 interface Placed {
   readonly entry: Entry

@@ -8,6 +8,7 @@ import { findRole } from '../language/runView'
 export const byWhom: RuleKind = {
   id: 'by-whom',
   says: 'which roles do an act',
+  occasion: 'of',
   parameters: {
     of: { kind: 'patterns', least: 1, says: 'the acts' },
     roles: { kind: 'names', of: 'role', says: 'who may do them' },

@@ -9,6 +9,7 @@ import { endOf } from '../language/runView'
 export const count: RuleKind = {
   id: 'count',
   says: 'how often an act is done',
+  wanted: 'of',
   parameters: {
     of: { kind: 'patterns', least: 1, says: 'the acts' },
     least: { kind: 'number', least: 1, optional: true, says: 'at least so often' },

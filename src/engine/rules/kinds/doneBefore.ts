@@ -13,6 +13,8 @@ import type { Entry } from '../../timeline/timeline'
 export const doneBefore: RuleKind = {
   id: 'done-before',
   says: 'an act that must have been done before another',
+  occasion: 'before',
+  wanted: 'need',
   parameters: {
     need: { kind: 'patterns', least: 1, says: 'what must have been done (any of these)' },
     before: { kind: 'patterns', least: 1, says: 'what needs it' },
@@ -63,7 +65,9 @@ function isMet(view: RunView, rule: Rule, act: Entry): boolean {
 function describe(view: RunView, rule: Rule, act: Entry): RawFinding {
   const part = rule.links[0]?.[1]
   const subject = part === undefined ? '' : (partOf(view, act, part) ?? '')
-  return aboutEntry(act, subject, { missing: nameOf(rule.need), subject })
+  const late = rule.done.find((entry) => entry.start >= act.start && isLinked(view, rule.links, entry, act))
+  const finding = aboutEntry(act, subject, { missing: nameOf(rule.need), subject })
+  return late === undefined ? finding : { ...finding, touches: [late.index] }
 }
 
 function findNeverDone(view: RunView, need: readonly Pattern[]): readonly RawFinding[] {

@@ -9,6 +9,9 @@ import { endOf } from '../language/runView'
 export const follow: RuleKind = {
   id: 'follow',
   says: 'what the same person does next after an act',
+  isSequence: true,
+  occasion: 'after',
+  wanted: 'next',
   parameters: {
     after: { kind: 'patterns', least: 1, says: 'the act' },
     next: { kind: 'patterns', least: 1, says: 'what comes next (any of these)' },
@@ -23,7 +26,7 @@ export const follow: RuleKind = {
       const facts = { after: act.order.do, ...(act.order.on === undefined ? {} : { afterOn: act.order.on }) }
       if (then === undefined) return [aboutMissing(endOf(view), subject, { who: act.order.who, ...facts })]
       const isRight = matchesAny(view, next, then) && isLinked(view, links, act, then)
-      return isRight ? [] : [aboutEntry(then, subject, facts)]
+      return isRight ? [] : [{ ...aboutEntry(then, subject, facts), touches: [act.index] }]
     })
   },
 }

@@ -8,6 +8,7 @@ import { readFlag, readNumber, readPatterns, requireText } from '../language/rea
 export const geometry: RuleKind = {
   id: 'geometry',
   says: 'a measured figure within limits when an act has been done',
+  occasion: 'when',
   parameters: {
     when: { kind: 'patterns', least: 1, says: 'the acts' },
     measure: { kind: 'names', of: 'measure', says: 'what is measured' },

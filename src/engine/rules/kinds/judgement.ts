@@ -18,6 +18,7 @@ const faults = ['not-judged', 'no-evidence', 'missed-defect', 'sound-refused', '
 export const judgement: RuleKind = {
   id: 'judgement',
   says: 'the verdict on an item against the evidence looked at and the truth',
+  occasion: 'used',
   parameters: {
     types: { kind: 'names', of: 'gearType', says: 'the items' },
     fault: { kind: 'choice', of: faults, says: 'what is looked for' },

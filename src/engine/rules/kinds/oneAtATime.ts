@@ -8,6 +8,7 @@ import { readPatterns, requireText } from '../language/read'
 export const oneAtATime: RuleKind = {
   id: 'one-at-a-time',
   says: 'each person finishes one item or thing before beginning the next',
+  isSequence: true,
   parameters: {
     of: { kind: 'patterns', least: 1, says: 'the acts' },
     ends: { kind: 'patterns', least: 1, says: 'the act that finishes' },
@@ -20,24 +21,31 @@ export const oneAtATime: RuleKind = {
     const part = requireText(parameters, 'part') as Part
     const to = readPatterns(parameters, 'to')
     const ending = (to.length === 0 ? undefined : findFirst(view, to))?.start ?? Infinity
-    const open = new Map<string, string>()
+    const open = new Map<string, Open>()
     const found: RawFinding[] = []
     for (const entry of view.done) {
       const { who } = entry.order
       const subject = partOf(view, entry, part)
       if (subject === undefined || entry.start >= ending || !matchesAny(view, [...of, ...ends], entry)) continue
       const unfinished = open.get(who)
-      if (unfinished !== undefined && unfinished !== subject) {
-        found.push(aboutEntry(entry, unfinished, { unfinished }))
+      if (unfinished !== undefined && unfinished.subject !== subject) {
+        const finding = aboutEntry(entry, unfinished.subject, { unfinished: unfinished.subject })
+        found.push({ ...finding, touches: [unfinished.last] })
       }
       if (matchesAny(view, ends, entry)) closeEverywhere(open, subject)
-      else open.set(who, subject)
+      else open.set(who, { subject, last: entry.index })
     }
     return found
   },
 }
 
+interface Open {
+  readonly subject: string
+  /** The last act with it. */
+  readonly last: number
+}
+
 /** Whoever finishes it, it is finished for all who had it in hand. */
-function closeEverywhere(open: Map<string, string>, subject: string): void {
-  for (const [who, unfinished] of open) if (unfinished === subject) open.delete(who)
+function closeEverywhere(open: Map<string, Open>, subject: string): void {
+  for (const [who, unfinished] of open) if (unfinished.subject === subject) open.delete(who)
 }

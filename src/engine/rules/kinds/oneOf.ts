@@ -8,6 +8,7 @@ import { readPatterns } from '../language/read'
 export const oneOf: RuleKind = {
   id: 'one-of',
   says: 'at least one of several things holds when an act begins',
+  occasion: 'when',
   parameters: {
     when: { kind: 'patterns', least: 1, says: 'the acts' },
     anyOf: { kind: 'predicates', least: 2, about: ['site', 'person', 'act'], says: 'the alternatives' },

@@ -13,6 +13,7 @@ import type { Entry } from '../../timeline/timeline'
 export const order: RuleKind = {
   id: 'order',
   says: 'acts that follow one another in a given order',
+  isSequence: true,
   parameters: {
     steps: { kind: 'patterns', least: 2, says: 'the steps, first to last' },
     from: { kind: 'patterns', optional: true, says: 'only acts after the first of these' },
@@ -66,7 +67,8 @@ function findTurned(acts: readonly StepAct[], subject: string): readonly RawFind
   for (const { act, step } of acts) {
     const late = acts.find((other) => other.step < step && other.act.end > act.start)?.act
     if (late !== undefined) {
-      return [aboutEntry(act, subject, { early: act.order.do, late: late.order.do, lateOn: late.order.on ?? '' })]
+      const facts = { early: act.order.do, late: late.order.do, lateOn: late.order.on ?? '' }
+      return [{ ...aboutEntry(act, subject, facts), touches: [late.index] }]
     }
   }
   return []

@@ -12,6 +12,7 @@ import { readList, readPatterns, requireText } from '../language/read'
 export const plan: RuleKind = {
   id: 'plan',
   says: 'the cards of the written plan and their order',
+  occasion: 'written',
   parameters: {
     written: { kind: 'patterns', least: 1, says: 'the act of writing the plan' },
     value: { kind: 'names', of: 'any', says: 'which of its values holds the cards' },

@@ -12,6 +12,8 @@ import type { Entry } from '../../timeline/timeline'
 export const proveAround: RuleKind = {
   id: 'prove-around',
   says: 'a tester proved before and after each series of tests',
+  occasion: 'test',
+  wanted: 'prove',
   parameters: {
     prove: { kind: 'patterns', least: 1, says: 'the proving' },
     test: { kind: 'patterns', least: 1, says: 'the tests' },

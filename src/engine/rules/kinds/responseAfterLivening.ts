@@ -12,6 +12,7 @@ import { endOf, type RunView } from '../language/runView'
 export const responseAfterLivening: RuleKind = {
   id: 'response-after-livening',
   says: 'what the crew does, and does not do, after the line came alive',
+  wanted: 'need',
   parameters: {
     need: { kind: 'patterns', least: 1, says: 'what must be done after it (any of these)' },
     before: { kind: 'patterns', optional: true, says: 'acts that must wait for it; left out: needed by the end' },

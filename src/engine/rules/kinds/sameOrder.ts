@@ -13,6 +13,7 @@ import { readPatterns, readText, requireText } from '../language/read'
 export const sameOrder: RuleKind = {
   id: 'same-order',
   says: 'acts that follow a list, line by line',
+  isSequence: true,
   parameters: {
     of: { kind: 'patterns', least: 1, says: 'the acts' },
     part: { kind: 'choice', of: ['on', 'with', 'who', 'item', 'device'], says: 'what stands on the list' },
@@ -24,7 +25,8 @@ export const sameOrder: RuleKind = {
   find(view, parameters) {
     const part = requireText(parameters, 'part') as Part
     const name = readText(parameters, 'list')
-    const made = allMatching(view, readPatterns(parameters, 'as')).map((entry) => partOf(view, entry, part) ?? '')
+    const makers = allMatching(view, readPatterns(parameters, 'as'))
+    const made = makers.map((entry) => partOf(view, entry, part) ?? '')
     const list = name === undefined ? made : (namedSets.get(name)?.members(view.timeline.scenario) ?? [])
     const from = readPatterns(parameters, 'from')
     const to = readPatterns(parameters, 'to')
@@ -36,7 +38,10 @@ export const sameOrder: RuleKind = {
       .map((entry) => ({ entry, line: list.indexOf(partOf(view, entry, part) ?? '') }))
       .filter(({ line }) => line >= 0)
     return Object.keys(view.timeline.end.persons).flatMap((who) =>
-      findTurned(lines.filter(({ entry }) => entry.order.who === who)),
+      findTurned(
+        lines.filter(({ entry }) => entry.order.who === who),
+        name === undefined ? makers : [],
+      ),
     )
   },
 }
@@ -47,7 +52,11 @@ interface Line {
   readonly line: number
 }
 
-function findTurned(lines: readonly Line[]): readonly RawFinding[] {
-  const turned = lines.slice(1).find(({ line }, i) => line < (lines[i]?.line ?? line))
-  return turned === undefined ? [] : [aboutEntry(turned.entry, turned.entry.order.do)]
+/** @param makers acts that made the list, line by line */
+function findTurned(lines: readonly Line[], makers: readonly Entry[]): readonly RawFinding[] {
+  const at = lines.findIndex(({ line }, i) => line < (lines[i - 1]?.line ?? line))
+  const [before, turned] = [lines[at - 1], lines[at]]
+  if (before === undefined || turned === undefined) return []
+  const touches = [before.line, turned.line].flatMap((line) => makers[line]?.index ?? [])
+  return [{ ...aboutEntry(turned.entry, turned.entry.order.do), touches: [before.entry.index, ...touches] }]
 }

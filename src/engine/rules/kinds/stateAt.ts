@@ -10,6 +10,7 @@ import { endOf } from '../language/runView'
 export const stateAt: RuleKind = {
   id: 'state-at',
   says: 'the site as it must be when an act begins, when it has been done, or at the end',
+  occasion: 'when',
   parameters: {
     when: { kind: 'patterns', optional: true, says: 'the acts' },
     moment: { kind: 'choice', of: ['before', 'after'], optional: true, says: 'before the act (default) or after it' },

@@ -9,6 +9,7 @@ import { readPatterns, readText, requireText } from '../language/read'
 export const stated: RuleKind = {
   id: 'stated',
   says: 'what is read back, counted or answered, against the truth',
+  occasion: 'of',
   parameters: {
     of: { kind: 'patterns', least: 1, says: 'the statements' },
     value: { kind: 'names', of: 'any', says: 'which of its values' },

@@ -116,6 +116,7 @@ function checkPattern(check: Check, value: unknown, path: string): void {
 function nameKindOf(key: string): NameKind {
   if (key === 'do') return 'action'
   if (key === 'itemType') return 'gearType'
+  if (key === 'onSet') return 'set'
   return key === 'role' ? 'role' : 'any'
 }
 

@@ -35,6 +35,12 @@ export interface RuleKind {
   readonly id: string
   readonly says: string
   readonly parameters: ParameterSpecs
+  /** Asks for an order only: where a heavier rule finds fault with the same acts, that says it already. */
+  readonly isSequence?: true
+  /** Parameter whose acts are the occasions on which the rule is kept or broken. */
+  readonly occasion?: string
+  /** Parameter that names what must be done. */
+  readonly wanted?: string
   find(view: RunView, parameters: Parameters, books: Books): readonly RawFinding[]
 }
 

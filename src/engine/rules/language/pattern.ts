@@ -2,7 +2,7 @@
 import type { Value } from '../../actions/action'
 import type { Entry } from '../../timeline/timeline'
 import { listNames, matchesNames, type Names } from './glob'
-import { findItemOf, findItemType, findRole, type RunView } from './runView'
+import { findItemOf, findItemType, findRole, membersOf, type RunView } from './runView'
 
 export type ValueTest =
   | number
@@ -14,6 +14,8 @@ export type ValueTest =
 export interface Pattern {
   readonly do?: Names
   readonly on?: Names
+  /** On a member of this set, whatever the place calls it. */
+  readonly onSet?: string
   readonly with?: Names
   /** Type of the gear in the hand, or of the gear that it is done to. */
   readonly itemType?: Names
@@ -22,12 +24,13 @@ export interface Pattern {
   readonly values?: Readonly<Record<string, ValueTest>>
 }
 
-export const patternParts = ['do', 'on', 'with', 'itemType', 'role', 'who', 'values'] as const
+export const patternParts = ['do', 'on', 'onSet', 'with', 'itemType', 'role', 'who', 'values'] as const
 
 export function matches(view: RunView, pattern: Pattern, entry: Entry): boolean {
   const { order } = entry
   if (pattern.do !== undefined && !matchesNames(pattern.do, order.do)) return false
   if (pattern.on !== undefined && !matchesNames(pattern.on, order.on)) return false
+  if (pattern.onSet !== undefined && !membersOf(view, pattern.onSet).has(order.on ?? '')) return false
   if (pattern.with !== undefined && !matchesNames(pattern.with, order.with)) return false
   if (pattern.who !== undefined && !matchesNames(pattern.who, order.who)) return false
   if (pattern.role !== undefined && !matchesNames(pattern.role, findRole(view, order.who))) return false

@@ -10,6 +10,8 @@ export interface RawFinding {
   readonly entry: number
   /** Item, lead, conductor or person it is about: deviations on the same one are one deviation until put right. */
   readonly subject: string
+  /** Further acts of the same deviation: the one that came too late, the one that was turned with it. */
+  readonly touches?: readonly number[]
   /** The subject is a member of the set that the rule was asked for: whose act it was makes no other deviation. */
   readonly isMember?: boolean
   readonly facts: Facts

@@ -2,6 +2,7 @@
 import type { Entry, Timeline } from '../../timeline/timeline'
 import type { ItemId, PersonId, Role } from '../../site/scenario'
 import type { Pack } from '../finding'
+import { namedSets } from './each'
 
 export interface RunView {
   readonly timeline: Timeline
@@ -14,6 +15,8 @@ export interface RunView {
   readonly begunByAct: ReadonlyMap<string, readonly Entry[]>
   readonly typeByItem: ReadonlyMap<ItemId, string>
   readonly roleByPerson: ReadonlyMap<PersonId, Role>
+  /** Sets that have been asked for, by name. */
+  readonly members: Map<string, ReadonlySet<string>>
 }
 
 export function viewRun(timeline: Timeline, pack: Pack): RunView {
@@ -24,6 +27,7 @@ export function viewRun(timeline: Timeline, pack: Pack): RunView {
   return viewOf(timeline, pack, begun, {
     typeByItem: new Map(items.map(({ id, type }) => [id, type])),
     roleByPerson: new Map(crew.map(({ id, role }) => [id, role])),
+    members: new Map(),
   })
 }
 
@@ -31,7 +35,7 @@ function viewOf(
   timeline: Timeline,
   pack: Pack,
   begun: readonly Entry[],
-  names: Pick<RunView, 'typeByItem' | 'roleByPerson'>,
+  names: Pick<RunView, 'typeByItem' | 'roleByPerson' | 'members'>,
 ): RunView {
   const begunByAct = new Map<string, Entry[]>()
   for (const entry of begun) {
@@ -48,12 +52,21 @@ export function viewUntilLivening(view: RunView): RunView {
   if (struck === null) return view
   const begun = view.begun.filter((entry) => entry.start < struck.at)
   const moments = view.timeline.moments.filter((moment) => moment.from < struck.at)
-  const { typeByItem, roleByPerson } = view
-  return viewOf({ ...view.timeline, moments }, view.pack, begun, { typeByItem, roleByPerson })
+  const { typeByItem, roleByPerson, members } = view
+  return viewOf({ ...view.timeline, moments }, view.pack, begun, { typeByItem, roleByPerson, members })
 }
 
 function isBrokenOff(entry: Entry): boolean {
   return entry.outcome === 'refused' && entry.refusal?.code.endsWith('/interrupted') === true
+}
+
+/** Members of a named set in the place of this run. */
+export function membersOf(view: RunView, set: string): ReadonlySet<string> {
+  const known = view.members.get(set)
+  if (known !== undefined) return known
+  const members = new Set(namedSets.get(set)?.members(view.timeline.scenario))
+  view.members.set(set, members)
+  return members
 }
 
 export function findRole(view: RunView, person: PersonId): Role | undefined {

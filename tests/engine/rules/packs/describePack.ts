@@ -4,12 +4,13 @@
  * common practice, no source, unless the pack names one.
  */
 import { beforeAll, describe, expect, it } from 'vitest'
-import type { Finding, Order, Pack, Scenario, Timeline } from '../../../../src/engine'
+import type { Order, Pack, Scenario, Timeline } from '../../../../src/engine'
 import { findFindings } from '../../../../src/engine/rules/findFindings'
 import { change, type Edit } from '../../../support/rules/edits'
 import { recorded, shippedPack, shippedWords } from '../../../support/rules/recorded'
 import { replay, replayer, type Replayer } from '../../../support/rules/replay'
 import type { CaseRun, RuleCases } from '../../../support/rules/ruleCase'
+import { toldIn, type Told } from '../../../support/rules/told'
 
 export interface PackCase extends CaseRun {
   /** The place with something else in it. */
@@ -76,17 +77,17 @@ export function describePack(id: string, cleanRun: string, cases: PackCases, unt
         expect(row).toBeDefined()
         const { timeline, pack: used } = play(asCase(row!.breaks))
         const found = findFindings(timeline, used)
-        const own = found.filter((finding) => finding.rule === ruleId)
+        const own = toldIn(found).filter((finding) => finding.rule === ruleId)
         expect(own.length, found.map((it) => it.rule).join(' ')).toBeGreaterThan(0)
         const without = findFindings(timeline, { ...used, rules: used.rules.filter((other) => other.id !== ruleId) })
-        expect(without.filter((finding) => finding.rule === ruleId)).toEqual([])
+        expect(toldIn(without).filter((finding) => finding.rule === ruleId)).toEqual([])
         for (const finding of own) expect(missingFacts(words, finding, rule.asks, rule.reason)).toEqual([])
       })
 
       it('is kept by the nearest other run', () => {
         expect(row).toBeDefined()
         const { timeline, pack: used } = play(asCase(row!.near))
-        expect(findFindings(timeline, used).filter((finding) => finding.rule === ruleId)).toEqual([])
+        expect(toldIn(findFindings(timeline, used)).filter((finding) => finding.rule === ruleId)).toEqual([])
       })
     },
   )
@@ -105,7 +106,7 @@ function changed(scenario: Scenario, { defects = {}, labels = {}, hung = [], pla
 }
 
 /** Placeholders of the rule's sentences for which the finding has no fact. */
-function missingFacts(words: Readonly<Record<string, string>>, finding: Finding, ...keys: readonly string[]): string[] {
+function missingFacts(words: Readonly<Record<string, string>>, finding: Told, ...keys: readonly string[]): string[] {
   const wanted = keys.flatMap((key) =>
     [...(words[key] ?? '{no-words}').matchAll(/\{(\w+)(?::\w+)?\}/g)].map((match) => match[1] ?? ''),
   )

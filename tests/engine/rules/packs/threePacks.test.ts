@@ -20,7 +20,7 @@ describe.each(['clean', 'barrier-too-small', 'no-cover-holed-boots'])('the recor
   })
 
   it('puts the same on everybody at the livening that struck, to the last bit', () => {
-    const exposures = results.map(({ findings: _f, marks: _m, gates: _g, outcome: _o, ...rest }) =>
+    const exposures = results.map(({ findings: _f, marks: _m, minorsKept: _k, gates: _g, outcome: _o, ...rest }) =>
       JSON.stringify(rest),
     )
     expect(new Set(exposures).size).toBe(1)
