@@ -1,7 +1,8 @@
 /** Sites at any point of the recorded clean job, for tests that need one just so. */
-import { actions, checkOrder, type Entry, type OpenTimeline, type Order, type Site, type Value } from '../../src/engine'
+import { readFileSync } from 'node:fs'
+import { actions, checkOrder, runTimeline, type Entry, type OpenTimeline, type Order, type Site, type Value } from '../../src/engine'
+import { readRun } from '../../src/files/run/read'
 import { marrowBend } from './marrowBend'
-import { recordedRuns } from './record/runs'
 
 const played = new Map<string, OpenTimeline>()
 
@@ -9,9 +10,10 @@ const played = new Map<string, OpenTimeline>()
 export function recorded(name: string): OpenTimeline {
   const known = played.get(name)
   if (known) return known
-  const run = recordedRuns.find((it) => it.name === name)
-  if (!run) throw new Error(`no recorded run ${name}`)
-  const timeline = run.play(marrowBend(run.seed)).timeline()
+  const file = new URL(`../../scenarios/marrow-bend/runs/${name}.json`, import.meta.url)
+  const run = readRun(readFileSync(file, 'utf8'), actions)
+  if (!run.ok) throw new Error(`no recorded run ${name}`)
+  const timeline = runTimeline(marrowBend(run.value.seed, run.value.purpose), run.value.orders)
   played.set(name, timeline)
   return timeline
 }

@@ -135,6 +135,7 @@ export const siteKinds: Readonly<Record<string, Change>> = {
   spur: allOf(elevenMetres, wood, spur, wet),
   neutral: allOf(multiEarthed(), fencesAndPipes),
   truck: allOf(elevenMetres, boomTruck, fencesAndPipes),
+  jumper: allOf(elevenMetres, () => ({ jumpers: ['conductor-b'] })),
   wet: allOf(elevenMetres, wet, evening, fencesAndPipes),
   shared: allOf(elevenMetres, sharedPoles, wood),
 }

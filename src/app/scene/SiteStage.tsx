@@ -15,7 +15,7 @@ import {
 } from 'react'
 import { useStore } from 'zustand'
 import type { Belief, GroundHazard, GroundPoint, Instant } from '../../engine'
-import { say } from '../../text'
+import { roleLetters, say } from '../../text'
 import { formStore } from '../stores/formStore'
 import { handlingOf } from '../stores/handling'
 import { jobStore } from '../stores/jobStore'
@@ -26,7 +26,6 @@ import { holdTape, putTapeAway, takeTape, tapeStore } from '../stores/tapeStore'
 import { choosePersons, chooseThing, viewStore } from '../stores/viewStore'
 import { type ViewName, viewNames } from './camera/presets'
 import type { Box } from './labels/labelLayer'
-import { roleLetters } from './labels/siteLabels'
 import type { AnchorOf, Draft, PickId } from './sceneInput'
 import type { Doing } from './site/pictureOf'
 import SiteScene from './SiteScene'
@@ -59,6 +58,8 @@ export interface SiteStageProps {
   readonly firstView?: ViewName
   /** Pixels at the right that the sheet covers. */
   readonly coveredRight?: number
+  /** How high the bar is, pixels. */
+  readonly onBar?: (height: number) => void
   /** After the buttons of the bar. */
   readonly extra?: ReactNode
   /** This machine cannot draw it, or stopped: show the drawings. */
@@ -76,6 +77,7 @@ export default function SiteStage({
   firstView,
   coveredRight = 0,
   nameOf,
+  onBar = nothing,
   onAct = nothing,
   onPick,
   ...rest
@@ -90,6 +92,7 @@ export default function SiteStage({
   const [switchId, setSwitch] = useState<string | null>(null)
   const bar = useRef<HTMLDivElement>(null)
   const top = useHeightOf(bar)
+  useEffect(() => onBar(top), [onBar, top])
   const [hovered, setHovered] = useState<PickId | null>(null)
   const { plateAt, nameAt, onFrame } = usePlate(thing, hovered, coveredRight)
   const gaze = useStore(lookStore, (look) => look.gaze)
@@ -191,7 +194,7 @@ function LookButtons({ belief, persons, thing, hasTape }: LookProps) {
         <ViewButton
           isOn={gaze?.kind === 'eyes' && gaze.person === seeing.id}
           onPress={() => gazeAt({ kind: 'eyes', person: seeing.id })}
-          label={say('scene.eyes', { person: roleLetters[seeing.role] })}
+          label={say('scene.eyes', { person: roleLetters(seeing.role) })}
         />
       )}
       <ViewButton isOn={gaze?.kind === 'up'} onPress={() => gazeAt({ kind: 'up' })} label={say('scene.up')} />

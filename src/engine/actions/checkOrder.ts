@@ -2,6 +2,7 @@
  * Whether an order can be carried out: first its form (who, what with, on what, values within what is physically
  * possible), then what the action itself asks of the world. Orders come from outside: nothing here throws.
  */
+import { isHere } from '../site/presence'
 import { findItem, findPerson } from '../site/questions'
 import type { Site } from '../site/site'
 import type { Action, Order, Refusal, Value, ValueSpec } from './action'
@@ -19,11 +20,17 @@ export function checkOrder(site: Site, order: Order): Refusal | undefined {
   const action = actions.get(order.do)
   if (!action) return refuse(order, 'unknown-action')
   if (!findPerson(site, order.who)) return refuse(order, 'unknown-person')
-  return checkForm(site, action, order) ?? closed(site, order) ?? action.check(site, order)
+  if (!isHere(site, order.who)) return refuse(order, 'not-here-yet', { person: order.who })
+  return checkForm(site, action, order) ?? closed(site, order) ?? away(site, order) ?? action.check(site, order)
 }
 
 function closed(site: Site, order: Order): Refusal | undefined {
   return site.paper.closed ? refuse(order, 'job-closed') : undefined
+}
+
+/** Whoever has left the place does nothing but come back. */
+function away(site: Site, order: Order): Refusal | undefined {
+  return site.away?.includes(order.who) && order.do !== 'come-back' ? refuse(order, 'away') : undefined
 }
 
 /** The order names what the action uses, and every value lies within what is physically possible. */

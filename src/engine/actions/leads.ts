@@ -67,7 +67,13 @@ export function isFirm(site: Site, clamp: Clamp): boolean {
   const is = effectiveParameters(requireItem(site, clamp.lead), clamp.end)
   const wire = site.scenario.conductors.find((it) => it.id === clamp.on)
   const isTooThick = wire !== undefined && typeof is.jawTo === 'number' && is.jawTo < 2 * wire.radius
-  return clamp.turns >= numberOf(is, 'seatTurns') && is.jawHolds !== false && is.springHolds !== false && !isTooThick
+  return (
+    !clamp.loosened &&
+    clamp.turns >= numberOf(is, 'seatTurns') &&
+    is.jawHolds !== false &&
+    is.springHolds !== false &&
+    !isTooThick
+  )
 }
 
 /** The last clamp of this lead on the thing. */

@@ -104,6 +104,7 @@ import { stowBucket, tryLowerControls } from './truck/lowerControls'
 import { liftOutriggers, setOutriggers } from './truck/outriggers'
 import { startAgain } from './response/startAgain'
 import { checkFromGround } from './work/checkFromGround'
+import { handOverCharge, reportCharge, walkJob } from './work/handOver'
 import { headCount } from './work/headCount'
 import { confirmComplete, declareSafe, stopJob } from './work/papers'
 import { reportEarths } from './work/reportEarths'
@@ -169,6 +170,7 @@ const ground = [
 const handling = [haul, lower, prove, test, sayDead, judgeIndication, testPair, fitGuard, removeGuard, brush]
 const earthing = [clamp, clampByHand, unclamp, unclampByHand, tighten, tug]
 const bonding = [fitCover, removeCover, bondMetal, unbondMetal, bondLine, unbondLine, dressLeads]
+const shift = [walkJob, handOverCharge, reportCharge]
 const truck = [setOutriggers, liftOutriggers, bondTruck, unbondTruck, tryLowerControls]
 const bucket = [enterBucket, moveBucket, stowBucket, leaveBucket]
 const gaps = [bridgeGap, unbridgeGap, openJumper, closeJumper]
@@ -202,6 +204,7 @@ const list: readonly Action[] = [
   ...earthing,
   ...bonding,
   ...gaps,
+  ...shift,
   ...truck,
   ...bucket,
   ...work,

@@ -51,7 +51,7 @@ const fromGround = 2.2
 
 export const rodItem = (thing: ThingId): ItemId => thing.slice('rod/'.length)
 
-const blades = (site: Site): readonly ThingId[] =>
+export const blades = (site: Site): readonly ThingId[] =>
   switches(site).flatMap((id) => phasesOf(site.scenario.conductors).map((phase) => `${id}/${phase}`))
 
 /** The neutral of the low-voltage circuit, or the wire nearest to one: metal that a clamp can bite on. */

@@ -3,7 +3,7 @@
  * turned, known when tested, done by themselves. Views, lists, narration and labels read this type only.
  */
 import type { JobSheet } from './jobSheet'
-import type { ItemId, Phase, Role, ThingId } from './scenario'
+import type { ItemId, PersonId, Phase, Role, ThingId } from './scenario'
 import type {
   Clamp,
   Evidence,
@@ -22,6 +22,7 @@ import type { TruckState } from './truckState'
 export interface PersonBelief extends Person {
   readonly role: Role
   readonly bootSize: number
+  readonly isHere: boolean
 }
 
 export interface ItemBelief extends Pick<Item, 'id' | 'type' | 'where' | 'bookedOut' | 'bookedIn' | 'verdict'> {
@@ -45,6 +46,8 @@ export interface WireBelief {
   readonly id: ThingId
   readonly lastTest: Evidence | null
   readonly guard: ItemId | null
+  /** Of a wire with a switch of its own, in a cabinet. */
+  readonly main: MainBelief | null
 }
 
 export interface SwitchBelief extends Pick<SwitchState, 'handle' | 'control' | 'lock' | 'tag' | 'lockedBy'> {
@@ -62,6 +65,9 @@ export interface MainBelief {
   /** The last look at it or act on it; null: nobody knows how it stands. */
   readonly last: Evidence | null
   readonly lock: ItemId | null
+  readonly tag: ItemId | null
+  /** A bag with its lock over a transformer's carriers. */
+  readonly bag: ItemId | null
 }
 
 /** What a jumper carries past the pole, by the name of its far end. */
@@ -80,6 +86,8 @@ export interface Belief {
   readonly truck: GroundPoint
   /** Outriggers and bucket stand before everybody's eyes. */
   readonly truckState?: TruckState
+  /** In charge of the job now. */
+  readonly inCharge: PersonId | null
   readonly persons: readonly PersonBelief[]
   readonly items: readonly ItemBelief[]
   readonly conductors: readonly ConductorBelief[]

@@ -2,7 +2,8 @@
 import type { Belief, ConductorBelief, ItemBelief, MainBelief, SwitchBelief, WireBelief } from './belief'
 import { farEnd, isOpened } from './gaps'
 import { jobSheet } from './jobSheet'
-import { mainsOf } from './mains'
+import { findMain, mainsOf } from './mains'
+import { findInCharge, isHere } from './presence'
 import { crewMember } from './questions'
 import type { Phase, ScenarioSwitch, ThingId } from './scenario'
 import type { Evidence, Item, Site } from './site'
@@ -14,9 +15,10 @@ export function believe(site: Site): Belief {
     time: site.time,
     truck: site.truck,
     ...(site.truckState ? { truckState: site.truckState } : {}),
+    inCharge: findInCharge(site) ?? null,
     persons: Object.values(site.persons).map((person) => {
       const { role, bootSize } = crewMember(site, person.id)
-      return { ...person, role, bootSize }
+      return { ...person, role, bootSize, isHere: isHere(site, person.id) }
     }),
     items: Object.values(site.items).map((item) => itemBelief(site, item)),
     conductors: scenario.conductors.map(({ id, phase }) => conductorBelief(site, id, phase)),
@@ -30,7 +32,7 @@ export function believe(site: Site): Belief {
     switches: scenario.switches.map((it) => switchBelief(site, it)),
     mains: mainsBelief(site),
     // That a clamp was turned loose nobody knows before it is pulled.
-    clamps: site.clamps.map(({ loosened: _, ...clamp }) => clamp),
+    clamps: site.clamps.some((it) => it.loosened) ? site.clamps.map(({ loosened: _, ...it }) => it) : site.clamps,
     rods: site.rods,
     cover: site.cover,
     guards: site.guards,
@@ -102,7 +104,12 @@ function conductorBelief(site: Site, id: ThingId, phase: Phase): ConductorBelief
 }
 
 function wireBelief(site: Site, id: ThingId): WireBelief {
-  return { id, lastTest: lastOf(site, id, 'test'), guard: site.guards.find((it) => it.on === id)?.item ?? null }
+  return {
+    id,
+    lastTest: lastOf(site, id, 'test'),
+    guard: site.guards.find((it) => it.on === id)?.item ?? null,
+    main: findMain(site.scenario, id) ? mainBelief(site, id) : null,
+  }
 }
 
 function switchBelief(site: Site, { id, label }: ScenarioSwitch): SwitchBelief {
@@ -131,16 +138,22 @@ const saysOfMains: readonly string[] = [
   'see.transformer',
 ]
 
-/** A switch wire of the low voltage is among the wires already. */
+/** A wire of the low voltage with a switch of its own is among the wires already. */
 function mainsBelief(site: Site): readonly MainBelief[] {
   const wires = site.scenario.lv.wires.map((it) => it.id)
   return mainsOf(site.scenario)
     .filter(({ id }) => !wires.includes(id))
-    .map(({ id }) => ({
-      id,
-      last: site.evidence.findLast((it) => it.of === id && tellsMain(it)) ?? null,
-      lock: site.mains[id]?.lock ?? null,
-    }))
+    .map(({ id }) => mainBelief(site, id))
+}
+
+function mainBelief(site: Site, id: ThingId): MainBelief {
+  return {
+    id,
+    last: site.evidence.findLast((it) => it.of === id && tellsMain(it)) ?? null,
+    lock: site.mains[id]?.lock ?? null,
+    tag: site.mains[id]?.tag ?? null,
+    bag: site.carrierBags?.[id]?.item ?? null,
+  }
 }
 
 const tellsMain = ({ says }: Evidence): boolean => saysOfMains.includes(says)

@@ -3,6 +3,7 @@
  * skin and surface what they wear and what is fitted there.
  */
 import { gearTypeOf, isAloft, itemsOf, requirePerson } from './questions'
+import { isHere } from './presence'
 import type { Body, Contact, Limb, Stance, Surface } from './contact'
 import { distance, type GroundPoint, type PoleStation } from './place'
 import type { ItemId, PersonId } from './scenario'
@@ -32,13 +33,15 @@ export function bodiesAt(
   active: readonly ActiveContact[] = [],
   moving: readonly PersonId[] = [],
 ): readonly Body[] {
-  const bodies = Object.values(site.persons).map((person): Body => {
-    const acting = active.filter((it) => it.person === person.id).map((it) => it.contact)
-    const taken = new Set<Limb>(acting.flatMap((it): Limb[] => (it.limb === 'knee' ? ['right-foot'] : [it.limb])))
-    const standing = standingContacts(site, person, moving.includes(person.id) ? 'pace' : 'standing')
-    const contacts = [...standing.filter((it) => !taken.has(it.limb)), ...acting]
-    return { person: person.id, contacts: contacts.map((contact) => withLayers(site, person, contact)) }
-  })
+  const bodies = Object.values(site.persons)
+    .filter(({ id }) => isHere(site, id))
+    .map((person): Body => {
+      const acting = active.filter((it) => it.person === person.id).map((it) => it.contact)
+      const taken = new Set<Limb>(acting.flatMap((it): Limb[] => (it.limb === 'knee' ? ['right-foot'] : [it.limb])))
+      const standing = standingContacts(site, person, moving.includes(person.id) ? 'pace' : 'standing')
+      const contacts = [...standing.filter((it) => !taken.has(it.limb)), ...acting]
+      return { person: person.id, contacts: contacts.map((contact) => withLayers(site, person, contact)) }
+    })
   return bodies.map((body) => touchedByOthers(body, bodies))
 }
 

@@ -22,6 +22,8 @@ export interface ScenarioPerson {
   /** Shoe size, so that boots fit or do not. */
   readonly bootSize: number
   readonly startsAt: GroundPoint | { readonly switch: ThingId }
+  /** Job second at which somebody comes who is not here from the start. */
+  readonly arrivesAt?: number
 }
 
 export interface ScenarioItem {
@@ -347,6 +349,8 @@ export interface Scenario {
   readonly truck?: Truck
   /** Livestock outside the barrier: the distance between its feet, and the volts that the scenario allows it. */
   readonly livestock?: { readonly pace: number; readonly limit: number }
+  /** What happens in a break in which nobody is there: a clamp on this thing is turned loose, the barrier is taken. */
+  readonly whileAway?: { readonly loosens?: ThingId; readonly takesBarrier?: boolean }
   readonly horizon: number
   /** Share of people, %, whose impedance does not exceed it; a file gives one of the tables, a draw any from 1 to 99. */
   readonly body: { readonly percentile: number; readonly skin: Skin }

@@ -127,6 +127,8 @@ export interface Paper {
   readonly recloseBlocked: Readonly<Record<ThingId, boolean>>
   readonly permit: 'none' | 'held' | 'returned'
   readonly safeToWork: boolean
+  /** To whom the job was handed over; not said before that. */
+  readonly inCharge?: PersonId
   readonly earthsReported: boolean
   readonly workDone: boolean
   readonly stopped: boolean

@@ -147,11 +147,11 @@ function isTouching(a: Json, b: Json): boolean {
 }
 
 function roleIssues(file: Json): readonly Issue[] {
-  const roles = asList(file.crew).map((it) => it.role)
+  const roles = asList(file.crew).flatMap((it) => (it.arrivesAtS === undefined ? [it.role] : []))
   const needed = ['person-in-charge', 'pole-worker', 'ground-worker', 'switching-operator']
   const missing = needed.filter((role) => !roles.includes(role))
   return roles.length > 0 && missing.length > 0
-    ? [issue(['crew'], `nobody as ${missing.join(', ')}`, 'each role filled')]
+    ? [issue(['crew'], `nobody as ${missing.join(', ')}`, 'each role filled by somebody who is there from the start')]
     : []
 }
 

@@ -75,6 +75,7 @@ export const person = shape({
   weight: { suffix: 'Kg', schema: numberChoice(50, 70) } satisfies Field<50 | 70>,
   bootSize: whole(30, 52),
   startsAt,
+  arrivesAt: optional(seconds(1, 100_000)),
 })
 
 /** What can stand on a label. A name that the gear's type has as a parameter overrides it. */
@@ -100,6 +101,7 @@ export const label = v.pipe(
     voltage: optional(volts(10, 500_000)),
     workingLoad: optional(kilograms(1, 5000)),
     rated: optional(amperes(1, 100_000)),
+    shows: optional(choice('strength')),
     channel: optional(text(10)),
     edition: optional(text(20)),
     written: optional(text(80)),

@@ -163,6 +163,7 @@ export const app = {
   'where.below-lv-strapped': 'On the pole, below the low voltage, strapped',
   'where.above-lv': 'On the pole, above the low voltage',
   'where.above-lv-strapped': 'On the pole, above the low voltage, strapped',
+  'where.notHere': 'Not here yet',
   'where.bucket': 'In the bucket',
   'where.ground': 'On the ground, {place}',
   'where.east': 'east',

@@ -97,7 +97,8 @@ test('what a scenario adds to its place can be picked there', () => {
     steel: ['p33'],
     shared: ['p11'],
     neutral: ['neutral', 'paddock', 'trough', 'telephone-earth'],
-    truck: ['truck'],
+    truck: ['truck', 'bucket'],
+    jumper: ['conductor-b/far'],
   }))
     for (const id of ids) expect(idsOn(kind), `${id} on ${kind}`).toContain(id)
 })

@@ -6,10 +6,12 @@ import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, done, type Said } from '../../support/cleanStages'
 import { gapCases } from './gapCases'
+import { shiftCases } from './shiftCases'
 import { truckCases } from './truckCases'
 import { gearCases } from './gearCases'
 import { isolationCases } from './isolationCases'
 import { lowVoltageCases } from './lowVoltageCases'
+import { peopleCases } from './peopleCases'
 import { talkCases } from './talkCases'
 
 type Case = readonly [
@@ -435,8 +437,10 @@ const cases: readonly Case[] = [
   ],
   ...gapCases,
   ...truckCases,
+  ...shiftCases,
   ...gearCases,
   ...isolationCases,
+  ...peopleCases,
   ...talkCases,
   ...lowVoltageCases,
 ]

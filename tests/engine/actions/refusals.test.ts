@@ -6,9 +6,11 @@ import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, refused, type Said } from '../../support/cleanStages'
 import { gapRefusals } from './gapCases'
+import { shiftRefusals } from './shiftCases'
 import { truckRefusals } from './truckCases'
 import { gearRefusals } from './gearCases'
 import { isolationRefusals } from './isolationCases'
+import { peopleRefusals } from './peopleCases'
 import { talkRefusals } from './talkCases'
 import { backFed, besideTransformer } from '../hazard/backFeedSites'
 
@@ -158,8 +160,10 @@ const cases: readonly Case[] = [
   ['ask-source-off', 'unknown-thing', start, 'pic', { on: 'conductor-a' }],
   ...gapRefusals,
   ...truckRefusals,
+  ...shiftRefusals,
   ...gearRefusals,
   ...isolationRefusals,
+  ...peopleRefusals,
   ...talkRefusals,
 ]
 

@@ -71,18 +71,42 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
   const toldOf = (evidence: Evidence | null) =>
     evidence ? speaker.say(evidence.says, { ...evidence.values, of: evidence.of }) : ''
 
+  /** As they were put there. */
+  const clampsOn = (id: string): string =>
+    belief.clamps
+      .filter((clamp) => clamp.on === id)
+      .map((clamp) => `${clamp.lead} ${speaker.say(`end.${clamp.end}`)}`)
+      .join(', ')
+
+  const mainStatus = (main: Belief['mains'][number] | null): string =>
+    main
+      ? [
+          toldOf(main.last),
+          main.lock && say('state.locked', { item: main.lock }),
+          main.tag && say('state.tagged', { item: main.tag }),
+          main.bag && say('state.bagged', { item: main.bag }),
+        ]
+          .filter(Boolean)
+          .join(', ')
+      : ''
+
   const conductor = (it: ConductorBelief) => {
-    const clamps = belief.clamps.filter((clamp) => clamp.on === it.id)
+    const clamps = clampsOn(it.id)
     const status =
-      clamps.length > 0
-        ? clamps.map((clamp) => `${clamp.lead} ${speaker.say(`end.${clamp.end}`)}`).join(', ')
+      clamps !== ''
+        ? clamps
         : it.lastTest
           ? told(it.lastTest)
           : say('state.treatAsLive')
     return named(3, it.id, it.isBrushed ? `${status}, ${say('state.brushed')}` : status)
   }
 
-  const crew = () => node(1, 'crew', say('tree.crew'), speaker.say(`permit.${belief.paper.permit}`), null)
+  /** Who is in charge is asked only where there is more than one who can be. */
+  const crew = () => {
+    const able = belief.persons.filter(({ role }) => role === 'person-in-charge')
+    const charge = able.length > 1 ? [named(2, 'charge', speaker.say(`person.${belief.inCharge}`))] : []
+    return node(1, 'crew', say('tree.crew'), speaker.say(`permit.${belief.paper.permit}`), null, charge)
+  }
 
   const carried = (id: string): TreeNode[] => {
     const person = belief.persons.find((it) => it.id === id)
@@ -128,7 +152,13 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
             named(
               3,
               wire.id,
-              wire.guard ? say('state.guarded', { item: wire.guard }) : told(wire.lastTest) || say('state.treatAsLive'),
+              [
+                wire.guard ? say('state.guarded', { item: wire.guard }) : told(wire.lastTest) || say('state.treatAsLive'),
+                clampsOn(wire.id),
+                mainStatus(wire.main),
+              ]
+                .filter(Boolean)
+                .join(', '),
             ),
           ),
       ),
@@ -221,7 +251,7 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
         named(
           2,
           it.id,
-          [toldOf(it.last), it.lock && say('state.locked', { item: it.lock })].filter(Boolean).join(', '),
+          mainStatus(it),
         ),
       ),
       named(2, 'crossing', ''),

@@ -6,8 +6,12 @@ import { type Layout, toScene } from '../site/layout'
 import type { SitePicture } from '../site/sitePicture'
 import { bedside } from './truck'
 
-/** Where the bucket's floor stands when somebody works from it: west of the pole, in reach of the arm. */
-export const bucketFloor = (layout: Layout): Vector3 => vector(0.62, layout.arm.height - 1.15, -0.85)
+/** Where the bucket's floor is: up where the crew moved it, else home over the bed. */
+export function bucketFloor({ bucket, truck }: SitePicture): Vector3 {
+  if (bucket) return toScene(bucket.at, bucket.height)
+  const stands = toScene(truck)
+  return vector(stands.x + bedside, 2.35, stands.z + 3.1)
+}
 
 const turret = { above: 1.25, behind: -3.6 } as const
 
@@ -15,7 +19,7 @@ export function boomView(layout: Layout, picture: SitePicture): Built {
   const { truck } = layout.place
   if (!truck) return built([])
   const stands = toScene(picture.truck)
-  const pads = truck.outriggers.flatMap((pad): Part[] => {
+  const pads = (picture.isOnPads ? truck.outriggers : []).flatMap((pad): Part[] => {
     const foot = toScene({ x: picture.truck.x + pad.x, y: picture.truck.y + pad.y })
     const chassis = vector(stands.x + bedside, 0.75, foot.z)
     const knee = vector(foot.x, 0.7, foot.z)
@@ -25,14 +29,16 @@ export function boomView(layout: Layout, picture: SitePicture): Built {
       part(strut(knee, chassis, 0.06, 0.07, 8), 'steel', 'truck', 0.08),
     ]
   })
-  return built([...pads, ...(truck.hasBoom ? boom(layout, picture, stands) : [])])
+  const rim = bucketFloor(picture).add(vector(0, 0.5, 0))
+  const hits = truck.hasBoom ? [{ id: 'bucket', segments: [[rim, rim]] as const, radius: 0.45 }] : []
+  return built([...pads, ...(truck.hasBoom ? boom(picture, stands) : [])], [], hits)
 }
 
-function boom(layout: Layout, picture: SitePicture, stands: Vector3): readonly Part[] {
-  const isUp = picture.people.some(({ place }) => place.kind === 'bucket')
+function boom(picture: SitePicture, stands: Vector3): readonly Part[] {
+  const isUp = picture.bucket !== null
   const base = vector(stands.x + bedside, turret.above, stands.z + 1.6 + turret.behind)
   const shoulder = base.clone().setY(2.15)
-  const floor = isUp ? bucketFloor(layout) : vector(base.x, 2.35, stands.z + 3.1)
+  const floor = bucketFloor(picture)
   const wrist = floor.clone().add(isUp ? vector(0.42, 0.35, -0.2) : vector(0, 0.3, -0.45))
   const elbow = isUp
     ? shoulder
@@ -69,7 +75,7 @@ function bucket(floor: Vector3): readonly Part[] {
         floor.z + z,
       ]),
       'fibreglass',
-      'truck',
+      'bucket',
       0.2,
     )
   const lip = (x: number, z: number): Part =>
@@ -80,7 +86,7 @@ function bucket(floor: Vector3): readonly Part[] {
         floor.z + z,
       ]),
       'fibreglass',
-      'truck',
+      'bucket',
       0.08,
     )
   const sides = [
@@ -90,7 +96,7 @@ function bucket(floor: Vector3): readonly Part[] {
     [0, -wide],
   ] as const
   return [
-    part(at(box(wide * 2, 0.04, wide * 2), [floor.x, floor.y - 0.02, floor.z]), 'fibreglass', 'truck', 0.2),
+    part(at(box(wide * 2, 0.04, wide * 2), [floor.x, floor.y - 0.02, floor.z]), 'fibreglass', 'bucket', 0.2),
     ...sides.map(([x, z]) => wall(x, z)),
     ...sides.map(([x, z]) => lip(x, z)),
   ]

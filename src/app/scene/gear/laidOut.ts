@@ -1,65 +1,13 @@
 /** Each type of gear as it lies on the tarp, real size, to be looked at from above: around its own middle, long ones along z. */
-import { type BufferGeometry, Matrix4 } from 'three'
 import { at, ball, box, cylinder, prism, ring, strut, vector } from '../geometry/shapes'
 import type { Slot } from '../ink/palette'
-import { type Built, built, join, type Part, part, type Wire, wire } from '../ink/part'
+import { built, type Part, part, wire } from '../ink/part'
 import { boot, limb } from '../people/bodyParts'
-import { screwClamp } from './clamp'
+import { laidLeads } from './laidLeads'
+import { arc, both, coiled, lying, type Piece, type Shape, solids, strap } from './laidShapes'
+import { laidTools } from './laidTools'
+import { laidWorn } from './laidWorn'
 import { pinInsulator } from './pole'
-
-type Shape = (id: string) => Built
-type Piece = readonly [geometry: () => BufferGeometry, slot: Slot, detail?: number]
-
-const solids =
-  (...pieces: readonly Piece[]): Shape =>
-  (id) =>
-    built(pieces.map(([make, slot, detail = 0.05]) => part(make(), slot, id, detail)))
-
-const both =
-  (...shapes: readonly Shape[]): Shape =>
-  (id) =>
-    join(...shapes.map((shape) => shape(id)))
-
-/** Turns of cable or rope that lie on each other, not quite round. */
-const turnsOf = (id: string, turns: number, radius: number, slot: Slot, cable: number, x = 0): Wire =>
-  wire(
-    Array.from({ length: turns * 12 + 1 }, (_, i) => {
-      const angle = (i / 12) * Math.PI * 2
-      const uneven = radius * (1 + 0.05 * Math.sin(i * 1.7))
-      return vector(x + Math.cos(angle) * uneven, cable + (i / 12) * cable * 1.1, Math.sin(angle) * uneven)
-    }),
-    cable,
-    slot,
-    id,
-    1.6,
-    5,
-  )
-
-const coiled =
-  (turns: number, radius: number, slot: Slot, cable: number): Shape =>
-  (id) =>
-    built([], [turnsOf(id, turns, radius, slot, cable)])
-
-const flat = new Matrix4().makeRotationX(-Math.PI / 2)
-
-/** A coil with its clamps in a row before it, each on its side. */
-const lead =
-  (turns: number, radius: number, cable: number, clamps: number): Shape =>
-  (id) => {
-    const row = Array.from({ length: clamps }, (_, k): readonly Part[] => {
-      const lie = new Matrix4().makeTranslation(0.12 + radius, 0.02, (k - (clamps - 1) / 2) * 0.12).multiply(flat)
-      const turned = new Matrix4().makeRotationZ(Math.PI / 2)
-      return screwClamp(vector(0, 0.1, 0), id, 6).map((it) => ({
-        ...it,
-        geometry: it.geometry.applyMatrix4(turned).applyMatrix4(lie),
-      }))
-    })
-    return built(row.flat(), [turnsOf(id, turns, radius, 'lead', cable, -0.1)])
-  }
-
-/** A round bar along z, so far from the middle. */
-const lying = (length: number, radius: number, z = 0, end = radius): BufferGeometry =>
-  at(cylinder(end, radius, length, 12), [0, Math.max(radius, end), z], [Math.PI / 2, 0, 0])
 
 const glove =
   (slot: Slot): Shape =>
@@ -85,29 +33,6 @@ const standingBoots: Shape = (id) =>
     ),
   )
 
-const strap =
-  (points: readonly (readonly [number, number])[]): Shape =>
-  (id) =>
-    built(
-      [],
-      [
-        wire(
-          points.map(([x, z]) => vector(x, 0.02, z)),
-          0.018,
-          'strap',
-          id,
-          2,
-          5,
-        ),
-      ],
-    )
-
-const arc = (x: number, z: number, radius: number, from: number, to: number): [number, number][] =>
-  Array.from({ length: 13 }, (_, k) => {
-    const angle = from + ((to - from) * k) / 12
-    return [x + Math.cos(angle) * radius, z + Math.sin(angle) * radius]
-  })
-
 const provingUnit = (wide: number, deep: number): Shape =>
   solids(
     [() => at(box(wide, 0.09, deep), [0, 0.045, 0]), 'polymer'],
@@ -129,9 +54,9 @@ const stick = solids(
 
 /** One for each type of the catalogue; a test holds it. */
 export const laidOut: Readonly<Record<string, Shape>> = {
-  'earth-lead': lead(5, 0.2, 0.014, 4),
-  'isolation-earth': lead(4, 0.18, 0.014, 4),
-  'bond-lead': lead(2, 0.15, 0.012, 2),
+  ...laidLeads,
+  ...laidTools,
+  ...laidWorn,
   'earth-rod': solids(
     [() => lying(1.9, 0.008), 'copper', 0.04],
     [() => lying(0.1, 0.0015, 0.99, 0.008), 'copper', 0.03],

@@ -1,9 +1,9 @@
 /** Earthing leads and bonds as they hang: where each end sits, the cable between, and what one picks them by. */
 import type { Vector3 } from 'three'
 import { hangLead, type Post, soften } from '../geometry/curves'
-import { vector } from '../geometry/shapes'
-import { type Built, built, hitAlong, wire } from '../ink/part'
-import { clampAlong, hvHeight, type Layout, lvHeight, radiusAt, toScene } from '../site/layout'
+import { at, box, vector } from '../geometry/shapes'
+import { type Built, built, hitAlong, type Part, part, wire } from '../ink/part'
+import { clampAlong, hvHeight, type Layout, lvHeight, radiusAt, type Support, toScene } from '../site/layout'
 import type { LeadEnd, LeadPicture, SitePicture } from '../site/sitePicture'
 import { clampTail, screwClamp } from './clamp'
 import { rodClampHeight } from './rod'
@@ -24,6 +24,8 @@ export interface LeadRoute {
     readonly isClamp: boolean
   }[]
   readonly sections: readonly LeadSection[]
+  /** Where its tails meet. */
+  readonly hub?: Vector3
 }
 
 /** Points that carry a free end now: the head of a stick, a hand. By `item` and `end`. */
@@ -35,6 +37,7 @@ const cableRadius = 0.011
 
 export function routeLead(layout: Layout, picture: SitePicture, lead: LeadPicture, held: HeldEnds): LeadRoute {
   const seats = lead.ends.map((end, index) => seatOf(layout, picture, lead, end, index, held))
+  if (lead.hasHub) return routeTails(layout, lead, seats)
   const sections = seats.slice(1).map((to, index): LeadSection => {
     const from = seats[index]!
     return {
@@ -44,6 +47,23 @@ export function routeLead(layout: Layout, picture: SitePicture, lead: LeadPictur
     }
   })
   return { lead, seats, sections }
+}
+
+/** From the first end to the hub, and a tail from there to each other end. */
+function routeTails(layout: Layout, lead: LeadPicture, seats: LeadRoute['seats']): LeadRoute {
+  const tails = seats.slice(1).map((it) => it.tail)
+  const low = Math.min(...tails.map((it) => it.y))
+  const hub = tails
+    .reduce((sum, it) => sum.add(it), vector(0, 0, 0))
+    .divideScalar(tails.length)
+    .setY(Math.max(0.06, low - 0.5 * (lead.lengths[1] ?? 1)))
+  const sections = seats.map(({ end, tail }, index): LeadSection => {
+    const [from, to] = index === 0 ? [tail, hub] : [hub, tail]
+    const length = lead.lengths[index] ?? 1.5
+    const points = cable(layout, from, to, Math.max(length, from.distanceTo(to)), index, lead.route)
+    return index === 0 ? { from: end.end, to: 'hub', points } : { from: 'hub', to: end.end, points }
+  })
+  return { lead, seats, sections, hub }
 }
 
 function seatOf(
@@ -70,18 +90,28 @@ export function clampSeat(
 ): Vector3 | undefined {
   const closed = routes.flatMap(({ seats }) => seats).find(({ end }) => end.on === on)
   if (closed) return closed.seat
-  const wireOf = layout.conductors.find((it) => it.id === on)
-  if (wireOf) return vector(wireOf.across, hvHeight(wireOf, clampAlong), clampAlong)
+  const wireOf = layout.conductors.find((it) => it.id === wireName(on))
+  if (wireOf) return onWire(layout, wireOf, on, clampAlong)
   const rod = picture.rods.find((it) => `rod/${it.item}` === on)
   if (rod) return toScene(rod.at, rodClampHeight(rod))
   return on === 'arm' ? vector(0.3, layout.arm.height + 0.02, layout.arm.along + 0.03) : undefined
 }
 
+/** Either end of a conductor that a jumper carries past the pole. */
+const wireName = (on: string): string => on.replace(/\/far$/, '')
+
+/** The near end of a conductor with a jumper lies on this side of the pole, as far off as the other. */
+function onWire(layout: Layout, wireOf: Support, on: string, along: number): Vector3 {
+  const side = on === wireOf.id && layout.place.jumpers.includes(on) ? -along : along
+  return vector(wireOf.across, hvHeight(wireOf, side), side)
+}
+
 function seatOn(layout: Layout, picture: SitePicture, lead: LeadPicture, on: string): Vector3 {
-  const conductor = layout.conductors.find((it) => it.id === on)
+  if (on === 'truck') return toScene(picture.truck, 0.6)
+  const conductor = layout.conductors.find((it) => it.id === wireName(on))
   const shift = picture.leads.findIndex((it) => it.item === lead.item) * 0.16 + (lead.isBond ? -0.35 : 0)
   const along = clampAlong + shift
-  if (conductor) return vector(conductor.across, hvHeight(conductor, along), along)
+  if (conductor) return onWire(layout, conductor, on, along)
   const lv = layout.lv.find((it) => it.id === on)
   if (lv) return vector(lv.across, lvHeight(lv, along), along)
   const rod = picture.rods.find((it) => `rod/${it.item}` === on)
@@ -193,11 +223,18 @@ const coil = (index: number): Vector3[] =>
           )
       })
 
+function hubAt(hub: Vector3 | undefined, item: string): readonly Part[] {
+  return hub ? [part(at(box(0.07, 0.1, 0.05), [hub.x, hub.y, hub.z]), 'copper', item, 0.05)] : []
+}
+
 export function leadView(route: LeadRoute): Built {
   const { item } = route.lead
   const clamps = route.seats.filter((it) => it.isClamp)
   return built(
-    clamps.flatMap(({ seat, end }) => screwClamp(seat, item, end.on === null ? 0 : end.turns)),
+    [
+      ...clamps.flatMap(({ seat, end }) => screwClamp(seat, item, end.on === null ? 0 : end.turns)),
+      ...hubAt(route.hub, item),
+    ],
     route.sections.map(({ points }) => wire(points, cableRadius, 'lead', item, 2.4)),
     [
       ...route.sections.map(({ points }) => hitAlong(item, points, 0.02)),

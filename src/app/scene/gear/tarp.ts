@@ -5,6 +5,7 @@ import { at, box, ring, vector } from '../geometry/shapes'
 import { type Built, built, type Hit, join, type Part, part, type Wire, wire } from '../ink/part'
 import type { Plate } from '../ink/plateAtlas'
 import type { SitePicture } from '../site/sitePicture'
+import { marksOn } from './laidMarks'
 import { laidOut, quarantineTag, unknownShape } from './laidOut'
 
 /** Metres of the tarp, across and along. */
@@ -62,7 +63,9 @@ export function tarpView(picture: SitePicture, truck: Vector3): Built {
       segments: [[place.clone().add(vector(0, 0.05, -half)), place.clone().add(vector(0, 0.05, half))]],
       radius: isLong ? 0.08 : 0.14,
     }
-    return moved(join(shape(id), ...tag, numberTag(id, isLong)), place, hit)
+    const lying = shape(id)
+    const marks = marksOn(lying, type, picture.found[id] ?? [], id)
+    return moved(join(lying, marks, ...tag, numberTag(id, isLong)), place, hit)
   })
   return join(built([sheet, ...register(centre)]), ...items)
 }

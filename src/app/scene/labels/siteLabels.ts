@@ -1,6 +1,6 @@
 /** What is written at the things: letters with their state, people, lengths, marks. Pure. */
 import type { Vector3 } from 'three'
-import { metres, say } from '../../../text'
+import { metres, roleLetters, say } from '../../../text'
 import type { ViewName } from '../camera/presets'
 import { bladeMiddle } from '../gear/switchTop'
 import type { LeadRoute } from '../gear/leads'
@@ -8,7 +8,7 @@ import { vector } from '../geometry/shapes'
 import type { Joints } from '../people/posture'
 import { isBelowLv } from '../people/stance'
 import { hvHeight, type Layout, lvHeight, toScene } from '../site/layout'
-import type { PersonPicture, SitePicture, SwitchPicture } from '../site/sitePicture'
+import type { SitePicture, SwitchPicture } from '../site/sitePicture'
 import type { Label } from './label'
 
 export interface LabelSource {
@@ -20,13 +20,6 @@ export interface LabelSource {
   readonly isLivened: boolean
   /** Persons that the next order goes to. */
   readonly persons: readonly string[]
-}
-
-export const roleLetters: Readonly<Record<PersonPicture['role'], string>> = {
-  'person-in-charge': 'PIC',
-  'pole-worker': 'PW',
-  'ground-worker': 'GW',
-  'switching-operator': 'SO',
 }
 
 export function siteLabels(source: LabelSource): readonly Label[] {
@@ -72,7 +65,7 @@ const personLabels = ({ picture, joints, persons, view }: LabelSource): readonly
       {
         key: person.id,
         at: personPlace(of, view),
-        text: roleLetters[person.role],
+        text: roleLetters(person.role),
         kind: 'person',
         isChosen,
         rank: isChosen ? 7 : 5,

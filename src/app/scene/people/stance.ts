@@ -188,7 +188,7 @@ function aloft(layout: Layout, picture: SitePicture, person: PersonPicture, feet
 
 /** Both feet on the bucket's floor, one hand on its rim unless both have work. */
 function inBucket(layout: Layout, picture: SitePicture, person: PersonPicture): Stance {
-  const floor = bucketFloor(layout)
+  const floor = bucketFloor(picture)
   const target = person.doing?.on ? placeOf(layout, picture, person.doing.on) : undefined
   const yaw = yawTo(floor, target ?? vector(0, 0, 0.2))
   const { forward, right } = facing(yaw)

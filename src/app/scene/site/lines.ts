@@ -1,6 +1,7 @@
 /** Wires in the air and the poles that carry them: the section, the LV under-build, the crossing circuit, the service to a house. */
 import { span } from '../geometry/curves'
 import { at, bar, box, cylinder, vector } from '../geometry/shapes'
+import { gapHalf } from '../gear/jumper'
 import { lampView, metalworkView } from '../gear/metalwork'
 import { crossarm, pinInsulator, polePlate, seatAbove, stepBolts } from '../gear/pole'
 import { shaftView } from '../gear/shaft'
@@ -151,13 +152,15 @@ function crackOf(layout: Layout, conductor: string): readonly Part[] {
 
 function sectionWires(layout: Layout): Built {
   const wires: Wire[] = []
+  /** A wire with a jumper ends on either side of the pole. */
+  const gapOf = (id: string): number => (layout.place.jumpers.includes(id) ? gapHalf : 0)
   for (let s = 0; s + 1 < poleRow.length; s++) {
     const [from, to] = [poleRow[s]!, poleRow[s + 1]!]
     const isNear = from === 0 || to === 0
     const pieces = isNear ? 28 : 10
     const strung = ({ id, across, height }: Support, most: number, radius: number, minPx: number): Wire =>
       wire(
-        span(vector(across, height, from), vector(across, height, to), most, pieces),
+        span(vector(across, height, from || gapOf(id)), vector(across, height, to || -gapOf(id)), most, pieces),
         radius,
         'aluminium',
         id,

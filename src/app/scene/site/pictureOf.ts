@@ -1,5 +1,6 @@
 /** Belief to picture: only what was perceived goes in, so only that can be drawn. */
 import { type Belief, gearCatalogue, type ItemId, type PersonId, type Phase, type ThingId } from '../../../engine'
+import { findFinding } from '../../stores/findFinding'
 import type { LeadPicture, PersonPicture, SitePicture, SwitchPicture, WireState } from './sitePicture'
 
 /** An act in progress. */
@@ -30,10 +31,15 @@ export function pictureOf(
     guards: belief.guards,
     barrier: belief.barrier,
     truck: belief.truck,
+    bucket: belief.truckState?.bucket ?? null,
+    isOnPads: belief.truckState?.outriggers === 'down',
+    jumpers: belief.jumpers,
     tarp: belief.items.filter(({ where }) => where.kind === 'tarp').map(({ id }) => id),
     tied: belief.items.filter(({ where }) => where.kind === 'handline').map(({ id }) => id),
     aloft: belief.items.filter(({ where }) => where.kind === 'aloft').map(({ id }) => id),
     typeOf,
+    found: foundOn(belief),
+    platforms: belief.platforms,
     hasHandline: ofType('handline').some((item) => isOnPole(belief, item)) || belief.hauled.length > 0,
     hasSigns: ofType('sign-set').some(({ where }) => where.kind === 'fitted'),
     insulator: belief.insulator,
@@ -43,22 +49,32 @@ export function pictureOf(
     weather: sheet.weather,
     hazards: hazardsOf(belief),
     work: sheet.work.conductor,
-    people: belief.persons.map((person): PersonPicture => {
-      const act = doing.find((it) => it.who === person.id)
-      const { id, role, place, holds, wears, strapped, onMat } = person
-      return {
-        id,
-        role,
-        place,
-        holds,
-        wears,
-        isStrapped: strapped,
-        isOnMat: onMat,
-        doing: act ? { act: act.act, on: act.thing, with: act.item } : null,
-      }
-    }),
+    people: belief.persons
+      .filter(({ isHere }) => isHere)
+      .map((person): PersonPicture => {
+        const act = doing.find((it) => it.who === person.id)
+        const { id, role, place, holds, wears, strapped, onMat } = person
+        return {
+          id,
+          role,
+          place,
+          holds,
+          wears,
+          isStrapped: strapped,
+          isOnMat: onMat,
+          doing: act ? { act: act.act, on: act.thing, with: act.item } : null,
+        }
+      }),
     switches: sheet.switches.map((it) => switchOf(belief, it)),
   }
+}
+
+function foundOn({ items }: Belief): SitePicture['found'] {
+  const told = items.map(
+    ({ id, evidence }) =>
+      [id, [...new Set(evidence.flatMap((it) => findFinding(it) ?? []))].filter((name) => name !== 'sound')] as const,
+  )
+  return Object.fromEntries(told.filter(([, found]) => found.length > 0))
 }
 
 /** Fitted, hanging, or taken up by whoever climbed with it. */
@@ -99,6 +115,7 @@ function leadsOf(belief: Belief): readonly LeadPicture[] {
         }),
         lengths: ends.slice(1).map((_, index) => (index === 0 ? first : hop)),
         isAloft,
+        hasHub: gearCatalogue.get(item.type)?.hub !== undefined,
         route: routeOf(belief, item.id),
       },
     ]

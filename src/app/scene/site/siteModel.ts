@@ -2,8 +2,10 @@
 import { Matrix4 } from 'three'
 import { aloftView, tiedView } from '../gear/aloft'
 import { boomView } from '../gear/boom'
+import { jumperView } from '../gear/jumper'
 import { barrierView, coverView, guardView } from '../gear/protection'
 import { type LeadRoute, leadView, routeLead } from '../gear/leads'
+import { platformView } from '../gear/platform'
 import { plateCentre } from '../gear/pole'
 import { rodView } from '../gear/rod'
 import { handlineView, tarpPlates, tarpView } from '../gear/tarp'
@@ -31,7 +33,9 @@ export function gearModel(layout: Layout, picture: SitePicture, held: HeldEnds, 
     built: join(
       truckView(truck),
       boomView(layout, picture),
+      jumperView(layout, picture),
       tarpView(picture, truck),
+      ...picture.platforms.map((it) => platformView(it, picture.found[it.item] ?? [])),
       ...(picture.hasSigns ? [signsView(truck)] : []),
       ...(picture.hasHandline ? [handlineView(vector(0.62, layout.arm.height - 0.08, layout.arm.along))] : []),
       ...picture.rods.map((rod) => rodView(rod, isClamped(rod.item))),

@@ -22,6 +22,8 @@ export interface LeadPicture {
   readonly ends: readonly LeadEnd[]
   /** Metres of cable from each end to the next. */
   readonly lengths: readonly number[]
+  /** Its tails meet in a boss or a bar; else each end follows the one before. */
+  readonly hasHub: boolean
   /** Its free ends hang at the pole top. */
   readonly isAloft: boolean
   /** How it was laid out and up the pole. */
@@ -66,6 +68,10 @@ export interface SitePicture {
   readonly guards: readonly { readonly item: ItemId; readonly on: ThingId }[]
   readonly barrier: readonly GroundPoint[] | null
   readonly truck: GroundPoint
+  /** Floor of the bucket where the boom is up; outriggers down. */
+  readonly bucket: { readonly at: GroundPoint; readonly height: number } | null
+  readonly isOnPads: boolean
+  readonly jumpers: Belief['jumpers']
   /** Items that lie on the tarp, in the order of the register. */
   readonly tarp: readonly ItemId[]
   /** Items tied to the handline, still on the ground. */
@@ -73,6 +79,10 @@ export interface SitePicture {
   /** Items hauled up that hang beside the climber. */
   readonly aloft: readonly ItemId[]
   readonly typeOf: Readonly<Record<ItemId, string>>
+  /** What looks at an item told, by `findFinding`; only items of which something was told. */
+  readonly found: Readonly<Record<ItemId, readonly string[]>>
+  /** Insulating platforms on the ground. */
+  readonly platforms: Belief['platforms']
   readonly hasHandline: boolean
   readonly hasSigns: boolean
   readonly insulator: 'cracked' | 'replaced'

@@ -13,8 +13,8 @@ export const fitCover: Action = {
   covers: ['A62', 'A63'],
   withTypes: ['blanket', 'pole-cover'],
   values: {
-    from: { kind: 'number', unit: 'metre', low: 0.5, high: 8.4, step: 0.1 },
-    to: { kind: 'number', unit: 'metre', low: 0.5, high: 8.4, step: 0.1 },
+    from: { kind: 'number', unit: 'metre', low: 0.5, high: 14, step: 0.1 },
+    to: { kind: 'number', unit: 'metre', low: 0.5, high: 14, step: 0.1 },
   },
   byHand: true,
   check: all(onPole, atHand, handsFree(2, 'item'), (site, order) => {

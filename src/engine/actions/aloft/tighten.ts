@@ -22,7 +22,7 @@ export const tighten: Action = {
     const held = findLoosest(site, thingIn(order))
     const turns = numberIn(order, 'turns')
     const clamps = site.clamps.map((it) =>
-      it === held ? { ...it, turns: Math.min(10, it.turns + turns), tugged: false } : it,
+      it === held ? { ...it, loosened: false, turns: Math.min(10, it.turns + turns), tugged: false } : it,
     )
     return tell({ ...site, clamps }, order, thingIn(order), { turns })
   },

@@ -1,5 +1,6 @@
 /** The talk before the work: everybody near enough to hear it is briefed. */
 import { distance } from '../../site/place'
+import { isHere } from '../../site/presence'
 import { groundPointOf, isAloft } from '../../site/questions'
 import type { Action } from '../action'
 import { changePerson, mark, tell } from '../changes'
@@ -16,7 +17,7 @@ export const holdBriefing: Action = {
   apply: (site, order) => {
     const at = groundPointOf(site, order.who)
     const present = Object.values(site.persons).filter(
-      (it) => !isAloft(it) && distance(groundPointOf(site, it.id), at) <= hearing,
+      (it) => isHere(site, it.id) && !isAloft(it) && distance(groundPointOf(site, it.id), at) <= hearing,
     )
     const briefed = present.reduce((next, { id }) => changePerson(next, id, { briefed: true }), site)
     return tell(mark(briefed, 'briefing-held'), order, 'crew', { count: present.length })

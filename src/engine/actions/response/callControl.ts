@@ -12,7 +12,7 @@ export const callControl: Action = {
     message: {
       kind: 'choice',
       many: false,
-      of: () => ['all-well', 'line-came-alive', 'need-ambulance', 'reclose-now'],
+      of: () => ['all-well', 'indication', 'job-stopped', 'line-came-alive', 'need-ambulance', 'reclose-now'],
     },
   },
   check: always,

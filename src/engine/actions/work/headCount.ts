@@ -1,6 +1,7 @@
 /** Counts the crew; who stands on the ground outside the barrier is mustered and told that the line is now live. */
 import { isInside } from '../../site/place'
 import { groundPointOf, isAloft, requirePerson } from '../../site/questions'
+import { isHere } from '../../site/presence'
 import type { PersonId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import type { Action } from '../action'
@@ -14,12 +15,10 @@ export const headCount: Action = {
   check: always,
   takes: () => 20,
   apply: (site, order) => {
-    const clear = Object.keys(site.persons).filter((id) => isClear(site, id))
-    const counted = Object.keys(site.persons).reduce(
-      (next, id) => changePerson(next, id, { mustered: clear.includes(id) }),
-      site,
-    )
-    const values = { count: clear.length, crew: Object.keys(site.persons).length }
+    const here = Object.keys(site.persons).filter((id) => isHere(site, id))
+    const clear = here.filter((id) => isClear(site, id))
+    const counted = here.reduce((next, id) => changePerson(next, id, { mustered: clear.includes(id) }), site)
+    const values = { count: clear.length, crew: here.length }
     return perceive(mark(counted, 'heads-counted'), order.who, { of: 'crew', by: 'look', says: 'see.heads', values })
   },
 }
