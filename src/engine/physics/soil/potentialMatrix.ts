@@ -46,10 +46,10 @@ function runsOf(segments: readonly Segment[]): readonly Run[] {
   return runs
 }
 
+/** Below each other: not so are two pieces of a slanted wire, nor two discs, which lie apart. */
 function isAlike(a: Segment, b: Segment): boolean {
-  const isUpright = !a.isDisc && !b.isDisc && a.along === undefined && b.along === undefined
   const isOneAxis = a.electrode === b.electrode && a.x === b.x && a.y === b.y
-  return isUpright && isOneAxis && a.isLower === b.isLower && a.length === b.length
+  return isOneAxis && a.isLower === b.isLower && a.length === b.length
 }
 
 type Ohm = (a: Segment, b: Segment) => number

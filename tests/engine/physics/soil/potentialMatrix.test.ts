@@ -20,32 +20,26 @@ const wire: Electrode = {
 }
 const disc: Electrode = { id: 'd', kind: 'disc', at: { x: 1, y: -1 }, radius: 0.3 }
 
+const upright = (y: number, top: number, length: number, x = 0) =>
+  ({ kind: 'rod', at: { x, y }, top, length, radius: 0.02 }) as const
+const joined = (...parts: readonly ReturnType<typeof upright>[]): Electrode => ({ id: 'j', kind: 'joined', parts })
+
 /** Upright beside upright, above and below the boundary, through it, on one axis, in one electrode. */
 const sites: readonly (readonly [string, readonly Electrode[]])[] = [
   ['two rods through the boundary', [rod('a', 0, 1.8), rod('b', 2, 2.4, 0.01, 0.1)]],
+  ['as long above it as below it', [rod('a', 0, 2.2)]],
   ['one above it, one below it', [rod('a', 0, 0.8, 0.008, 0.05), rod('b', 1.5, 1.5, 0.01, 1.3, 0.7)]],
   ['both above it', [rod('a', 0, 0.9), rod('b', 0.6, 0.7, 0.01, 0.2, -0.4)]],
   [
     'both below it, one below the other',
-    [rod('a', 0, 1, 0.01, 1.2), rod('b', 3, 1.5, 0.02, 1.1), rod('c', 0, 1, 0.01, 3)],
+    [rod('a', 0, 1, 0.02, 1.2), rod('c', 0, 1, 0.02, 3), rod('b', 3, 1.5, 0.02, 1.15)],
   ],
   ['a rod, a disc and a wire', [rod('a', 0, 1.8), disc, wire]],
-  [
-    'two rods of one electrode',
-    [
-      {
-        id: 'j',
-        kind: 'joined',
-        parts: [
-          { kind: 'rod', at: { x: 0, y: 0 }, top: 0, length: 1.8, radius: 0.008 },
-          { kind: 'rod', at: { x: 0, y: 2 }, top: 0, length: 1.8, radius: 0.008 },
-        ],
-      },
-    ],
-  ],
+  ['rods of one electrode', [joined(upright(0, 0, 0.9), upright(2, 0, 0.9), upright(2, 0, 0.9, 2), upright(0, 0, 2))]],
+  ['on one axis, in pieces of two lengths', [joined(upright(0, 0, 0.6), upright(0, 0.7, 0.3))]],
 ]
 
-const soils = [evenSoil(100), twoLayers(100, 1, 300), twoLayers(3000, 1, 50), twoLayers(10, 1, 5000)]
+const soils = [evenSoil(100), twoLayers(100, 1.1, 300), twoLayers(3000, 1.1, 50), twoLayers(10, 1.1, 5000)]
 
 describe.each(sites)('%s', (_, electrodes) => {
   it.each(soils)('in soil %#: each pair as if it were alone, to 1e-6', (soil) => {
