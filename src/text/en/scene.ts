@@ -2,6 +2,10 @@
 import type { Words } from '../words'
 
 export const scene = {
+  'letters.person-in-charge': 'PIC',
+  'letters.pole-worker': 'PW',
+  'letters.ground-worker': 'GW',
+  'letters.switching-operator': 'SO',
   'scene.name': 'The site, drawn in three dimensions',
   'scene.open': 'In 3D',
   'scene.leave': 'Drawings',

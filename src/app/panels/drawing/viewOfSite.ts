@@ -1,5 +1,6 @@
 /** The crew's picture as the plan and the elevation draw it. */
 import type { Belief, ConductorBelief, PersonBelief } from '../../../engine'
+import { roleLetters } from '../../../text'
 import type { PostureName } from './Figure'
 import type { WireState } from './Marks'
 import type { LeadView, PersonView, SiteView } from './siteView'
@@ -100,18 +101,11 @@ export function postureOf(belief: Belief, { place, holds }: PersonBelief): Postu
 export const hasBoots = (belief: Belief, { wears }: PersonBelief): boolean =>
   wears.some((id) => typeOf(belief, id) === 'boots')
 
-const letters = {
-  'person-in-charge': 'PIC',
-  'pole-worker': 'PW',
-  'ground-worker': 'GW',
-  'switching-operator': 'SO',
-} as const
-
 function personView(belief: Belief, person: PersonBelief): PersonView {
   const { place } = person
   return {
     id: person.id,
-    letters: letters[person.role],
+    letters: roleLetters(person.role),
     at: place.kind === 'ground' ? place.at : { x: place.kind === 'pole' ? -0.6 : 0, y: 0 },
     height: place.kind === 'pole' ? feetAt[place.station] : 0,
     posture: postureOf(belief, person),

@@ -21,8 +21,12 @@ export function ActForm({ afford, title, speaker, onGive }: ActFormProps) {
   const form = useRef<HTMLFormElement>(null)
   const { fields } = afford
 
+  // Its first line comes to the top of the slip, so that as much of it as there is room for is seen.
   useEffect(() => {
-    form.current?.querySelector<HTMLElement>(control)?.focus()
+    const { current } = form
+    const acts = current?.parentElement
+    if (acts) acts.scrollTop = current.offsetTop - acts.offsetTop
+    current?.querySelector<HTMLElement>(control)?.focus({ preventScroll: true })
   }, [])
 
   // Hands in the picture write into the same fields.

@@ -1,7 +1,8 @@
 /**
  * What the chosen thing affords to the chosen people: a plate with the act the hand would do, and below it every act by
  * name, A to Z; impossible ones struck through with the world's reason. With several people marked, an order goes to
- * each of them who can. Left and right go to the next person of the crew.
+ * each of them who can. Left and right go to the next person of the crew. Title, close and the button of an open form stay
+ * in sight however long the list is.
  */
 import { type KeyboardEvent, useEffect, useMemo } from 'react'
 import { useStore } from 'zustand'
@@ -11,7 +12,7 @@ import { type Afford, type Field, affordsOf, findHandAct, findSendingUp } from '
 import { isGroup, kindOf } from '../../stores/groups'
 import { showOffer } from '../../stores/formStore'
 import { jobStore } from '../../stores/jobStore'
-import { choosePersons, closeSheet, openSheet, viewStore } from '../../stores/viewStore'
+import { choosePersons, closeSheet, isSlipOut, openSheet, putSlipAway, viewStore } from '../../stores/viewStore'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
 import { ActForm } from './ActForm'
@@ -27,15 +28,15 @@ interface Line {
   readonly people: readonly string[]
 }
 
-export function ActionSlip() {
+/** @param top pixels from the top of the drawings that something else takes; under the plan when not given */
+export function ActionSlip({ top }: { top?: number | undefined }) {
   const belief = useBelief()
   const speaker = useSpeaker()
   const persons = useStore(viewStore, (view) => view.persons)
   const thing = useStore(viewStore, (view) => view.thing)
-  const node = useStore(viewStore, (view) => view.node)
   const sheet = useStore(viewStore, (view) => view.sheet)
   const busy = useStore(jobStore, (job) => job.busy)
-  const isAnything = thing !== null || node === 'crew'
+  const isAnything = useStore(viewStore, isSlipOut)
   // Belief changes with every order and every second: what can be done may have changed with it.
   const lines = useMemo(
     () => (belief && isAnything ? linesOf(persons, thing, speaker) : []),
@@ -49,12 +50,19 @@ export function ActionSlip() {
   const sending = useMemo(() => (belief ? findSendingUp(persons, thing) : undefined), [belief, persons, thing])
   useOffer(lines, speaker)
   const until = busy.find((it) => persons.includes(it.who))?.end
+  if (!isAnything) return null
   return (
-    <section className='slip' aria-label={say('slip.label')} onKeyDown={(event) => onKeyDown(event, belief)}>
-      <h3>
-        {isAnything ? thingName(speaker, belief, thing) : ''}
+    <section
+      className='slip'
+      aria-label={say('slip.label')}
+      style={top === undefined ? undefined : { top, maxHeight: `calc(100% - ${top + 8}px)` }}
+      onKeyDown={(event) => onKeyDown(event, belief)}
+    >
+      <header>
+        <h3>{thingName(speaker, belief, thing)}</h3>
         <span className='q'>{persons.map((id) => lettersOf(belief, id)).join(', ')}</span>
-      </h3>
+        <CloseSlip />
+      </header>
       {until !== undefined && (
         <p className='note slipnote'>{say('slip.busy', { time: timeOfDay(belief.sheet.startsAt + until) })}</p>
       )}
@@ -86,6 +94,20 @@ export function ActionSlip() {
         {lines.length === 0 && <p className='note slipnote'>{say('slip.none')}</p>}
       </div>
     </section>
+  )
+}
+
+function CloseSlip() {
+  const close = () => {
+    putSlipAway()
+    focusTree()
+  }
+  return (
+    <button type='button' className='slipclose' aria-label={say('app.close')} title={say('app.close')} onClick={close}>
+      <svg width='14' height='14' viewBox='0 0 14 14' aria-hidden='true'>
+        <path d='M1 1l12 12M13 1l-12 12' className='d-edge' />
+      </svg>
+    </button>
   )
 }
 

@@ -1,9 +1,9 @@
 /** Elevation and plan of the crew's picture, with a ring at the chosen thing; or the scene, when it is chosen. */
-import { Suspense, useCallback, useContext, useMemo, useState } from 'react'
+import { Suspense, useCallback, useContext, useEffect, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
 import { say } from '../../../text'
 import { aimAt, aimStore, type Spot, tidySpot } from '../../stores/aimStore'
-import { showDrawing, viewStore } from '../../stores/viewStore'
+import { isSlipOut, showDrawing, viewStore } from '../../stores/viewStore'
 import { type Measured, measureTape } from '../../stores/measureTape'
 import { holdTape, tapeStore } from '../../stores/tapeStore'
 import { SiteElevation } from '../drawing/SiteElevation'
@@ -14,19 +14,35 @@ import { TapeMark } from '../drawing/TapeMark'
 import { viewOfSite } from '../drawing/viewOfSite'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
-import { thingName } from './ActionSlip'
+import { ActionSlip, thingName } from './ActionSlip'
 import { focusActs } from './focus'
 import { actOnThing, giveNamedTo } from './giving'
 import { StageSlot } from './stageSlot'
 import { TapeSlip } from './TapeSlip'
 
 export function Drawings() {
+  // Of the picture's bar; the slip lies under it, or under the plan.
+  const [bar, setBar] = useState<number | null>(null)
+  return (
+    <>
+      <Picture onBar={setBar} />
+      <TapeSlip />
+      <ActionSlip top={bar === null ? undefined : bar + air} />
+    </>
+  )
+}
+
+function Picture({ onBar }: { onBar: (height: number | null) => void }) {
   const isScene = useStore(viewStore, (view) => view.drawing === 'scene')
+  const hasSlip = useStore(viewStore, isSlipOut)
   const Stage = useContext(StageSlot)
   const [lost, setLost] = useState<'none' | 'lost' | null>(null)
   const placing = usePlacing()
   const nameOf = useNames()
   const isShown = Stage !== null && isScene
+  useEffect(() => {
+    if (!isShown || lost !== null) onBar(null)
+  }, [isShown, lost, onBar])
   return (
     <>
       {lost && isScene && (
@@ -41,7 +57,8 @@ export function Drawings() {
               onAct={() => void (actOnThing() || focusActs())}
               onLook={(id) => giveNamedTo('look', viewStore.getState().persons, id)}
               {...placing}
-              coveredRight={slipWidth}
+              coveredRight={hasSlip ? slipWidth : 0}
+              onBar={onBar}
               nameOf={nameOf}
               extra={<SwitchTo drawing='drawings' label={say('scene.leave')} />}
               onLost={setLost}
@@ -56,7 +73,6 @@ export function Drawings() {
           <Sheets />
         </>
       )}
-      <TapeSlip />
     </>
   )
 }
@@ -82,8 +98,10 @@ function usePlacing() {
   }
 }
 
-/** The action slip lies over the right of the picture. */
-const slipWidth = 340
+/** The action slip lies beside what the picture is about: pixels of the right, its air included. */
+const slipWidth = 336
+/** Above the picture, pixels: as in the style sheet. */
+const air = 12
 
 function SwitchTo({ drawing, label }: { drawing: 'drawings' | 'scene'; label: string }) {
   return (

@@ -10,7 +10,6 @@ import { holdTape, putTapeAway, takeTape } from '../../stores/tapeStore'
 import { choosePersons, showDialog, showDrawing, showLivening, togglePerson, viewStore } from '../../stores/viewStore'
 import { LiveningSheet } from '../livening/LiveningSheet'
 import { useBelief } from '../useBelief'
-import { ActionSlip } from './ActionSlip'
 import { CrewStrip } from './CrewStrip'
 import { crewInOrder } from './crewInOrder'
 import { Drawings } from './Drawings'
@@ -41,14 +40,7 @@ export function SitePlace() {
           </div>
         </section>
         <section className='stack drawings' aria-label={say('site.drawings')}>
-          {event ? (
-            <EventSheet />
-          ) : (
-            <>
-              <Drawings />
-              <ActionSlip />
-            </>
-          )}
+          {event ? <EventSheet /> : <Drawings />}
         </section>
         <LogColumn />
       </div>

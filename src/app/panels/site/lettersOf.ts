@@ -1,12 +1,8 @@
-/** Letters of a role, as on the flags of the plan. */
+/** Letters of a person's role; the id of whoever is not of the crew. */
 import type { Belief } from '../../../engine'
+import { roleLetters } from '../../../text'
 
-const letters: Readonly<Record<string, string>> = {
-  'person-in-charge': 'PIC',
-  'pole-worker': 'PW',
-  'ground-worker': 'GW',
-  'switching-operator': 'SO',
+export function lettersOf(belief: Belief, who: string): string {
+  const person = belief.persons.find(({ id }) => id === who)
+  return person ? roleLetters(person.role) : who
 }
-
-export const lettersOf = (belief: Belief, who: string): string =>
-  letters[belief.persons.find((person) => person.id === who)?.role ?? ''] ?? who

@@ -17,6 +17,8 @@ export interface StageProps {
   readonly draft?: { readonly rod: Spot | null; readonly outline: readonly Spot[] }
   /** Pixels at the right that the slip covers. */
   readonly coveredRight?: number
+  /** How high its bar is, pixels: it wraps. */
+  readonly onBar?: (height: number) => void
   /** A livening that is drawn instead of the job as it is now. */
   readonly drawn?: DrawnLivening
   /** Of a livening: the voltage of each part is written at it. */
