@@ -8,7 +8,6 @@ export const notOfThisSite: Readonly<Record<string, string>> = {
   A33: 'No street-light wire, pilot or telecom feed is on the pole.',
   A48: 'The low voltage stays in service: it is kept treated as live and guarded, so no bonds go on it.',
   A71: 'No conductor, jumper or neutral is cut or opened: the insulator is changed with the conductor tied aside.',
-  A74: 'The job is one stretch without a break: nobody leaves the site and comes back to it.',
   A75: 'One shift and one person in charge: nobody hands over.',
   A76: 'The work stays on one pole: extending it would be a second permit and a second set.',
 }

@@ -9,9 +9,6 @@ import type { Perceived } from './changes'
 
 type Said = Pick<Perceived, 'says' | 'values'>
 
-/** Below this share of the lowest nominal voltage of its band, to earth, a detector that shows strength is slow (own choice). */
-const strong = 0.5
-
 /** A detector on a conductor of the section. */
 export function detected(site: Site, detector: ItemId, thing: ThingId): Said {
   const { is } = gearOf(site, detector)
@@ -21,7 +18,8 @@ export function detected(site: Site, detector: ItemId, thing: ThingId): Said {
   const volts = voltsAt(site, thing)
   // Where that cannot be solved, it is not shown to be dead.
   if (volts !== undefined && volts < numberOf(is, 'threshold') * lowest) return { says: 'test.silent', values }
-  const isSlow = is.shows === 'strength' && volts !== undefined && volts < (strong * lowest) / Math.sqrt(3)
+  // Slow below the lowest nominal voltage of its band (own choice): what is fed in that band is above it, to earth too.
+  const isSlow = is.shows === 'strength' && volts !== undefined && volts < lowest
   return { says: isSlow ? 'test.indicates-slowly' : 'test.indicates', values }
 }
 

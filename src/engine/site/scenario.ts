@@ -284,7 +284,29 @@ export interface SiteHazard {
   /** False: a distractor that the trainee may mark without there being a hazard. */
   readonly real: boolean
   readonly at: GroundPoint
+  /** What stands or lies there beside the things of the pole: drawn, nothing more. */
+  readonly looks?: HazardLook
 }
+
+/** A road, a path and a fence run along the line; of a road `at` is the near edge; a service span leads past `at`. */
+export type HazardLook =
+  | 'road'
+  | 'path'
+  | 'fence'
+  | 'gate'
+  | 'building'
+  | 'hut'
+  | 'water'
+  | 'trees'
+  | 'animals'
+  | 'sign'
+  | 'post'
+  | 'box'
+  | 'stone'
+  | 'heap'
+  | 'bench'
+  | 'block'
+  | 'service-span'
 
 export interface ScenarioBase extends Omit<Scenario, 'seed' | 'purpose' | 'visible'> {
   /** What the seed draws from. */

@@ -111,7 +111,32 @@ export const label = v.pipe(
 
 export const item = shape({ id: id(), type: id(), label, defects: list(id(), 0, 10) })
 
-export const hazard = shape({ id: id(), real: boolean(), at: point() })
+export const hazard = shape({
+  id: id(),
+  real: boolean(),
+  at: point(),
+  looks: optional(
+    choice(
+      'road',
+      'path',
+      'fence',
+      'gate',
+      'building',
+      'hut',
+      'water',
+      'trees',
+      'animals',
+      'sign',
+      'post',
+      'box',
+      'stone',
+      'heap',
+      'bench',
+      'block',
+      'service-span',
+    ),
+  ),
+})
 
 const pair = v.strictTuple([phase(), phase()], 'a list of exactly 2 phases') as v.GenericSchema<
   unknown,

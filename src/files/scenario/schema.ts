@@ -2,6 +2,7 @@
 import * as v from 'valibot'
 import { triggers, type ScenarioBase } from '../../engine'
 import {
+  boolean,
   choice,
   date,
   hertz,
@@ -77,6 +78,7 @@ const file = shape({
   publicApproach: metres(0.1, 50),
   livenings: list(part.livening, 0, 50),
   triggers: list(shape({ trigger, livenings: list(id(), 1, 50) }), 0, 50),
+  whileAway: optional(shape({ loosens: optional(id()), takesBarrier: optional(boolean()) })),
   horizon: seconds(1, 3600),
   body: part.body,
   ranges: list(part.range, 0, 5),

@@ -2,6 +2,17 @@
 import type { Words } from '../words'
 
 const names = {
+  'action.come-back': 'Come back from the break',
+  'action.fetch': 'Fetch',
+  'action.give': 'Hand over',
+  'action.hold-back': 'Hold somebody back',
+  'action.judge-indication': 'Say what the indication is',
+  'action.leave-site': 'Leave for a break',
+  'action.look-over-again': 'Look it over after the break',
+  'action.send-away': 'Send somebody off the job',
+  'action.start-again': 'Start the job again',
+  'action.test-at-switch': 'Test at the switch',
+  'action.test-pair': 'Test between two wires',
   'action.ask-crossing-guard': 'Ask for a guard at the crossing',
   'action.ask-feeder-in': 'Say it may go in again',
   'action.ask-how-it-stands': 'Ask how it stands',
@@ -21,6 +32,14 @@ const names = {
 } as const satisfies Words
 
 const done = {
+  'did.come-back': '{who:person} is back',
+  'did.fetch': '{who:person} fetched {of:item}',
+  'did.give': '{of:item} handed to: {whom:person}',
+  'did.hold-back': '{whom:person} held back',
+  'did.judge-indication': '“{of:thing}: {takenFor:choice}”',
+  'did.leave-site': '{who:person} left for a break',
+  'did.send-away': '{whom:person} sent off the job',
+  'did.start-again': 'Job goes on',
   'did.bag-carriers': '{of:thing}: fuse carriers in bag {item:item}, locked',
   'did.bond-lv': 'Low-voltage bond {lead:item}, tail {end}, on {of:thing}; {turns:turns}',
   'did.motor-supply-off': '{of:thing}: supply of the drive off',
@@ -51,6 +70,12 @@ const control = {
 
 /** What is seen, read, felt and heard on site. */
 const perceived = {
+  'see.again': 'Rods {rods:whole}, earth ends {earthEnds:whole}, other clamps {aloft:whole}',
+  'see.no-barrier': 'No barrier stands',
+  'test-pair.over-range': 'Against {against:thing}: over range',
+  'test-pair.reads': 'Against {against:thing} it reads {volts:V}',
+  'test-pair.silent': 'Against {against:thing} it stays silent',
+  'test.indicates-slowly': 'It lights and sounds, slowly',
   'owner.consents': '{of:thing}: “the main switch is over there, go ahead”',
   'owner.does-not-know': '{of:thing}: “a set of our own? I could not say”',
   'owner.has-none': '{of:thing}: “no, we have nothing of our own”',
@@ -68,6 +93,17 @@ const perceived = {
 } as const satisfies Words
 
 const choices = {
+  'choice.strength': 'how strong it is',
+  'choice.indication': 'There is an indication, we withdraw',
+  'choice.induced': 'Induced',
+  'choice.job-stopped': 'The job is stopped',
+  'choice.live': 'Live',
+  'choice.not-explained': 'Not explained',
+  'state.bagged': 'bagged {item:item}',
+  'thing.earth': 'the pole’s earth',
+  'value.against': 'Against',
+  'value.takenFor': 'Taken for',
+  'value.whom': 'Whom',
   'choice.does-not-reclose': 'does not reclose',
   'choice.in-service': 'in service',
   'choice.name-and-time': 'Name and time',

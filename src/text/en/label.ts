@@ -21,6 +21,7 @@ export const label = {
   'label.maxVoltage': 'Up to {value:V}',
   'label.voltage': '{value:V}',
   'label.workingLoad': 'Working load {value:whole} kg',
+  'label.shows': 'Shows {value:choice}',
   'label.rated': '{value:A}',
   'label.channel': 'Channel {value}',
   'label.edition': 'Edition {value}',

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { believe, type Site } from '../../../src/engine'
 import { before, done } from '../../support/cleanStages'
 import { clampResistance } from '../../../src/engine/hazard/circuit/clampSeat'
+import { pickedUpVoltage } from '../../../src/engine/hazard/pickedUp'
 import { withItem } from '../../support/placedItem'
 import { besides } from '../../support/networks'
 import { bladesClosed, changed, inScenario, person } from '../hazard/sites'
@@ -50,14 +51,20 @@ describe('a break', () => {
 })
 
 describe('a detector that shows strength', () => {
+  /** What the circuit beside it lifts the conductor to; the band begins above it, and it is lit from 0.45 of that. */
+  const lifted = Number(
+    pickedUpVoltage(
+      changed(before('test', { on: 'conductor-b' }), inScenario(besides()), bladesClosed('switch-27')),
+      'conductor-b',
+    ),
+  )
   const aloft = (label: Record<string, string>, change: Parameters<typeof changed>[1]): Site =>
     withItem(
       changed(before('test', { on: 'conductor-b' }), inScenario(besides()), change),
       'D-20',
       'hv-detector',
       { kind: 'person', person: 'pw' },
-      // 6 kV band, so sensitive that it shows what a circuit beside it lifts
-      { label: { ...label, bandLow: 1000 } },
+      { label: { ...label, bandLow: 1.5 * lifted } },
     )
   const says = (site: Site): unknown =>
     done(changed(site, person('pw', { holds: ['S-11', 'D-20'] })), 'pw', 'test', {
@@ -67,6 +74,8 @@ describe('a detector that shows strength', () => {
 
   test('tells a line that a circuit beside it lifts from one that is fed; another only lights', () => {
     const fed = bladesClosed('switch-27', 'B')
+    expect(lifted).toBeGreaterThan(100)
+    expect(1.5 * lifted).toBeLessThan(6350)
     expect(says(aloft({ shows: 'strength' }, fed))).toBe('test.indicates')
     expect(says(aloft({}, fed))).toBe('test.indicates')
     const beside = bladesClosed('switch-27')

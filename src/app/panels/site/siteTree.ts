@@ -92,12 +92,7 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
 
   const conductor = (it: ConductorBelief) => {
     const clamps = clampsOn(it.id)
-    const status =
-      clamps !== ''
-        ? clamps
-        : it.lastTest
-          ? told(it.lastTest)
-          : say('state.treatAsLive')
+    const status = clamps !== '' ? clamps : it.lastTest ? told(it.lastTest) : say('state.treatAsLive')
     return named(3, it.id, it.isBrushed ? `${status}, ${say('state.brushed')}` : status)
   }
 
@@ -153,7 +148,9 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
               3,
               wire.id,
               [
-                wire.guard ? say('state.guarded', { item: wire.guard }) : told(wire.lastTest) || say('state.treatAsLive'),
+                wire.guard
+                  ? say('state.guarded', { item: wire.guard })
+                  : told(wire.lastTest) || say('state.treatAsLive'),
                 clampsOn(wire.id),
                 mainStatus(wire.main),
               ]
@@ -247,13 +244,7 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
           ],
         ),
       ),
-      ...belief.mains.map((it) =>
-        named(
-          2,
-          it.id,
-          mainStatus(it),
-        ),
-      ),
+      ...belief.mains.map((it) => named(2, it.id, mainStatus(it))),
       named(2, 'crossing', ''),
       all(
         2,

@@ -35,7 +35,12 @@ export const testPair: Action = {
   apply: (site, order) => {
     const [wire, against] = [thingIn(order), choiceIn(order, 'against')]
     const { says, values } = measured(site, itemIn(order), voltsBetween(site, wire, against))
-    const line = { of: wire, by: 'test', says: says.replace('test.', 'test-pair.'), values: { ...values, against } } as const
+    const line = {
+      of: wire,
+      by: 'test',
+      says: says.replace('test.', 'test-pair.'),
+      values: { ...values, against },
+    } as const
     return perceive(site, order.who, line)
   },
 }

@@ -23,7 +23,8 @@ export const fetch: Action = {
   moves: true,
   check: all(
     onGround,
-    (site, order) => (findWhereLeft(site, order) ? undefined : refuse(order, 'not-left-there', { item: thingIn(order) })),
+    (site, order) =>
+      findWhereLeft(site, order) ? undefined : refuse(order, 'not-left-there', { item: thingIn(order) }),
     (site, order) => (requirePerson(site, order.who).strapped ? refuse(order, 'strapped') : undefined),
     (site, order) => handsFree(gearTypeOf(site, thingIn(order)).hands)(site, order),
   ),

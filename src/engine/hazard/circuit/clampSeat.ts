@@ -26,6 +26,7 @@ function seatState(site: Site, clamp: Clamp): ContactState {
   if (lead['metalClamp'] === false) return 'unbrushed-hand-tight'
   const isBright = (conductor === undefined || clamp.brushed) && lead['jawOxide'] !== true
   const isTight =
+    !clamp.loosened &&
     clamp.turns >= numberOf(lead, 'seatTurns') &&
     lead['jawHolds'] !== false &&
     lead['springHolds'] !== false &&
