@@ -1,4 +1,6 @@
 /** Job sheet, plan and the talk before the work. */
+import { distance } from '../site/place'
+import { groundPointOf } from '../site/questions'
 import type { Job } from './job'
 import { needsOf } from './needs'
 import { intended } from './rack'
@@ -22,11 +24,26 @@ export function brief(job: Job): void {
   job.order(pic, 'walk', { values: { to: layout.reading } })
   job.order(pic, 'match-pole', { on: 'pole' })
   job.wait()
+  gatherRound(job)
   job.order(pic, 'hold-briefing')
   job.wait()
   for (const who of job.everybody) job.order(who, 'sign-on')
   job.wait()
 }
+
+/** Whoever stands too far off to hear comes near. */
+function gatherRound(job: Job): void {
+  const { pic } = job.crew
+  for (const who of job.everybody) {
+    if (distance(groundPointOf(job.site(), who), groundPointOf(job.site(), pic)) <= hearing) continue
+    const { x, y } = job.layout.reading
+    job.order(who, 'walk', { values: { to: { x: x + Math.sign(x), y: y + Math.sign(y) } } })
+  }
+  job.wait()
+}
+
+/** A voice carries so far, metres (common practice, no source). */
+const hearing = 15
 
 /** Whatever could feed the section: feeders, the low voltage on the pole, the switches between. */
 function sourcesOf({ scenario }: Job): readonly string[] {

@@ -18,6 +18,7 @@ import { isolate, takePermit } from './isolation'
 import { openJob, type Conduct, type Job } from './job'
 import { takeDown } from './removal'
 import { renew, respond, suspectsOf } from './response'
+import { handOver } from './shift'
 import { confirmComplete, declareSafe, work } from './work'
 
 export interface Demonstration {
@@ -70,6 +71,7 @@ function doTheWork(job: Job): void {
     takePermit(job)
   }
   if (paper.workDone) return
+  handOver(job)
   prepareGround(job)
   earthEnd(job)
   climbToLowVoltage(job)

@@ -15,11 +15,26 @@ export function isolate(job: Job): void {
 }
 
 export function takePermit(job: Job): void {
-  const { number } = job.scenario.pole
-  const labels = switchesOf(job).map(({ label }) => label)
-  job.order(job.crew.pic, 'take-permit', { values: { readBack: [number, ...labels.sort()].join(' ') } })
-  job.order(job.crew.pic, 'show-boundary')
+  const { pic } = job.crew
+  job.order(pic, 'take-permit', { values: { readBack: permitWords(job) } })
+  job.order(pic, 'show-boundary')
   job.wait()
+}
+
+/** Pole and points of isolation; where permits carry a number and an end, as it is read out by the control room. */
+function permitWords(job: Job): string {
+  const labels = switchesOf(job)
+    .map(({ label }) => label)
+    .sort()
+  const own = [job.scenario.pole.number, ...labels]
+  if (job.scenario.control.permit === undefined) return own.join(' ')
+  const hear = (): string => {
+    job.order(job.crew.pic, 'hear-permit')
+    return String(job.belief().evidence.findLast((it) => it.says === 'control.permit-read')?.values['readBack'] ?? '')
+  }
+  const heard = hear()
+  // A number that is not on the own sheet was garbled on the way: it is asked for again.
+  return own.every((it) => heard.split(' ').includes(it)) ? heard : hear()
 }
 
 /** Mat and earthing set fill both hands: whoever carries both puts the gloves on first. */
@@ -30,8 +45,13 @@ function carry(job: Job): void {
   if (job.practice.hasMainEarths) wear(job, so, gloves)
   for (const i of small) take(job, so, kit(job, `lock-${i}`))
   for (const i of small) take(job, so, kit(job, `tag-${i}`))
+  if (job.scenario.control.permit) for (const i of small) writeTag(job, kit(job, `tag-${i}`))
   take(job, so, kit(job, 'operator-mat'))
   if (!job.practice.hasMainEarths) take(job, so, gloves)
+}
+
+function writeTag(job: Job, on: string): void {
+  job.order(job.crew.so, 'write-tag', { on, values: { wording: 'name-and-time' } })
 }
 
 function isolateAt(job: Job, device: ScenarioSwitch): void {
@@ -45,6 +65,7 @@ function isolateAt(job: Job, device: ScenarioSwitch): void {
   if (closed) openIt(job, device, earth)
   lookAtBlades(job, device)
   if (remote) job.order(so, 'set-local', { on: id })
+  if (device.motorSupply) job.order(so, 'motor-supply-off', { on: id })
   job.order(so, 'lock', { on: id, with: kit(job, `lock-${index}`) })
   job.order(so, 'tag', { on: id, with: kit(job, `tag-${index}`) })
   stepOffMat(job)
@@ -129,6 +150,7 @@ function restore(job: Job, device: ScenarioSwitch): void {
   }
   if (state.tag !== null) job.order(so, 'untag', { on: id })
   if (state.lock !== null) job.order(so, 'unlock', { on: id })
+  if (device.motorSupply) job.order(so, 'motor-supply-on', { on: id })
   if (remote && state.control === 'local') job.order(so, 'set-remote', { on: id })
   if (closed) closeIt(job, device)
   if (earth !== null) {

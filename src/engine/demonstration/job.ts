@@ -6,6 +6,7 @@ import type { Order, Value } from '../actions/action'
 import type { Belief } from '../site/belief'
 import { believe } from '../site/believe'
 import type { ItemId, PersonId, Role, Scenario, ThingId } from '../site/scenario'
+import { findInCharge, isHere } from '../site/presence'
 import type { Site } from '../site/site'
 import type { Pack } from '../rules/finding'
 import { extendTimeline, openTimeline, type OpenTimeline } from '../timeline/fold'
@@ -51,7 +52,7 @@ export interface Job {
   readonly layout: Layout
   readonly conduct: Conduct
   readonly crew: Crew
-  /** Everybody, the four first. */
+  /** Everybody who is there now, the four first. */
   readonly everybody: readonly PersonId[]
   /** What was passed for each need of the job, by the name of the need. */
   readonly kit: Map<string, ItemId>
@@ -103,8 +104,13 @@ export function openJob(scenario: Scenario, pack: Pack, conduct: Conduct): Job {
     practice,
     layout: layOut(timeline.end, practice),
     conduct,
-    crew,
-    everybody: [...new Set([crew.pic, crew.pw, crew.gw, crew.so, ...scenario.crew.map(({ id }) => id)])],
+    get crew() {
+      return { ...crew, pic: findInCharge(timeline.end) ?? crew.pic }
+    },
+    get everybody() {
+      const all = [...new Set([job.crew.pic, crew.pw, crew.gw, crew.so, ...scenario.crew.map(({ id }) => id)])]
+      return all.filter((id) => isHere(timeline.end, id))
+    },
     kit: new Map(),
     belief: () => believe(timeline.end),
     site: () => timeline.end,

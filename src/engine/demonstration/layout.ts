@@ -6,7 +6,7 @@
 import { distance, type GroundPoint } from '../site/place'
 import { placeSheet } from '../site/placeSheet'
 import type { Site } from '../site/site'
-import { isGroundTaken } from '../site/takenGround'
+import { isGroundTaken, isTruckPlaceTaken } from '../site/takenGround'
 import type { Practice } from './practice'
 
 export interface Layout {
@@ -34,9 +34,9 @@ const reading = 9.5
 const rodRoom = 3
 
 export function layOut(site: Site, practice: Practice): Layout {
-  const rod = findRodPlace(site, practice) ?? rodPlace
+  const truck = findTruckPlace(site, practice)
+  const rod = findRodPlace(site, practice, truck) ?? rodPlace
   const electrodes = [...electrodesOf(site), rod]
-  const truck = findTruckPlace(electrodes, practice)
   const outline = outlineAround(electrodes, practice.barrier)
   const side = { x: Math.sign(truck.x), y: Math.sign(truck.y) }
   const edge = { x: side.x * reachOf(outline, 'x', side.x), y: side.y * reachOf(outline, 'y', side.y) }
@@ -82,11 +82,11 @@ const mirrored = ({ x, y }: GroundPoint): readonly GroundPoint[] => [
   { x: -x, y: -y },
 ]
 
-/** Where plans and locator find nothing. */
-function findRodPlace(site: Site, { rodAway }: Practice): GroundPoint | undefined {
+/** Where plans and locator find nothing; on the far side from the truck rather than on the near one. */
+function findRodPlace(site: Site, { rodAway }: Practice, truck: GroundPoint): GroundPoint | undefined {
   const far = Math.max(1, (rodAway + 0.1) / distance(rodPlace, { x: 0, y: 0 }))
   const wanted = [1, 0.9, 1.2, 1.4].flatMap((share) =>
-    mirrored({ x: rodPlace.x * far * share, y: rodPlace.y * far * share }),
+    farthestFirst(truck, mirrored({ x: rodPlace.x * far * share, y: rodPlace.y * far * share })),
   )
   const inWay = [...electrodesOf(site).slice(1), ...placeSheet(site.scenario).grounds.flatMap((it) => it.points)]
   return wanted.find(
@@ -97,13 +97,15 @@ function findRodPlace(site: Site, { rodAway }: Practice): GroundPoint | undefine
   )
 }
 
-function findTruckPlace(electrodes: readonly GroundPoint[], { truckAway }: Practice): GroundPoint {
+/** Where the crew came by, well off whatever lets current into the ground. */
+function findTruckPlace(site: Site, { truckAway }: Practice): GroundPoint {
   const share = Math.max(1, (truckAway + 0.1) / distance(truckPlace, { x: 0, y: 0 }))
-  const places = mirrored({ x: truckPlace.x * share, y: truckPlace.y * share })
-  return places.find((at) => electrodes.every((it) => distance(at, it) >= truckAway)) ?? truckPlace
+  const places = farthestFirst(site.truck, mirrored({ x: truckPlace.x * share, y: truckPlace.y * share })).toReversed()
+  const isClear = (at: GroundPoint): boolean => electrodesOf(site).every((it) => distance(at, it) >= truckAway)
+  return places.find((at) => isClear(at) && !isTruckPlaceTaken(site, at)) ?? truckPlace
 }
 
-function awayFrom(rod: GroundPoint): GroundPoint {
-  const places = mirrored(ropePlace)
-  return places.reduce((best, at) => (distance(at, rod) > distance(best, rod) + 1e-9 ? at : best), places[0]!)
-}
+const farthestFirst = (from: GroundPoint, places: readonly GroundPoint[]): readonly GroundPoint[] =>
+  [...places].sort((a, b) => distance(b, from) - distance(a, from))
+
+const awayFrom = (rod: GroundPoint): GroundPoint => farthestFirst(rod, mirrored(ropePlace))[0]!

@@ -1,4 +1,5 @@
 /** What of the place a part of the job is about, in the order in which it is taken. */
+import { mayConduct } from '../site/pole'
 import { phasesOf } from '../site/phasesOf'
 import type { ScenarioSwitch, ThingId } from '../site/scenario'
 import type { Job } from './job'
@@ -36,5 +37,5 @@ export function bladesOf({ scenario }: Job, { id }: ScenarioSwitch): readonly Th
 
 /** The pole leads current, and the pack wants it covered then. */
 export function isCovering({ scenario: { pole }, practice }: Job): boolean {
-  return practice.isCoverAsked && pole.kind !== 'wood'
+  return practice.isCoverAsked && mayConduct(pole)
 }
