@@ -217,9 +217,18 @@ const marks: Readonly<Record<string, Readonly<Record<string, ReactNode>>>> = {
   },
 }
 
+/** Insulation that failed under voltage, whatever it is of. */
+const burn = (
+  <g>
+    {stain(320, 150, 'glaze', 1.1)}
+    {hole(320, 150, 9)}
+  </g>
+)
+
 function Mark({ type, finding }: { readonly type: string; readonly finding: string }) {
   const [name = '', end] = finding.split('@')
   const place = end === undefined ? undefined : endPlaces[type]?.[end]
+  if (name === 'burnt') return burn
   if (place === undefined) return marks[type]?.[name]
   return <g transform={`translate(${place.x} ${place.y}) scale(${place.size})`}>{endMarks[name]}</g>
 }

@@ -3,7 +3,7 @@ import type { Belief, Evidence, ItemBelief } from '../../../engine'
 import { type Speaker, say, timeOfDay } from '../../../text'
 import { lettersOf } from '../site/lettersOf'
 import { chooseThing } from '../../stores/viewStore'
-import { findFinding } from './findFinding'
+import { findFinding } from '../../stores/findFinding'
 import { GearDrawing } from './GearDrawing'
 import { judge, turnOver } from './turnOver'
 

@@ -91,11 +91,14 @@ const pointsOf = ({ parts, wires }: Built): readonly Vector3[] => [
 
 const boxOf = (shape: Built): Box3 => new Box3().setFromPoints([...pointsOf(shape)])
 
-/** The surface of the item nearest to that place, from above. */
+/** On the surface of the item there; beside it, as far as the item is from that place, where it is hollow. */
 function onTop(shape: Built, x: number, z: number): Vector3 {
   const away = (it: Vector3): number => Math.hypot(it.x - x, it.z - z)
   const points = pointsOf(shape)
   const nearest = points.reduce((best, it) => (away(it) < away(best) ? it : best), points[0] ?? vector(0, 0, 0))
   const top = points.filter((it) => Math.hypot(it.x - nearest.x, it.z - nearest.z) < 0.03)
-  return vector(nearest.x, Math.max(...top.map((it) => it.y)) + 0.002, nearest.z)
+  const { min, max } = boxOf(shape)
+  const isLong = max.z - min.z >= max.x - min.x
+  const y = Math.max(...top.map((it) => it.y)) + 0.002
+  return isLong ? vector(x + (nearest.x - x) * 0.6, y, z) : vector(x, y, z + (nearest.z - z) * 0.6)
 }

@@ -37,7 +37,7 @@ const cableRadius = 0.011
 
 export function routeLead(layout: Layout, picture: SitePicture, lead: LeadPicture, held: HeldEnds): LeadRoute {
   const seats = lead.ends.map((end, index) => seatOf(layout, picture, lead, end, index, held))
-  if (lead.hasHub) return routeTails(layout, lead, seats)
+  if (lead.hub !== null) return routeTails(layout, lead, lead.hub, seats)
   const sections = seats.slice(1).map((to, index): LeadSection => {
     const from = seats[index]!
     return {
@@ -50,7 +50,7 @@ export function routeLead(layout: Layout, picture: SitePicture, lead: LeadPictur
 }
 
 /** From the first end to the hub, and a tail from there to each other end. */
-function routeTails(layout: Layout, lead: LeadPicture, seats: LeadRoute['seats']): LeadRoute {
+function routeTails(layout: Layout, lead: LeadPicture, name: string, seats: LeadRoute['seats']): LeadRoute {
   const tails = seats.slice(1).map((it) => it.tail)
   const low = Math.min(...tails.map((it) => it.y))
   const hub = tails
@@ -61,7 +61,7 @@ function routeTails(layout: Layout, lead: LeadPicture, seats: LeadRoute['seats']
     const [from, to] = index === 0 ? [tail, hub] : [hub, tail]
     const length = lead.lengths[index] ?? 1.5
     const points = cable(layout, from, to, Math.max(length, from.distanceTo(to)), index, lead.route)
-    return index === 0 ? { from: end.end, to: 'hub', points } : { from: 'hub', to: end.end, points }
+    return index === 0 ? { from: end.end, to: name, points } : { from: name, to: end.end, points }
   })
   return { lead, seats, sections, hub }
 }

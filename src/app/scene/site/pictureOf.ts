@@ -115,7 +115,7 @@ function leadsOf(belief: Belief): readonly LeadPicture[] {
         }),
         lengths: ends.slice(1).map((_, index) => (index === 0 ? first : hop)),
         isAloft,
-        hasHub: gearCatalogue.get(item.type)?.hub !== undefined,
+        hub: gearCatalogue.get(item.type)?.hub ?? null,
         route: routeOf(belief, item.id),
       },
     ]

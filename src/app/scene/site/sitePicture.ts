@@ -23,7 +23,7 @@ export interface LeadPicture {
   /** Metres of cable from each end to the next. */
   readonly lengths: readonly number[]
   /** Its tails meet in a boss or a bar; else each end follows the one before. */
-  readonly hasHub: boolean
+  readonly hub: string | null
   /** Its free ends hang at the pole top. */
   readonly isAloft: boolean
   /** How it was laid out and up the pole. */

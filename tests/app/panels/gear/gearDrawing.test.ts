@@ -2,7 +2,7 @@ import { createElement } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { expect, test } from 'vitest'
 import { gearCatalogue } from '../../../../src/engine'
-import { findFinding } from '../../../../src/app/panels/gear/findFinding'
+import { findFinding } from '../../../../src/app/stores/findFinding'
 import { GearDrawing } from '../../../../src/app/panels/gear/GearDrawing'
 
 const drawn = (type: string, seen: readonly string[]): string =>
