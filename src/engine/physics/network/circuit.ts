@@ -84,8 +84,9 @@ export function sortedElements(circuit: Circuit): readonly Element[] {
   return sorted
 }
 
+/** Of two that differ. */
 export function compareIds(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0
+  return a < b ? -1 : 1
 }
 
 export function nodesOf(element: Element): readonly NodeName[] {

@@ -90,6 +90,7 @@ describe('between two segments', () => {
     expectAsSummed(upright(0, 0, 0, 1, 1), upright(1, 1, 1, 1.5, 0.5), 2e-5)
     expectAsSummed(upright(0, 0, 0, 1, 0.4), upright(1, -2, 2.2, 3, 0.5), 2e-5)
     expectAsSummed(upright(0, 0, 0, 1, 0.4), upright(1, 0.4, 0.3, 4.6, 0.5), 2e-5)
+    expectAsSummed(upright(0, 0, 0, 1, 0.4), upright(1, 4, 4, 4, 0.5), 2e-5)
   })
 
   it('of one electrode on one axis: its own potential is that at its radius', () => {
