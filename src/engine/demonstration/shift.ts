@@ -22,6 +22,7 @@ export function handOver(job: Job): void {
   job.wait()
   for (const { id } of job.belief().persons.filter((it) => it.isHere && !it.signedOn)) job.order(id, 'sign-on')
   job.order(next, 'report-charge', { on: 'charge' })
+  job.order(inCharge, 'walk', { on: 'clear' })
   job.wait()
 }
 

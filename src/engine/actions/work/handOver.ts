@@ -86,7 +86,9 @@ export const handOverCharge: Action = {
   takes: (_site, order) => 60 + 60 * listIn(order, 'papers').length,
   apply: (site, order) => {
     const next = choiceIn(order, 'next')
-    const anew = Object.keys(site.persons).reduce(
+    // Who is away at a switch was told by whoever sent them there, and stays signed on.
+    const onJob = Object.keys(site.persons).filter((id) => requirePerson(site, id).place.kind !== 'switch')
+    const anew = onJob.reduce(
       (now, id) => changePerson(now, id, { signedOn: false, briefed: false }),
       changePaper(site, { inCharge: next, safeToWork: false }),
     )

@@ -15,7 +15,10 @@ const sets: Readonly<Record<string, NamedSet>> = {
     members: (scenario) => scenario.lv.wires.map(({ id }) => id),
   },
   'central-lv-wires': { says: 'the two low-voltage wires beside the pole', members: listCentralWires },
-  crew: { says: 'every person of the crew', members: (scenario) => scenario.crew.map(({ id }) => id) },
+  crew: {
+    says: 'every person of the crew who is there from the start',
+    members: (scenario) => scenario.crew.filter(({ arrivesAt }) => arrivesAt === undefined).map(({ id }) => id),
+  },
   switches: {
     says: 'every switch that bounds the section',
     members: (scenario) => scenario.switches.map(({ id }) => id),
