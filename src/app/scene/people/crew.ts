@@ -51,17 +51,18 @@ export function crewView(layout: Layout, picture: SitePicture, stances: Stances)
 /** Boots are orange only when they are the insulating ones. */
 export function wearOf(picture: SitePicture, person: PersonPicture): Wear {
   const types = person.wears.map((item) => picture.typeOf[item])
-  const gloves: Slot = types.some((type) => type === 'lv-gloves' || type === 'switching-gloves')
-    ? 'rubber'
-    : types.includes('work-gloves')
-      ? 'leather'
-      : 'skin'
+  const isLeather = types.includes('work-gloves') || types.includes('leather-protectors')
+  const isRubber = types.includes('lv-gloves') || types.includes('switching-gloves')
   return {
     hasHarness: types.includes('harness'),
-    gloves,
+    // What is outermost is seen.
+    gloves: isLeather ? 'leather' : isRubber ? 'rubber' : 'skin',
     cloth: clothOf[person.role],
+    sleeves: types.includes('sleeves') ? 'rubber' : clothOf[person.role],
     trousers: 'clothDark',
     boots: types.includes('boots') ? 'rubber' : 'rubberDark',
+    hasOvershoes: types.includes('overshoes'),
+    hasIrons: types.includes('climbing-irons'),
   }
 }
 
@@ -152,7 +153,7 @@ function stickView(
   return built(parts, [], [{ id: item, segments: [[foot, head]], radius: 0.03 }])
 }
 
-/** Gloves are picked at the hands, boots at the toes: there the person is not in the way. */
+/** Gloves are picked at the hands, boots at the toes, sleeves at the forearm, irons at the shin: there the person is not in the way. */
 function wornHits(picture: SitePicture, person: PersonPicture, { left, rightLimb, forward }: Joints): Built {
   const hits = person.wears.flatMap((item) => {
     const type = picture.typeOf[item] ?? ''
@@ -162,7 +163,21 @@ function wornHits(picture: SitePicture, person: PersonPicture, { left, rightLimb
         segments: [[wrist, hand]] as const,
         radius: 0.05,
       }))
-    if (type !== 'boots') return []
+    if (type === 'leather-protectors')
+      return [left, rightLimb].map(({ hand }) => ({ id: item, segments: [[hand, hand]] as const, radius: 0.06 }))
+    if (type === 'sleeves')
+      return [left, rightLimb].map(({ elbow, wrist }) => ({
+        id: item,
+        segments: [[elbow, wrist]] as const,
+        radius: 0.07,
+      }))
+    if (type === 'climbing-irons')
+      return [left, rightLimb].map(({ ankle, knee }) => ({
+        id: item,
+        segments: [[ankle, ankle.clone().lerp(knee, 0.5)]] as const,
+        radius: 0.09,
+      }))
+    if (type !== 'boots' && type !== 'overshoes') return []
     return [left, rightLimb].map(({ foot }) => {
       const toe = foot
         .clone()

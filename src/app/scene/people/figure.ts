@@ -13,6 +13,9 @@ export interface Wear {
   readonly cloth: Slot
   readonly trousers: Slot
   readonly boots: Slot
+  readonly sleeves: Slot
+  readonly hasOvershoes: boolean
+  readonly hasIrons: boolean
 }
 
 export interface Figure {
@@ -109,10 +112,57 @@ function head({ head: centre, up, right, forward }: Joints, nod: number, id: str
 }
 
 function armAndLeg(limbs: LimbJoints, { forward }: Joints, wear: Wear, add: Add): void {
-  add(limb([limbs.shoulder, limbs.elbow, limbs.wrist], [0.062, 0.05, 0.042]), wear.cloth)
+  const sleeve = wear.sleeves === wear.cloth ? 0 : 0.012
+  add(limb([limbs.shoulder, limbs.elbow, limbs.wrist], [0.062 + sleeve, 0.05 + sleeve, 0.042 + sleeve]), wear.sleeves)
   hand(limbs, forward, wear, add)
   add(limb([limbs.hip, limbs.knee, limbs.ankle], [0.088, 0.066, 0.052]), wear.trousers)
   add(boot(limbs.ankle, limbs.knee, forward), wear.boots, 0.09, 40)
+  if (wear.hasOvershoes) add(overshoe(limbs, forward), 'rubber', 0.08, 40)
+  if (wear.hasIrons) for (const piece of iron(limbs, forward)) add(piece, 'steel', 0.04)
+}
+
+/** Round the foot up to the ankle, a finger thicker than what is in it. */
+function overshoe({ ankle, foot }: LimbJoints, forward: Vector3): BufferGeometry {
+  const on = (ahead: number, above: number): Vector3 =>
+    foot
+      .clone()
+      .addScaledVector(forward, ahead)
+      .setY(foot.y + above)
+  return limb(
+    [ankle.clone().setY(ankle.y + 0.03), on(0.01, 0.055), on(0.12, 0.045), on(0.19, 0.035)],
+    [0.064, 0.062, 0.052, 0.04],
+  )
+}
+
+/** A shank along the inside of the shin, its stirrup under the foot and the gaff beside it. */
+function iron({ knee, ankle, foot }: LimbJoints, forward: Vector3): readonly BufferGeometry[] {
+  const inward = new Vector3(-forward.z, 0, forward.x).multiplyScalar(0.062)
+  const low = foot
+    .clone()
+    .add(inward)
+    .setY(foot.y + 0.02)
+  const high = ankle.clone().lerp(knee, 0.8).add(inward)
+  const gaff = ankle.clone().add(inward)
+  const point = gaff
+    .clone()
+    .addScaledVector(inward, 0.6)
+    .setY(gaff.y - 0.09)
+  return [
+    limb([low, high], [0.01, 0.01], 6),
+    limb(
+      [
+        low,
+        foot.clone().setY(foot.y - 0.002),
+        foot
+          .clone()
+          .sub(inward)
+          .setY(foot.y + 0.01),
+      ],
+      [0.009, 0.009, 0.009],
+      6,
+    ),
+    limb([gaff, point], [0.012, 0.003], 6),
+  ]
 }
 
 /** Cuff and palm, four fingers bent round what the hand ends on, and the thumb against them: a hand that holds. */
