@@ -3,14 +3,7 @@
  * the livening at the first touch of a conductor; 2 nothing wrong and no livening; 3 nothing wrong with the gear, blade B of
  * switch 27 hangs.
  */
-import { outlineAround } from '../../../../src/engine/demonstration/layout'
 import {
-  instead,
-  isLastTug,
-  isStandingBack,
-  isWith,
-  leavingOut,
-  once,
   overlooking,
   reachingFor,
   together,
@@ -19,10 +12,10 @@ import {
   withoutLookingAtBlades,
   withoutSwitching,
 } from '../deviations'
+import { conductorEndFirst, handOffLead, handOnLead, leadLeftAloft, smallBarrier } from '../mistakes'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
-const besideLead = { x: 1.5, y: -1 }
 
 export const marrowBendRuns: readonly RecordedRun[] = [
   { name: 'clean', seed: 2, pack, about: 'The whole job, every step in its order, nothing livened.' },
@@ -53,18 +46,14 @@ export const marrowBendRuns: readonly RecordedRun[] = [
     seed: 2,
     pack,
     about: 'The lead stays hanging at the pole top and the permit goes back.',
-    conduct: () => leavingOut((intent, job) => intent.do === 'lower' && isWith(job, intent, 'earth-lead')),
+    conduct: leadLeftAloft,
   },
   {
     name: 'barrier-too-small',
     seed: 2,
     pack,
     about: 'The barrier runs three metres from rod, pole and anchor.',
-    conduct: () =>
-      instead(
-        (intent) => intent.do === 'set-barrier',
-        (intent, job) => [{ ...intent, values: { outline: outlineAround(job.layout.electrodes, 3) } }],
-      ),
+    conduct: () => smallBarrier(3),
   },
   {
     name: 'switching-skipped',
@@ -92,12 +81,7 @@ export const marrowBendRuns: readonly RecordedRun[] = [
     seed: 2,
     pack,
     about: 'The same two acts, one after the other.',
-    conduct: () =>
-      instead(once(isStandingBack), (intent, job) => [
-        { ...intent, values: { to: besideLead } },
-        { who: job.crew.gw, do: 'hold-lead', with: job.kit.get('lead')! },
-        intent,
-      ]),
+    conduct: handOffLead,
   },
   {
     name: 'clean-multi-ground',
@@ -112,35 +96,3 @@ export const marrowBendRuns: readonly RecordedRun[] = [
     about: 'The whole job by other rules: a main earth at the switch before the permit, work earths at the pole.',
   },
 ]
-
-function conductorEndFirst() {
-  const isEarthEnd = (act: string): boolean => act === 'clamp-earth-end' || act === 'lay-lead'
-  return together(
-    leavingOut((intent) => isEarthEnd(intent.do)),
-    instead(once(isLastTug), (intent, job) => {
-      const { gw } = job.crew
-      const [lead, rod] = [job.kit.get('lead')!, job.kit.get('rod')!]
-      return [
-        intent,
-        { who: gw, do: 'walk', values: { to: job.layout.rod } },
-        { who: gw, do: 'clamp-earth-end', with: lead, on: `rod/${rod}`, values: { turns: 6 } },
-        { who: gw, do: 'lay-lead', with: lead, values: { route: 'clear-of-lv' } },
-        { who: gw, do: 'walk', values: { to: job.layout.lookout } },
-      ]
-    }),
-  )
-}
-
-function handOnLead() {
-  return together(
-    instead(once(isStandingBack), (intent) => [{ ...intent, values: { to: besideLead } }]),
-    instead(
-      once((intent) => intent.do === 'clamp'),
-      (intent, job) => [{ who: job.crew.gw, do: 'hold-lead', with: job.kit.get('lead')! }, intent],
-    ),
-    instead(once(isLastTug), (intent, job) => [
-      intent,
-      { who: job.crew.gw, do: 'walk', values: { to: job.layout.lookout } },
-    ]),
-  )
-}

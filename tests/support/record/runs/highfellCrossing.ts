@@ -1,0 +1,49 @@
+/** The recorded runs of Highfell Crossing. Seeds with a fixed draw: 1 a stick with a carbon track, and the 33 kV crossing clashes at the first touch; 2 nothing. */
+import { reachingFor } from '../deviations'
+import { questionNotAsked, recloseLeftOn, unbonded } from '../mistakes'
+import type { RecordedRun } from '../recordedRun'
+
+const pack = 'concrete-rod'
+
+export const highfellCrossingRuns: readonly RecordedRun[] = [
+  {
+    name: 'clean',
+    seed: 2,
+    pack,
+    about: 'The crossing cannot be taken out: every feeder without reclosing, large leads, cover on the damp wood.',
+  },
+  {
+    name: 'clean-livened',
+    seed: 1,
+    pack,
+    about: 'The tracked stick is found; 33 kV clashes with B under the hand; response, fresh gear, finished.',
+  },
+  {
+    name: 'question-not-asked',
+    seed: 2,
+    pack,
+    about: 'Nobody asks what could liven the line.',
+    conduct: questionNotAsked,
+  },
+  {
+    name: 'reclose-left-on',
+    seed: 2,
+    pack,
+    about: 'Reclosing stays as it is on every feeder.',
+    conduct: recloseLeftOn,
+  },
+  {
+    name: 'thin-lead',
+    seed: 1,
+    pack,
+    about: 'The lead of 25 mm² is taken; 33 kV clashes with B under the hand.',
+    conduct: () => reachingFor('E-171'),
+  },
+  {
+    name: 'unbonded',
+    seed: 2,
+    pack,
+    about: 'The steel arm is not tied to the line.',
+    conduct: unbonded,
+  },
+]

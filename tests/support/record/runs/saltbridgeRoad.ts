@@ -1,0 +1,49 @@
+/** The recorded runs of Saltbridge Road. Seeds with a fixed draw: 1 a guard with an open end, and blade B falls shut at the first touch; 2 nothing. */
+import { withoutCover } from '../deviations'
+import { unbonded, unbrushed, untugged } from '../mistakes'
+import type { RecordedRun } from '../recordedRun'
+
+const pack = 'concrete-rod'
+
+export const saltbridgeRoadRuns: readonly RecordedRun[] = [
+  {
+    name: 'clean',
+    seed: 2,
+    pack,
+    about: 'Both legs, transformer and lamps wire made safe; nothing livened.',
+  },
+  {
+    name: 'clean-livened',
+    seed: 1,
+    pack,
+    about: 'The open guard is found; blade B falls shut under the hand; response, fresh gear, finished.',
+  },
+  {
+    name: 'untugged',
+    seed: 2,
+    pack,
+    about: 'Nobody tugs at a clamp.',
+    conduct: untugged,
+  },
+  {
+    name: 'unbrushed',
+    seed: 2,
+    pack,
+    about: 'Nobody cleans the conductors where the clamps go on.',
+    conduct: unbrushed,
+  },
+  {
+    name: 'no-cover',
+    seed: 2,
+    pack,
+    about: 'The cover stays on the truck: bare concrete at the thigh.',
+    conduct: () => withoutCover,
+  },
+  {
+    name: 'unbonded',
+    seed: 2,
+    pack,
+    about: 'The arm is not tied to the line.',
+    conduct: unbonded,
+  },
+]

@@ -1,0 +1,49 @@
+/** The recorded runs of Sedgeland Drove. Seeds with a fixed draw: 1 a nail hole in a boot, and blade B closes through the coil at the first touch; 2 nothing. */
+import { together, unheeding, withoutSwitching } from '../deviations'
+import { leadLeftAloft, secondProofLeftOut, untugged } from '../mistakes'
+import type { RecordedRun } from '../recordedRun'
+
+const pack = 'two-earths'
+
+export const sedgelandDroveRuns: readonly RecordedRun[] = [
+  {
+    name: 'clean',
+    seed: 2,
+    pack,
+    about: 'Main earths before the permit, work earths at the pole, every number read back.',
+  },
+  {
+    name: 'clean-livened',
+    seed: 1,
+    pack,
+    about: 'The holed boot is found; B comes alive through the coil; response, fresh gear, finished.',
+  },
+  {
+    name: 'untugged',
+    seed: 2,
+    pack,
+    about: 'Nobody tugs at a clamp.',
+    conduct: untugged,
+  },
+  {
+    name: 'second-proof-left-out',
+    seed: 2,
+    pack,
+    about: 'The detector is proved before the test and not after it.',
+    conduct: secondProofLeftOut,
+  },
+  {
+    name: 'switching-skipped',
+    seed: 2,
+    pack,
+    about: 'Nobody goes to the switches; the detector indicates and is not heeded.',
+    conduct: () => together(withoutSwitching, unheeding),
+  },
+  {
+    name: 'lead-left-aloft',
+    seed: 2,
+    pack,
+    about: 'The lead stays at the pole top and the permit goes back.',
+    conduct: leadLeftAloft,
+  },
+]

@@ -1,0 +1,49 @@
+/** The recorded runs of Tamberly Street. Seeds with a fixed draw: 1 a nail hole in a boot that is in date, and blade B falls shut while the cover comes off; 2 nothing. */
+import { overlooking, together, withoutCover } from '../deviations'
+import { leadLeftAloft, secondProofLeftOut, unbrushed } from '../mistakes'
+import type { RecordedRun } from '../recordedRun'
+
+const pack = 'concrete-rod'
+
+export const tamberlyStreetRuns: readonly RecordedRun[] = [
+  {
+    name: 'clean',
+    seed: 2,
+    pack,
+    about: 'Everything in order, cover on; nothing livened.',
+  },
+  {
+    name: 'clean-livened',
+    seed: 1,
+    pack,
+    about: 'The nail hole is found though the date is good; blade B falls shut; response, fresh gear, finished.',
+  },
+  {
+    name: 'unbrushed',
+    seed: 2,
+    pack,
+    about: 'Nobody cleans the conductors where the clamps go on.',
+    conduct: unbrushed,
+  },
+  {
+    name: 'second-proof-left-out',
+    seed: 2,
+    pack,
+    about: 'The detector is proved before the test and not after it.',
+    conduct: secondProofLeftOut,
+  },
+  {
+    name: 'holed-boots-no-cover',
+    seed: 1,
+    pack,
+    about: 'The nail hole is passed and no cover goes on.',
+    conduct: () => together(overlooking('BT-502'), withoutCover),
+  },
+  {
+    name: 'lead-left-aloft',
+    seed: 2,
+    pack,
+    about: 'The lead stays at the pole top and the permit goes back.',
+    conduct: leadLeftAloft,
+  },
+]
