@@ -2,9 +2,10 @@
 import { books } from './books'
 import { commonParameters } from './checkPack'
 import { ruleKinds } from './kinds'
-import { roles } from './language/checkParameters'
+import { nameKindOf, roles } from './language/checkParameters'
 import { parts } from './language/link'
-import type { ParameterSpecs } from './language/parameterSpec'
+import type { NameKind, ParameterSpecs } from './language/parameterSpec'
+import { patternParts } from './language/pattern'
 
 export interface RuleBook {
   readonly kinds: ReadonlyMap<string, { readonly says: string; readonly parameters: ParameterSpecs }>
@@ -25,6 +26,8 @@ export interface RuleBook {
   readonly roles: readonly string[]
   /** Of an act: what two acts may have in common. */
   readonly parts: readonly string[]
+  /** Of a pattern of acts: what of an act it can speak of by name, and of which names. */
+  readonly pattern: ReadonlyMap<string, NameKind>
 }
 
 export const ruleBook: RuleBook = {
@@ -36,4 +39,5 @@ export const ruleBook: RuleBook = {
   sets: [...books.sets.keys()],
   roles,
   parts,
+  pattern: new Map(patternParts.filter((it) => it !== 'values').map((it) => [it, nameKindOf(it)])),
 }

@@ -16,6 +16,8 @@ const field = (key: string, node: FormNode, isOptional = true, says?: string): F
 })
 const some = (item: FormNode, least = 1): FormNode => ({ kind: 'list', item, least, most: 200, canStandAlone: true })
 
+const names = (of: string): FormNode => some(text(of === 'any' ? undefined : of))
+
 /** What exists in the program by that name; rules are those of the pack. */
 export const namesInPacks: Readonly<Record<string, readonly string[]>> = {
   action: [...actions.keys()],
@@ -85,7 +87,7 @@ function nodeOf(spec: ParameterSpec): FormNode {
     case 'choices':
       return some({ kind: 'choice', of: spec.of })
     case 'names':
-      return some(text(spec.of === 'any' ? undefined : spec.of))
+      return names(spec.of)
     case 'flag':
       return { kind: 'choice', of: [true] }
     case 'links': {
@@ -129,12 +131,7 @@ const test: FormNode = {
 const pattern: FormNode = {
   kind: 'group',
   fields: [
-    field('do', some(text('action')), false),
-    field('on', some(text())),
-    field('with', some(text())),
-    field('itemType', some(text('gearType'))),
-    field('role', some(text('role'))),
-    field('who', some(text())),
+    ...[...ruleBook.pattern].map(([part, of]) => field(part, names(of), part !== 'do')),
     field('values', { kind: 'keyed', value: test }),
   ],
 }

@@ -27,7 +27,10 @@ export function Contents({ draft, sections, chosen, issues }: ContentsProps) {
           >
             {title}
             {count > 0 && (
-              <b className='r crit'>{count === 1 ? say('office.oneIssue') : say('office.issueCount', { count })}</b>
+              <b className='r crit'>
+                {count}
+                <span className='vh'> {say('office.issues')}</span>
+              </b>
             )}
           </button>
         )

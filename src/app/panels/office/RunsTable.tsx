@@ -100,7 +100,7 @@ function RunRow({ run: { name, before, now }, speaker }: { run: RegradedRun; spe
           <span className='crit officeissue'>{say('office.gained', { rules: gained.join(', ') })}</span>
         )}
         {lost.length > 0 && <span className='q officeissue'>{say('office.lost', { rules: lost.join(', ') })}</span>}
-        {'refused' in now && now.refused > 0 && (
+        {'refused' in now && now.refused !== ('refused' in before ? before.refused : 0) && (
           <span className='q officeissue'>{say('office.refusedOrders', { count: now.refused })}</span>
         )}
       </th>

@@ -65,5 +65,9 @@ export function entryName(value: unknown, index: number): string {
     typeof entry[key] === 'string' && entry[key] !== first ? [String(entry[key])] : [],
   )
   const kind = typeof entry.kind === 'string' ? [entry.kind] : []
-  return [first ?? (kind.length > 0 ? kind.join('') : number), ...also, ...(first ? kind : [])].join(', ')
+  if (first === undefined && kind.length === 0) {
+    const figures = Object.values(entry).filter((it) => typeof it === 'number')
+    return [number, ...figures].join(', ')
+  }
+  return [...(first === undefined ? kind : [first]), ...also, ...(first === undefined ? [] : kind)].join(', ')
 }

@@ -22,12 +22,12 @@ export interface Section {
 const scenarioParts = {
   place: ['id', 'date', 'startsAtS', 'frequencyHz', 'weather', 'crew'],
   soil: ['soil', 'grounds', 'publicApproachM', 'livestock'],
-  network: ['feeders', 'switches', 'conductors', 'section', 'parallels', 'horizonS'],
-  low: ['lv', 'transformers', 'embedded'],
+  network: ['feeders', 'switches', 'conductors', 'section', 'jumpers', 'parallels', 'horizonS'],
+  low: ['lv', 'transformers', 'embedded', 'premises'],
   pole: ['pole', 'metalwork', 'stay', 'truck'],
   gear: ['items'],
   livenings: ['livenings', 'triggers', 'draws'],
-  task: ['work', 'control', 'hazards'],
+  task: ['work', 'control', 'hazards', 'whileAway'],
   limits: ['body', 'ranges', 'contact'],
 } as const
 
@@ -42,14 +42,14 @@ export function sectionsOf(draft: Draft): readonly Section[] {
     fields: fieldsOf(formOf(wordsSchema)),
     hasStrangers: true,
   }
-  return [...(draft.kind === 'pack' ? packSections(draft) : scenarioSections()), words]
+  return [...(draft.kind === 'pack' ? packSections(draft) : scenarioSections(draft)), words]
 }
 
 const fieldsOf = (form: FormNode): readonly FormField[] =>
   form.kind === 'group' ? form.fields.filter((it) => !fixed.includes(it.key)) : []
 
-/** What has no heading yet stands under the last. */
-function scenarioSections(): readonly Section[] {
+/** What has no heading yet, and what no form knows, stands under the last. */
+function scenarioSections({ file }: Draft): readonly Section[] {
   const fields = fieldsOf(formOf(scenarioSchema))
   const headed = Object.entries(scenarioParts).map(
     ([id, keys]): Section => ({
@@ -61,7 +61,10 @@ function scenarioSections(): readonly Section[] {
   )
   const shown = headed.flatMap((it) => it.fields)
   const others = fields.filter((it) => !shown.includes(it))
-  return [...headed, { id: 'other', title: say('section.other'), file: 'file', fields: others, hasStrangers: true }]
+  const known = [...fixed, ...fields.map(({ key }) => key)]
+  if (others.length === 0 && Object.keys(file).every((key) => known.includes(key))) return headed
+  const other: Section = { id: 'other', title: say('section.other'), file: 'file', fields: others, hasStrangers: true }
+  return [...headed, other]
 }
 
 function packSections(draft: Draft): readonly Section[] {

@@ -113,7 +113,7 @@ function checkPattern(check: Check, value: unknown, path: string): void {
   if (value['do'] === undefined) report(check, path, 'no do', 'the act, or * for any')
 }
 
-function nameKindOf(key: string): NameKind {
+export function nameKindOf(key: string): NameKind {
   if (key === 'do') return 'action'
   if (key === 'itemType') return 'gearType'
   if (key === 'onSet') return 'set'
