@@ -97,6 +97,7 @@ describe('between two segments', () => {
     expectAsSummed(upright(0, 1, 2, 1, 1, 0.3), upright(0, 1, 2, 2, 1, 0.3), 2e-4, 0.3)
     // two rods of one electrode, and two electrodes, are as far apart as they are
     expectAsSummed(upright(0, 1, 2, 1, 1, 0.3), upright(0, 2, 2, 2, 1, 0.3), 5e-5)
+    expectAsSummed(upright(0, 1, 2, 1, 1, 0.3), upright(0, 1, 3, 2, 1, 0.3), 5e-5)
     const self = meanBetween(upright(0, 1, 2, 5, 2), upright(0, 1, 2, 5, 2))(false, 0)
     // 2/L [asinh(L/a) + a/L - √(1 + a²/L²)]: mean over a line of its own potential at the distance a (Sunde 1949)
     const ratio = 0.01 / 2
@@ -148,6 +149,26 @@ describe('between two segments', () => {
     expectAsSummed(wire(0, [0, 0, 0.5], [0, 1, 0.5]), wire(1, [2, 0, 0.2], [2.6, 0.8, 0.2]), 2e-4)
   })
 
+  it('the shorter of two wires is taken at points, the longer as a whole: 8 points are too few along 5 m', () => {
+    const long = wire(1, [-1, 0.4, 0.6], [4, 0.4, 0.7])
+    expectAsSummed(wire(0, [0.2, 0, 0.6], [0.2, -0.3, 0.6]), long, 2e-4)
+    // counted by the longer one they are not far: 10 m
+    expectAsSummed(wire(0, [0, 10, 0.6], [0, 10.3, 0.6]), wire(1, [-2, 0, 0.6], [2, 0, 0.7]), 2e-5)
+  })
+
+  it('wires that meet in a corner: ∫∫ 1/√(x² + y²) over a unit square is 2 ln(1 + √2)', () => {
+    const corner = meanBetween(wire(0, [0, 0, 0.6], [1, 0, 0.6], 1e-4), wire(0, [0, 0, 0.6], [0, 1, 0.6], 1e-4))
+    expect(Math.abs(corner(false, 0) / (2 * Math.log(1 + Math.SQRT2)) - 1)).toBeLessThan(0.01)
+  })
+
+  it('wires side by side are two uprights turned over', () => {
+    const turned = meanBetween(wire(0, [0, 0, 2], [0.6, 0.8, 2]), wire(1, [0.3, 1.1, 2], [0.75, 1.7, 2]))
+    // 0.42 m across from the middle of the first to the second, 1.18 m along to its middle, 0.75 m long
+    const across = 0.6 * 1.1 - 0.8 * 0.3
+    const along = 0.6 * 0.525 + 0.8 * 1.4 - 0.5
+    expect(turned(false, 0)).toBeCloseTo(meanBetweenLines(across, along, 1, 0.75), 12)
+  })
+
   it('wires from far away: by the expansion, with the lean of each', () => {
     const slanted = wire(0, [0, 0, 0.5], [0.3, 0.2, 0.9])
     expectAsSummed(slanted, wire(1, [4, 3, 1], [4.2, 3.3, 0.7]), 3e-5)
@@ -161,12 +182,53 @@ describe('between two segments', () => {
     expectAsSummed(arm, wire(0, [1, 0, 0.6], [2, 0, 0.6], 0.2), 1e-3, 0.2)
   })
 
+  it('wires of two electrodes are as far apart as they are, however thick', () => {
+    expectAsSummed(wire(0, [0, 0, 0.6], [1, 0, 0.6], 0.3), wire(1, [0, 1.5, 0.6], [0.2, 2.5, 0.6], 0.3), 2e-4)
+  })
+
   it('a wire and a disc', () => {
     const slanted = wire(0, [0, 0, 0.5], [1, 0.5, 1.5])
     expectAsSummed(slanted, disc(1, 2, 1, 0, 0.4), 5e-4)
     expectAsSummed(slanted, disc(1, -1, 1, 1.5, 0.5), 5e-4)
     expectAsSummed(wire(0, [0, 0, 0.5], [0.5, -1, 0.5]), disc(1, 1, 1, 2, 0.5), 5e-4)
   })
+})
+
+describe('any two segments', () => {
+  const pairs: readonly (readonly [string, Segment, Segment])[] = [
+    ['uprights', upright(0, 0, 0, 1, 1), upright(1, 1, 1, 1.5, 0.5)],
+    ['an upright and a disc', upright(0, 0, 0, 2, 1.5), disc(1, 1, 0.5, 0, 0.4)],
+    ['a small disc and an upright', upright(0, 0, 0, 2, 1.5), disc(1, 5, 0.5, 0, 0.1)],
+    ['discs', disc(0, 0, 0, 0.5, 0.3), disc(1, 1.2, 0.9, 0, 0.4)],
+    ['wires of two lengths', wire(0, [0, 0, 0.5], [1, 0.5, 1.5]), wire(1, [2, -1, 1], [2.5, 1, 0.6])],
+    ['wires at two depths', wire(0, [0, 0, 0.5], [0, 1, 0.5]), wire(1, [1, 0, 0.25], [1.6, 0.8, 0.25])],
+    ['wires at one depth', wire(0, [0, 0, 0.5], [0, 1, 0.5]), wire(1, [1, 0, 0.5], [2, 0, 0.5])],
+    ['wires on one meridian', wire(0, [0, -0.5, 0.5], [0, 0.5, 0.5]), wire(1, [-0.5, 2, 0.5], [0.5, 2, 0.5])],
+    ['a wire and a disc', wire(0, [0, 0, 0.5], [1, 0.5, 1.5]), disc(1, 2, 1, 0, 0.4)],
+  ]
+
+  // a disc is taken at points of the other one, and these then come in the other order
+  it.each(pairs.filter(([, a, b]) => a.isDisc === b.isDisc))('%s: the same from either side, to the bit', (_, a, b) => {
+    const [there, back] = [meanBetween(a, b), meanBetween(b, a)]
+    for (const [mirrored, shift] of images)
+      expect(back(mirrored, mirrored ? shift : -shift)).toBe(there(mirrored, shift))
+  })
+
+  it.each([...pairs, ['a disc and itself', disc(0, 0, 0, 0.5, 0.3), disc(0, 0, 0, 0.5, 0.3)] as const])(
+    '%s: 1024 times as large, a 1024th of it, and the other way round, to the bit',
+    (_, a, b) => {
+      for (const factor of [1024, 1 / 1024]) {
+        const [one, other] = [a, b].map(({ x, y, depth, length, radius, ...rest }): Segment => {
+          const [larger, wider, deeper, longer, thicker] = [x, y, depth, length, radius].map((it) => it * factor)
+          return { ...rest, x: larger!, y: wider!, depth: deeper!, length: longer!, radius: thicker! }
+        })
+        for (const [mirrored, shift] of images) {
+          const got = meanBetween(one!, other!)(mirrored, shift * factor) * factor
+          expect(got).toBe(meanBetween(a, b)(mirrored, shift))
+        }
+      }
+    },
+  )
 })
 
 describe('from a point', () => {
