@@ -54,5 +54,10 @@ export interface SteelPole extends PoleShape {
   readonly kind: 'steel'
 }
 
-/** Of a double pole: the first stands at the origin. */
-export type Leg = 1 | 2
+/** Only oiled wood that is dry through and outside holds off what a body can stand between it and an earthed wire. */
+export function mayConduct(pole: Pole): boolean {
+  return pole.kind !== 'wood' || pole.moisture !== 'dry' || pole.treatment !== 'oil' || pole.surface !== 'dry'
+}
+
+/** Of a double pole: the first stands at the origin. 3 is the next pole of the line. */
+export type Leg = 1 | 2 | 3

@@ -1,7 +1,7 @@
 /** After one act the same person's next act is a certain other one: a clamp is tugged before anything else is done. */
 import type { RuleKind } from '../language/kind'
 import { isLinked, partOf } from '../language/link'
-import { allMatching, matchesAny } from '../language/pattern'
+import { allDone, matchesAny } from '../language/pattern'
 import { aboutEntry, aboutMissing } from '../language/raw'
 import { readLinks, readPatterns } from '../language/read'
 import { endOf } from '../language/runView'
@@ -20,7 +20,7 @@ export const follow: RuleKind = {
   find(view, parameters) {
     const next = readPatterns(parameters, 'next')
     const links = readLinks(parameters, 'link')
-    return allMatching(view, readPatterns(parameters, 'after')).flatMap((act) => {
+    return allDone(view, readPatterns(parameters, 'after')).flatMap((act) => {
       const then = view.done.find((entry) => entry.order.who === act.order.who && entry.start >= act.end)
       const subject = partOf(view, act, links[0]?.[0] ?? 'on') ?? ''
       const facts = { after: act.order.do, ...(act.order.on === undefined ? {} : { afterOn: act.order.on }) }

@@ -9,6 +9,7 @@ import type { Entry } from '../../timeline/timeline'
 import { matchesNames } from '../language/glob'
 import type { RuleKind } from '../language/kind'
 import { allMatching } from '../language/pattern'
+import { gearInUse } from '../predicates/custody'
 import { aboutEntry, type RawFinding } from '../language/raw'
 import { readList, readPatterns, requireText } from '../language/read'
 import { findItemOf, findItemType, isBefore, type RunView } from '../language/runView'
@@ -106,5 +107,12 @@ function findMissed(run: Judging, item: ItemId, use: Entry): readonly RawFinding
 
 function findRefused({ view }: Judging, entry: Entry): readonly RawFinding[] {
   const item = findItemOf(view, entry)
-  return item === undefined || isUnsound(entry.before, item) ? [] : [aboutEntry(entry, item, { item })]
+  if (item === undefined || isUnsound(entry.before, item) || wasInUseAtLivening(view, entry, item)) return []
+  return [aboutEntry(entry, item, { item })]
+}
+
+/** Nobody can see what a lead carried: whatever was in use when the line came alive may be set aside. */
+function wasInUseAtLivening({ timeline: { struck, moments } }: RunView, entry: Entry, item: ItemId): boolean {
+  const moment = struck === null || struck.at > entry.start ? undefined : moments[struck.moment]
+  return moment !== undefined && gearInUse(moment.site).includes(item)
 }

@@ -103,7 +103,7 @@ const faultedSetAside: SitePredicate = {
 }
 
 /** Gear that everybody leans on where it is: on the line, in the ground, on the pole, on the feet. */
-function gearInUse(site: Site): readonly ItemId[] {
+export function gearInUse(site: Site): readonly ItemId[] {
   const worn = Object.values(site.persons).flatMap(({ wears }) =>
     wears.filter((id) => requireItem(site, id).type === 'boots'),
   )

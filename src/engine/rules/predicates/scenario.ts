@@ -1,14 +1,15 @@
 /** Questions about the job itself, so that one pack serves several sites. */
 import { findSectionNeutral } from '../../site/findSectionNeutral'
+import { mayConduct } from '../../site/pole'
 import { matchesAny, type Pattern } from '../language/pattern'
 import type { SitePredicate } from '../language/predicate'
 
 const concretePole: SitePredicate = {
   id: 'conductive-pole',
-  says: 'the pole is of a material that conducts',
+  says: 'the pole may conduct: all but oiled wood that is dry',
   about: 'site',
   takes: {},
-  fails: ({ site }) => (site.scenario.pole.kind === 'wood' ? { why: 'pole-insulates' } : undefined),
+  fails: ({ site }) => (mayConduct(site.scenario.pole) ? undefined : { why: 'pole-insulates' }),
 }
 
 const lvUnderBuild: SitePredicate = {

@@ -32,6 +32,10 @@ export const office: RuleCases = {
     breaks: change('pic write-plan', values({ cards: cards.slice(0, 5) })),
     near: change('pic write-plan', values({ cards })),
   },
+  'plan-cover': {
+    breaks: change('pic write-plan', values({ cards: cards.filter((card) => !card.startsWith('fit-cover')) })),
+    near: change('pic write-plan', values({ cards: cards.slice(0, 4) })),
+  },
   'plan-in-order': {
     breaks: change('pic write-plan', values({ cards: [...cards.slice(0, 4), cards[5]!, cards[4]!] })),
     near: change('pic write-plan', values({ cards: ['pull-rod:R-1:ground', ...cards] })),
