@@ -51,19 +51,27 @@ export function routeLead(layout: Layout, picture: SitePicture, lead: LeadPictur
 
 /** From the first end to the hub, and a tail from there to each other end. */
 function routeTails(layout: Layout, lead: LeadPicture, name: string, seats: LeadRoute['seats']): LeadRoute {
-  const tails = seats.slice(1).map((it) => it.tail)
+  const others = seats.slice(lead.ends[0]?.end === 'earth' ? 1 : 0)
+  const closed = others.filter(({ end }) => end.on !== null)
+  const tails = (closed.length > 0 ? closed : others).map((it) => it.tail)
   const low = Math.min(...tails.map((it) => it.y))
   const hub = tails
     .reduce((sum, it) => sum.add(it), vector(0, 0, 0))
     .divideScalar(tails.length)
     .setY(Math.max(0.06, low - 0.5 * (lead.lengths[1] ?? 1)))
-  const sections = seats.map(({ end, tail }, index): LeadSection => {
+  // What is on nothing yet hangs from the hub, beside the others.
+  const hung = seats.map((it, index) => {
+    if (it.end.on !== null || closed.length === 0 || it.end.end === 'earth') return it
+    const seat = hub.clone().add(vector(0.05 + 0.07 * index, -0.25, 0.04 * index))
+    return { ...it, seat, tail: clampTail(seat) }
+  })
+  const sections = hung.map(({ end, tail }, index): LeadSection => {
     const [from, to] = index === 0 ? [tail, hub] : [hub, tail]
     const length = lead.lengths[index] ?? 1.5
     const points = cable(layout, from, to, Math.max(length, from.distanceTo(to)), index, lead.route)
     return index === 0 ? { from: end.end, to: name, points } : { from: name, to: end.end, points }
   })
-  return { lead, seats, sections, hub }
+  return { lead, seats: hung, sections, hub }
 }
 
 function seatOf(

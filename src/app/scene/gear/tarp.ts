@@ -8,7 +8,7 @@ import type { SitePicture } from '../site/sitePicture'
 import { marksOn } from './laidMarks'
 import { laidOut, quarantineTag, unknownShape } from './laidOut'
 
-/** Metres of the tarp, across and along. */
+/** Metres of the tarp, across and along; it is unrolled further when there is more to lay out. */
 const tarp = { wide: 5, long: 5.2 } as const
 const columns = 6
 const pitch = { across: 0.64, along: 0.82 } as const
@@ -53,8 +53,12 @@ function layOut(picture: SitePicture, truck: Vector3): readonly Laid[] {
 
 export function tarpView(picture: SitePicture, truck: Vector3): Built {
   const centre = tarpCentre(truck)
-  const sheet = part(at(box(tarp.wide, 0.016, tarp.long), [centre.x, 0.008, centre.z]), 'canvas', 'ground', 0.6)
-  const items = layOut(picture, truck).map(({ id, type, isLong, place }): Built => {
+  const laid = layOut(picture, truck)
+  const overhang = Math.max(0, ...laid.map(({ place }) => place.x + 0.3 - (centre.x + tarp.wide / 2)))
+  const wide = tarp.wide + overhang
+  const middle = centre.x + overhang / 2
+  const sheet = part(at(box(wide, 0.016, tarp.long), [middle, 0.008, centre.z]), 'canvas', 'ground', 0.6)
+  const items = laid.map(({ id, type, isLong, place }): Built => {
     const shape = laidOut[type] ?? unknownShape
     const tag = picture.quarantined.includes(id) ? [quarantineTag(id)] : []
     const half = isLong ? 0.8 : 0.2
