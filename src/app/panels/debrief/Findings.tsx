@@ -1,4 +1,7 @@
-/** Findings as they happened: what was done, what the rule asks, why with a number, source, severity, whether put right. */
+/**
+ * Findings as they happened: what the rule asks, why with a number, what was done, which rule and source, what sort of
+ * error, whether put right; below it what follows from it and is not counted again.
+ */
 import type { Belief } from '../../../engine'
 import { type Speaker, say, timeOfDay } from '../../../text'
 import type { Graded } from '../../workers/grading'
@@ -6,6 +9,9 @@ import { Pennant } from '../drawing/Marks'
 import { findRule } from '../../storage/findRule'
 import { useStore } from 'zustand'
 import { jobStore } from '../../stores/jobStore'
+import { figureOf } from './figureOf'
+
+type Finding = Graded['result']['findings'][number]
 
 export function Findings({ graded, belief, speaker }: { graded: Graded; belief: Belief; speaker: Speaker }) {
   const pack = useStore(jobStore, (job) => job.head?.pack ?? '')
@@ -20,34 +26,73 @@ export function Findings({ graded, belief, speaker }: { graded: Graded; belief: 
         </span>
       </h2>
       {findings.length === 0 && <p className='q'>{say('findings.none')}</p>}
-      {findings.map((finding, i) => {
-        const rule = findRule(pack, finding.rule)
-        return (
-          <article key={`${finding.rule}${finding.at}${i}`} className='finding'>
-            <span className='t'>{timeOfDay(belief.sheet.startsAt + finding.at)}</span>
-            <div>
-              <h4>{speaker.say(rule?.asks ?? finding.rule, finding.facts)}</h4>
-              <p>{speaker.say(rule?.reason ?? finding.rule, finding.facts)}</p>
-              <p className='src'>
-                {[
-                  finding.who ? speaker.say(`person.${finding.who}`) : '',
-                  speaker.say(`element.${finding.element}`),
-                  sentence(rule?.source ?? ''),
-                  finding.recovered ? say('findings.recovered') : say('findings.open'),
-                ]
-                  .filter(Boolean)
-                  .join('. ')}
-              </p>
-            </div>
-            <span className={finding.severity === 'critical' ? 'sev crit' : 'sev'}>
-              <Pennant severity={finding.severity} />
-              {speaker.say(`severity.${finding.severity}`)}
-            </span>
-          </article>
-        )
-      })}
+      {findings.map((finding, i) => (
+        <OneFinding
+          key={`${finding.rule}${finding.at}${i}`}
+          finding={finding}
+          pack={pack}
+          startsAt={belief.sheet.startsAt}
+          speaker={speaker}
+        />
+      ))}
     </>
   )
 }
 
-const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`
+interface OneFindingProps {
+  readonly finding: Finding
+  readonly pack: string
+  /** Second of the day. */
+  readonly startsAt: number
+  readonly speaker: Speaker
+}
+
+function OneFinding({ finding, pack, startsAt, speaker }: OneFindingProps) {
+  const rule = findRule(pack, finding.rule)
+  const { facts, leadsTo, putRightAt } = finding
+  return (
+    <article className='finding'>
+      <span className='t'>{timeOfDay(startsAt + finding.at)}</span>
+      <div>
+        <h4>{speaker.say(rule?.asks ?? finding.rule, facts)}</h4>
+        <p>{[speaker.say(rule?.reason ?? finding.rule, facts), figureOf(facts)].filter(Boolean).join(' ')}</p>
+        <p className='src'>
+          {[
+            finding.who ? speaker.say(`person.${finding.who}`) : '',
+            actOf(finding, speaker),
+            speaker.say(`element.${finding.element}`),
+            say('findings.rule', { rule: finding.rule, source: rule?.source ?? '' }),
+            finding.recovered && putRightAt !== undefined
+              ? say('findings.putRight', { time: timeOfDay(startsAt + putRightAt).slice(0, 5) })
+              : say('findings.open'),
+          ]
+            .filter(Boolean)
+            .join('. ')}
+        </p>
+        <p className='src'>{speaker.say(`error.${finding.error}`)}</p>
+        {leadsTo.length > 0 && (
+          <p className='src'>
+            {say('findings.follows')}{' '}
+            {leadsTo
+              .map(
+                (it) =>
+                  `${timeOfDay(startsAt + it.at)} ${speaker.say(findRule(pack, it.rule)?.asks ?? it.rule, it.facts)}`,
+              )
+              .join(' ')}
+          </p>
+        )}
+      </div>
+      <span className={finding.severity === 'critical' ? 'sev crit' : 'sev'}>
+        <Pennant severity={finding.severity} />
+        {speaker.say(`severity.${finding.severity}`)}
+      </span>
+    </article>
+  )
+}
+
+/** The act that was ordered, or that it was left out. */
+function actOf({ entry, facts }: Finding, speaker: Speaker): string {
+  if (entry < 0) return say('findings.leftOut')
+  const act = facts['do']
+  return act === undefined ? '' : say('findings.act', { act: speaker.say(`action.${act}`) })
+}

@@ -3,7 +3,7 @@ import { type Speaker, say } from '../../../text'
 import type { Graded } from '../../workers/grading'
 
 export function Marks({ graded, speaker }: { graded: Graded; speaker: Speaker }) {
-  const { marks, notJudged, gates } = graded.result
+  const { marks, notJudged, gates, minorsKept } = graded.result
   return (
     <>
       <h2 className='sec gap'>
@@ -17,6 +17,8 @@ export function Marks({ graded, speaker }: { graded: Graded; speaker: Speaker })
             <th className='num'>{say('severity.critical')}</th>
             <th className='num'>{say('severity.major')}</th>
             <th className='num'>{say('severity.minor')}</th>
+            <th className='num'>{say('marks.notDone')}</th>
+            <th className='num'>{say('marks.kept')}</th>
             <th>{say('marks.state')}</th>
           </tr>
         </thead>
@@ -27,6 +29,8 @@ export function Marks({ graded, speaker }: { graded: Graded; speaker: Speaker })
               <td className='num'>{mark.criticals}</td>
               <td className='num'>{mark.majors}</td>
               <td className='num'>{mark.minors}</td>
+              <td className='num'>{mark.notDone}</td>
+              <td className='num'>{`${mark.kept}/${mark.asked}`}</td>
               <td className={mark.state === 'not met' ? 'crit' : undefined}>
                 {speaker.say(`mark.${mark.state.replace(' ', '-')}`)}
               </td>
@@ -34,6 +38,10 @@ export function Marks({ graded, speaker }: { graded: Graded; speaker: Speaker })
           ))}
         </tbody>
       </table>
+      <p className='note'>
+        {say('marks.states')} {floorWords(marks, speaker)}{' '}
+        {say('marks.minorsKept', { share: Math.floor(minorsKept * 100) })}
+      </p>
       {speaker.has('pack.caution') && <p className='note packcaution'>{speaker.say('pack.caution')}</p>}
       <h2 className='sec gap'>{say('marks.notJudged')}</h2>
       <ul className='note'>
@@ -43,4 +51,15 @@ export function Marks({ graded, speaker }: { graded: Graded; speaker: Speaker })
       </ul>
     </>
   )
+}
+
+/** The floor of most elements, and which have another. */
+function floorWords(marks: Graded['result']['marks'], speaker: Speaker): string {
+  const most = Math.max(0, ...marks.map(({ floor }) => floor.majors))
+  const own = marks
+    .filter(({ floor }) => floor.majors < most)
+    .map(({ element, floor }) =>
+      say('marks.floorOwn', { count: floor.majors, element: speaker.say(`element.${element}`) }),
+    )
+  return say('marks.floor', { majors: most, own: own.join(', ') })
 }
