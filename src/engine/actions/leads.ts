@@ -5,8 +5,8 @@ import type { ItemId, ThingId } from '../site/scenario'
 import type { Clamp, Site } from '../site/site'
 import type { Order, Refusal, ValueSpec } from './action'
 import { isAtHand } from './conditions'
-import { itemIn, thingIn } from './orderValues'
-import { findPointOf, separation } from './reach'
+import { itemIn, numberIn, thingIn } from './orderValues'
+import { findPointOf, findStick, separation } from './reach'
 import { refuse } from './refuse'
 
 /** Turns of the eye screw; the thread ends at ten. */
@@ -74,6 +74,18 @@ export function isFirm(site: Site, clamp: Clamp): boolean {
     is.springHolds !== false &&
     !isTooThick
   )
+}
+
+/** Turns that a head or a joint which slips still gives (experience, no source). */
+const turnsOfSlippingStick = 3
+
+/** What the stick makes of the turns ordered: a head that does not lock slips off the eye, a loose joint turns in itself. */
+export function turnsByStick(site: Site, order: Order): number {
+  const turns = numberIn(order, 'turns')
+  const stick = findStick(site, order.who)
+  const is = stick === undefined ? undefined : gearOf(site, stick).is
+  const slips = is?.headLocks === false || is?.jointTight === false
+  return slips ? Math.min(turns, turnsOfSlippingStick) : turns
 }
 
 /** The last clamp of this lead on the thing. */

@@ -13,7 +13,7 @@ export const operatingStick: GearType = {
   defects: [
     defect('operating-stick', 'look', 'carbon-track', { leakage: 2_000_000 }),
     defect('operating-stick', 'look', 'dirt', { leakage: 20_000_000 }),
-    defect('operating-stick', 'look', 'gouge', { tubeWhole: false }),
+    defect('operating-stick', 'look', 'gouge', { tubeWhole: false, leakage: 50_000_000 }),
     defect('operating-stick', 'look', 'cracked-lug', { headLocks: false }),
     defect('operating-stick', 'test', 'loose-joint', { jointTight: false }),
     defect('operating-stick', 'test', 'wet-core', { leakage: 500_000 }),

@@ -1,5 +1,5 @@
 /** What a source behind a transformer of the section is to the place: where it gets to, what keeps it away. */
-import { gearOf } from './questions'
+import { gearOf, isLockedBy } from './questions'
 import { invariant } from '../units/invariant'
 import type { EmbeddedSource, Phase, Scenario, ThingId, Transformer } from './scenario'
 import type { Evidence, Site } from './site'
@@ -46,7 +46,7 @@ export function findBackFeedStop(site: Site, source: ThingId): string | undefine
   if (site.carriers[id] === 'out') return 'carriers-out'
   if (site.carriers[id] === 'hung' && isBagged(site, id)) return 'carriers-bagged'
   if (site.mains[id]?.position === 'open') return 'low-voltage-open'
-  return site.mains[source]?.lock === null ? undefined : 'source-locked'
+  return isLockedBy(site, site.mains[source]?.lock) ? 'source-locked' : undefined
 }
 
 /** Nobody pushes a carrier home through a bag that closes. */

@@ -8,7 +8,7 @@ import type { Livening, LiveningKind, LiveningOf } from './livening'
 import { backFedPhases, backFeedSigns, backFedVoltage, findBackFeedStop } from './backFeed'
 import { isGuarded, leadsAtWire } from './leadsAtWire'
 import { phasesOf } from './phasesOf'
-import { requireSwitch } from './questions'
+import { isLockedBy, requireSwitch } from './questions'
 import { phases, type Phase, type Scenario, type ScenarioSwitch, type ThingId } from './scenario'
 import type { Evidence, Site } from './site'
 import { isLowVoltageFed, suppliedVoltage } from './supplied'
@@ -106,7 +106,7 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     phases: () => [],
     by: 'elsewhere',
     signs: (scenario, it) => backFeedSigns(scenario, it.source).filter(({ of }) => of === it.source),
-    removedBy: (site, it) => (site.mains[it.source]?.lock === null ? undefined : 'source-locked'),
+    removedBy: (site, it) => (isLockedBy(site, site.mains[it.source]?.lock) ? 'source-locked' : undefined),
   },
   'street-lamps-on': {
     feeders: () => [],
@@ -114,7 +114,7 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     by: 'elsewhere',
     signs: (_, it) => [{ of: it.wire, by: 'look', says: 'livening.lamps' }],
     removedBy: (site, it) => {
-      if (site.mains[it.wire]?.lock !== null) return 'street-lamps-locked'
+      if (isLockedBy(site, site.mains[it.wire]?.lock)) return 'street-lamps-locked'
       return isLowVoltageFed(site, (phase) => suppliedVoltage(site, phase) > 0) ? undefined : 'low-voltage-dead'
     },
   },
@@ -150,7 +150,7 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     phases: (scenario) => phasesOf(scenario.conductors),
     by: 'switch',
     removedBy: (site, it) => {
-      if (requireSwitch(site, it.switch).lock !== null) return 'switch-locked'
+      if (isLockedBy(site, requireSwitch(site, it.switch).lock)) return 'switch-locked'
       return whenOut(site, switchIn(site.scenario, it.switch).feeder, 'feeder-taken-out')
     },
   },

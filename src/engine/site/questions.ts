@@ -2,6 +2,7 @@
 import { requireGearType } from '../gear/catalogue'
 import type { FoundBy, GearDefect, GearType } from '../gear/gearType'
 import { invariant } from '../units/invariant'
+import { poleFoot } from './nextPole'
 import type { GroundPoint } from './place'
 import { bucketPlace } from './truckState'
 import type { ItemId, PersonId, ScenarioPerson, ScenarioSwitch, ThingId } from './scenario'
@@ -100,6 +101,14 @@ export function isOverdue(item: Pick<Item, 'label'>, date: string): boolean {
   return typeof due === 'string' && due < date
 }
 
+/** A lock keeps a switch as it is only if it holds and nobody else has a key to it. */
+export function isLockedBy(site: Site, lock: ItemId | null | undefined): boolean {
+  if (lock === null || lock === undefined) return false
+  const item = findItem(site, lock)
+  const is = item && effectiveParameters(item)
+  return is?.['holds'] !== false && is?.['own'] !== false
+}
+
 /** Truth: something is wrong with it. A harmless mark is nothing wrong. */
 export function isUnsound(site: Site, id: ItemId): boolean {
   const item = requireItem(site, id)
@@ -140,7 +149,7 @@ export function groundPointOf(site: Site, person: PersonId): GroundPoint {
   const { place } = requirePerson(site, person)
   if (place.kind === 'ground') return place.at
   if (place.kind === 'bucket') return bucketPlace(site).at
-  if (place.kind === 'pole') return { x: 0, y: 0 }
+  if (place.kind === 'pole') return poleFoot(site.scenario, place.pole)
   return { x: findSwitch(site, place.id)?.along ?? 0, y: 0 }
 }
 

@@ -45,7 +45,8 @@ export const dressing = (): Site =>
 export const overBoots = (): Site => {
   const site = dressing()
   const pw = { ...site.persons.pw!, wears: ['BT-42', 'OS-1'] }
-  return { ...site, persons: { ...site.persons, pw } }
+  const worn = { ...site.items['OS-1']!, where: { kind: 'person', person: 'pw' } as const }
+  return { ...site, items: { ...site.items, 'OS-1': worn }, persons: { ...site.persons, pw } }
 }
 
 export const gearRefusals: readonly Refused[] = [

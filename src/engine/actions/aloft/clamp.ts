@@ -4,7 +4,7 @@ import type { Site } from '../../site/site'
 import type { Action, Order } from '../action'
 import { tell } from '../changes'
 import { handsFree, inReachOfHand, onPole, withStick } from '../conditions'
-import { findFreeEnd, fitRefusal, turnsSpec } from '../leads'
+import { findFreeEnd, fitRefusal, turnsByStick, turnsSpec } from '../leads'
 import { itemIn, numberIn, thingIn } from '../orderValues'
 import { all, refuse, type Condition } from '../refuse'
 import { clampSeats } from '../things'
@@ -18,30 +18,31 @@ const hangingAndLongEnough: Condition = (site, order) => {
   return fitRefusal(site, order, end)
 }
 
-function closed(site: Site, order: Order): Site {
-  const [lead, on] = [itemIn(order), thingIn(order)]
-  const end = findFreeEnd(site, lead)
-  if (end === undefined) return site
-  const turns = numberIn(order, 'turns')
-  const brushed = site.brushed.includes(on)
-  const clamps = [...site.clamps, { lead, end, on, turns, brushed, tugged: false }]
-  return { ...site, clamps, brushed: site.brushed.filter((it) => it !== on) }
-}
+type Turns = (site: Site, order: Order) => number
 
-function putOn(site: Site, order: Order): Site {
-  const [lead, on, turns] = [itemIn(order), thingIn(order), numberIn(order, 'turns')]
-  return tell(closed(site, order), order, on, { lead, end: freeEnd(site, order), turns })
-}
+const turnsByHand: Turns = (_, order) => numberIn(order, 'turns')
+
+const closedWith =
+  (turnsOf: Turns) =>
+  (site: Site, order: Order): Site => {
+    const [lead, on] = [itemIn(order), thingIn(order)]
+    const end = findFreeEnd(site, lead)
+    if (end === undefined) return site
+    const brushed = site.brushed.includes(on)
+    const clamps = [...site.clamps, { lead, end, on, turns: turnsOf(site, order), brushed, tugged: false }]
+    return { ...site, clamps, brushed: site.brushed.filter((it) => it !== on) }
+  }
+
+const putOnWith =
+  (turnsOf: Turns) =>
+  (site: Site, order: Order): Site => {
+    const [lead, on, turns] = [itemIn(order), thingIn(order), turnsOf(site, order)]
+    return tell(closedWith(turnsOf)(site, order), order, on, { lead, end: freeEnd(site, order), turns })
+  }
 
 const freeEnd = (site: Site, order: Order): string => findFreeEnd(site, itemIn(order)) ?? ''
 
-const shared = {
-  withTypes: earthLeadTypes,
-  things: clampSeats,
-  values: { turns: turnsSpec },
-  joint: closed,
-  apply: putOn,
-} as const
+const shared = { withTypes: earthLeadTypes, things: clampSeats, values: { turns: turnsSpec } } as const
 
 export const clamp: Action = {
   ...shared,
@@ -51,10 +52,14 @@ export const clamp: Action = {
   check: all(onPole, withStick, hangingAndLongEnough),
   takes: () => 45,
   contacts: (site, order) => stickOnLead(site, order, freeEnd(site, order)),
+  joint: closedWith(turnsByStick),
+  apply: putOnWith(turnsByStick),
 }
 
 export const clampByHand: Action = {
   ...shared,
+  joint: closedWith(turnsByHand),
+  apply: putOnWith(turnsByHand),
   id: 'clamp-by-hand',
   covers: ['A56'],
   check: all(onPole, handsFree(2), inReachOfHand, hangingAndLongEnough),

@@ -2,8 +2,8 @@
 import type { Action } from '../action'
 import { tell } from '../changes'
 import { onPole, withStick } from '../conditions'
-import { findLoosest, turnsSpec } from '../leads'
-import { numberIn, thingIn } from '../orderValues'
+import { findLoosest, turnsByStick, turnsSpec } from '../leads'
+import { thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { clampSeats } from '../things'
 import { stickOnThing } from '../touching'
@@ -20,7 +20,7 @@ export const tighten: Action = {
   contacts: stickOnThing,
   apply: (site, order) => {
     const held = findLoosest(site, thingIn(order))
-    const turns = numberIn(order, 'turns')
+    const turns = turnsByStick(site, order)
     const clamps = site.clamps.map((it) =>
       it === held ? { ...it, loosened: false, turns: Math.min(10, it.turns + turns), tugged: false } : it,
     )
