@@ -21,7 +21,7 @@ test.each(['cracked-lug', 'loose-joint'])(
     expect(clamped(slipping).clamps.at(-1)?.turns).toBe(3)
     const tug = done(clamped(slipping), 'pw', 'tug', { on: 'conductor-a' })
     expect(tug.evidence.at(-1)?.says).toBe('feel.clamp-turns')
-    const byHand = done(slipping, 'pw', 'clamp-by-hand', { with: 'E-07', on: 'conductor-a', values: { turns: 6 } })
+  })
     expect(byHand.clamps.at(-1)?.turns).toBe(6)
   },
 )
