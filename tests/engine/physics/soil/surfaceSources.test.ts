@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Electrode } from '../../../../src/engine/physics/soil'
 import { solveLeakage } from '../../../../src/engine/physics/soil/leakage'
-import { radialField, scaledField, type RadialField } from '../../../../src/engine/physics/soil/radialField'
+import { discField, radialField, scaledField, type RadialField } from '../../../../src/engine/physics/soil/radialField'
 import { segmentsOf, type Segment } from '../../../../src/engine/physics/soil/segments'
 import { layered } from '../../../../src/engine/physics/soil/soil'
 import { discOhm, discSlope, surfaceOfSegment } from '../../../../src/engine/physics/soil/surfaceField'
@@ -51,6 +51,18 @@ describe('a buried disc', () => {
     expect(at(0)).toBeGreaterThan(at(0.2))
     expect(slope(source!.field, 0.2, 1)[0]! / ((at(0.2001) - at(0.1999)) / 2e-4)).toBeCloseTo(1, 5)
     expect(at(0.2)).toBeCloseTo(discOhm(ground, { radius: 0.4, depth: 0.3, isLower: false }, 0.2), 9)
+  })
+
+  it('the table of one on even soil: ρ asin(b/r)/2πb, from its rim to 2 km and no further than a step', () => {
+    const { radii, ohm } = discField(layered(evenSoil(100)), { radius: 0.4, depth: 0, isLower: false })
+    expect(radii[0]).toBe(0.4)
+    const last = radii[radii.length - 1]!
+    expect(last).toBeGreaterThanOrEqual(2000)
+    expect(last).toBeLessThan(2000 * Math.exp(0.4))
+    for (const [k, apart] of radii.entries()) {
+      if (k > 0) expect(apart / radii[k - 1]!).toBeCloseTo(Math.exp(0.4), 9)
+      expect(ohm[0]![k]! / ((100 * Math.asin(0.4 / apart)) / (2 * Math.PI * 0.4))).toBeCloseTo(1, 9)
+    }
   })
 
   it('on the surface it has a rim, inside which nothing rises', () => {
@@ -113,6 +125,9 @@ describe('the table of an upright', () => {
     const last = field.radii[field.radii.length - 1]!
     expect(last).toBeGreaterThanOrEqual(2000)
     expect(last).toBeLessThan(2000 * Math.exp(0.4))
+    // at its end the slope is -V/r
+    const [volt, rise] = [potential(field, 1.001 * last, 2), slope(field, 1.001 * last, 2)]
+    for (const j of [0, 1]) expect(rise[j]! / (-volt[j]! / last)).toBeCloseTo(1, 2)
   })
 
   it('one of many alike: so much of the field of one ampere', () => {
