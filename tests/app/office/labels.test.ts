@@ -14,7 +14,7 @@ const text = { kind: 'text', most: 10, allowed: '' } as const
 describe('a label', () => {
   it.each([
     ['heightM', 'Height, m'],
-    ['resistivityOhmM', 'Resistivity, Ω m'],
+    ['resistivityOhmM', 'Resistivity, Ωm'],
     ['resistanceOhmPerM', 'Resistance, Ω/m'],
     ['windMPerS', 'Wind, m/s'],
     ['areaMm2', 'Area, mm²'],

@@ -106,9 +106,10 @@ const shown = (value: unknown): string => {
 /** What is no number yet stays as it was typed, and is an issue. */
 function Typed({ place, node, value, entry }: EntryProps & { node: Extract<Leaf, { kind: 'number' | 'text' }> }) {
   const { names } = useBoard()
-  const [typed, setTyped] = useState<string | null>(null)
-  const text =
-    typed ?? (value === undefined || value === null ? '' : typeof value === 'string' ? value : JSON.stringify(value))
+  const stored = value === undefined || value === null ? '' : typeof value === 'string' ? value : JSON.stringify(value)
+  const [typed, setTyped] = useState({ text: stored, gives: value })
+  // An undone step shows what it brought back, not what was typed.
+  const text = typed.gives === value ? typed.text : stored
   const field = {
     ...entry,
     className: node.kind === 'number' ? 'entry n' : 'entry',
@@ -116,12 +117,13 @@ function Typed({ place, node, value, entry }: EntryProps & { node: Extract<Leaf,
     spellCheck: node.kind === 'text' && node.most > 100,
     autoComplete: 'off',
     onChange: ({ target }: { target: { value: string } }) => {
-      setTyped(target.value)
       const figure = target.value.trim().replace(',', '.')
       const isFigure = node.kind === 'number' && figure !== '' && Number.isFinite(Number(figure))
-      change(place, isFigure ? Number(figure) : target.value, true)
+      const gives = isFigure ? Number(figure) : target.value
+      setTyped({ text: target.value, gives })
+      change(place, gives, true)
     },
-    onBlur: () => setTyped(null),
+    onBlur: () => setTyped({ text: stored, gives: value }),
   }
   if (node.kind === 'text' && node.most >= 300) return <textarea {...field} rows={2} />
   const list = node.kind === 'text' ? namesFor(names, node, place) : undefined

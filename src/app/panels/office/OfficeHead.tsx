@@ -7,8 +7,10 @@ import { packShelf } from '../../storage/packShelf'
 import { shelf } from '../../storage/shelf'
 import { draftText } from '../../stores/office/draft'
 import { clearBoard, officeStore, openFiles, openShipped, redo, undo } from '../../stores/office/officeStore'
-import { tryDraft } from '../../stores/office/tryDraft'
+import { headOfDraft } from '../../stores/office/headOfDraft'
+import { runsStore } from '../../stores/office/runsStore'
 import { goTo } from '../../stores/viewStore'
+import { withFolder } from '../folder/loadFolder'
 
 export function OfficeHead({ isSound }: { isSound: boolean }) {
   const { draft, past, future, refused, isKept } = useStore(officeStore)
@@ -50,7 +52,13 @@ export function OfficeHead({ isSound }: { isSound: boolean }) {
             <button type='button' className='btn' onClick={() => download('text.en.json', draftText(draft, 'words'))}>
               {say('office.saveWords')}
             </button>
-            <button type='button' className='btn' disabled={!isSound} title={say('office.tryNote')} onClick={tryDraft}>
+            <button
+              type='button'
+              className='btn'
+              disabled={!isSound}
+              title={say('office.tryNote')}
+              onClick={() => withFolder((folder) => folder.openJob(headOfDraft(draft, runsStore.getState().scenario)))}
+            >
               {say('office.try')}
             </button>
             <Clear />

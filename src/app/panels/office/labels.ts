@@ -5,7 +5,7 @@ import { findFieldWord, say } from '../../../text/office'
 /** Endings of the keys in files, longest first where one ends with another. */
 const units: readonly (readonly [ending: string, unit: string])[] = [
   ['OhmPerM', 'Ω/m'],
-  ['OhmM', 'Ω m'],
+  ['OhmM', 'Ωm'],
   ['Ohm', 'Ω'],
   ['MPerS', 'm/s'],
   ['Mm2', 'mm²'],
