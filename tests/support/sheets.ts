@@ -2,10 +2,11 @@
 
 import type { Page } from 'playwright'
 
-/** Reads the caution away and opens a job from the Depot, at the beginning or at a prepared part. */
+/** Reads the caution away and opens a job at Marrow Bend from the Depot, at the beginning or at a prepared part. */
 export async function openJob(page: Page, part = 'beginning'): Promise<void> {
   await page.locator('dialog[open]').waitFor()
   await page.keyboard.press('Enter')
+  await page.getByRole('radio', { name: /^Marrow Bend/ }).click()
   await page.getByLabel('Begin at').selectOption(part)
   await page.getByRole('button', { name: 'Open the job sheet' }).click()
   // The sheets are fetched with the first job: the tabs open when they are here.

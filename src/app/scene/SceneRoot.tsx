@@ -102,7 +102,7 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
       />
       <Frame input={input} hits={hits} labels={labels} inset={inset} isFlowing={site.livening !== null && !isSwitch} />
       <Sky />
-      <Ground livening={isSwitch ? null : site.livening} />
+      <Ground livening={isSwitch ? null : site.livening} road={site.layout.road} />
       {site.picture.weather.rain && <Rain wind={site.picture.weather.wind} />}
       {isSwitch ? (
         <SwitchSheet of={switchBuilt} layout={site.layout} device={device} />

@@ -57,10 +57,11 @@ export function makeCard(scenario: string, words: string, cleanRun: string | und
   }
 }
 
-function stationsOf({ switches, pole, section }: ScenarioBase): readonly Station[] {
+function stationsOf({ switches, pole, section, feeders }: ScenarioBase): readonly Station[] {
+  const isCrossed = feeders.some(({ id }) => !switches.some((it) => it.feeder === id))
   const stations: readonly Station[] = [
     ...switches.map(({ along, label }) => ({ kind: 'switch' as const, along, label })),
-    { kind: 'crossing', along: section.crossingAlong, label: '' },
+    ...(isCrossed ? [{ kind: 'crossing' as const, along: section.crossingAlong, label: '' }] : []),
     { kind: 'pole', along: 0, label: pole.number },
   ]
   return [...stations].sort((a, b) => a.along - b.along)

@@ -7,7 +7,7 @@ import type { GroundPoint } from './place'
 import { networkSheet, type NetworkSheet } from './networkSheet'
 import type { Pole } from './pole'
 import { placeSheet, type PlaceSheet } from './placeSheet'
-import type { Conductor, Feeder, LowVoltage, Scenario, ScenarioPerson, ThingId } from './scenario'
+import type { Conductor, Feeder, LowVoltage, Scenario, ScenarioPerson, SiteHazard, ThingId } from './scenario'
 
 export interface JobSheet {
   readonly scenario: string
@@ -25,6 +25,8 @@ export interface JobSheet {
   readonly conductors: readonly Pick<Conductor, 'id' | 'phase' | 'x' | 'height' | 'radius'>[]
   readonly section: Scenario['section']
   readonly feeders: readonly Omit<Feeder, 'conductors'>[]
+  /** The feeder that no switch of the section belongs to crosses it there, its lowest conductor so high. */
+  readonly crossing: { readonly feeder: ThingId; readonly along: number; readonly height: number } | null
   readonly lv: Pick<LowVoltage, 'voltage' | 'wires'>
   readonly stay?: { readonly anchor: GroundPoint }
   readonly switches: readonly {
@@ -38,7 +40,7 @@ export interface JobSheet {
   }[]
   readonly crew: readonly Pick<ScenarioPerson, 'id' | 'role' | 'bootSize'>[]
   /** Things that can be marked as a hazard, whether they are one or not. */
-  readonly hazards: readonly { readonly id: string; readonly at: GroundPoint }[]
+  readonly hazards: readonly Omit<SiteHazard, 'real'>[]
   readonly work: { readonly conductor: ThingId; readonly item: string }
   readonly place: PlaceSheet
   readonly network: NetworkSheet
@@ -67,6 +69,7 @@ export function jobSheet(scenario: Scenario): JobSheet {
     conductors: scenario.conductors.map(({ id, phase, x, height, radius }) => ({ id, phase, x, height, radius })),
     section: scenario.section,
     feeders: scenario.feeders.map(({ conductors: _drawnElsewhere, ...feeder }) => feeder),
+    crossing: crossingOf(scenario),
     lv: { voltage: scenario.lv.voltage, wires: scenario.lv.wires },
     ...(scenario.stay && { stay: { anchor: scenario.stay.anchor } }),
     switches: scenario.switches.map(({ id, label, feeder, closed, remote, along }) => ({
@@ -78,9 +81,16 @@ export function jobSheet(scenario: Scenario): JobSheet {
       along,
     })),
     crew: scenario.crew.map(({ id, role, bootSize }) => ({ id, role, bootSize })),
-    hazards: scenario.hazards.map(({ id, at }) => ({ id, at })),
+    hazards: scenario.hazards.map(({ id, at, looks }) => ({ id, at, ...(looks && { looks }) })),
     work: { conductor: scenario.work.conductor, item: scenario.work.item },
     place: placeSheet(scenario),
     network: networkSheet(scenario),
   }
+}
+
+function crossingOf({ feeders, switches, section }: Scenario): JobSheet['crossing'] {
+  const feeder = feeders.find(({ id }) => !switches.some((it) => it.feeder === id))
+  if (!feeder) return null
+  const height = Math.min(...feeder.conductors.map((it) => it.height))
+  return { feeder: feeder.id, along: section.crossingAlong, height }
 }

@@ -29,7 +29,7 @@ function sceneOn(kind: string, site = atWork) {
 function batchesOf({ layout, picture }: ReturnType<typeof sceneOn>): readonly Built[] {
   const stances = stancesOf(layout, picture)
   return [
-    scenery(picture.weather.wind),
+    scenery(picture.weather.wind, layout),
     lineView(layout, { cracked: null, carriers: picture.carriers }),
     gearModel(layout, picture, heldEnds(picture, stances), []).built,
     crewView(layout, picture, stances).built,

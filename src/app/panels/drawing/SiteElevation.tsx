@@ -1,8 +1,10 @@
 /** The pole looking east along the line: north to the left, south to the right. */
 import type { ReactNode } from 'react'
+import { say } from '../../../text'
 import type { Currents } from '../../stores/flows'
 import { FlowLine } from './FlowLine'
 import { Callout, Dimension, Hatch, Lead } from './Lines'
+import { ElevationArms } from './ElevationArms'
 import { Flag, stateColour } from './Marks'
 import { type BodyPath, PeopleElevation } from './PeopleElevation'
 import { type Point, type Scale, makeScale, pathOf, tenth } from './pen'
@@ -47,20 +49,20 @@ export function SiteElevation({
       <Ground scale={scale} width={width} />
       <Pole site={site} scale={scale} />
       {site.stay && <StayLine top={site.pole.arm - 0.3} anchor={acrossToSheet(site.stay.y)} scale={scale} />}
-      <Arms site={site} scale={scale} />
+      <ElevationArms site={site} scale={scale} />
       <Cover site={site} scale={scale} />
       <Rods site={site} scale={scale} />
       {currents && <PoleFlow site={site} scale={scale} currents={currents} />}
       <Earthing site={site} scale={scale} {...(currents ? { currents } : {})} />
-      <Conductors wires={site.wires} scale={scale} arm={site.pole.arm} isNew={site.isInsulatorNew} />
+      <Conductors wires={site.wires} scale={scale} arm={site.pole.arm} newOn={site.isInsulatorNew ? site.work : null} />
       <Dimensions site={site} scale={scale} />
       <PeopleElevation site={site} scale={scale} width={width} {...(paths ? { paths } : {})} />
       {children?.(scale)}
       <text x='0' y={height - 20} className='t-q'>
-        Looking east,
+        {say('drawing.looksEast')}
       </text>
       <text x='0' y={height - 4} className='t-q'>
-        lengths in metres
+        {say('drawing.inMetres')}
       </text>
     </svg>
   )
@@ -111,20 +113,22 @@ function Pole({ site, scale }: { site: SiteView; scale: Scale }) {
           true,
         )}
         className='d-edge'
-        style={{ fill: 'var(--m-concrete)' }}
+        style={{ fill: `var(--m-${pole.kind === 'steel' ? 'steel' : pole.kind === 'wood' ? 'wood' : 'concrete'})` }}
       />
-      <path
-        d={pathOf(
-          [
-            [X(0.04), Y(0)],
-            [X(0.03), Y(top)],
-            [X(half.top), Y(top)],
-            [X(half.foot), Y(0)],
-          ],
-          true,
-        )}
-        style={{ fill: 'url(#concrete)' }}
-      />
+      {pole.kind === 'concrete' && (
+        <path
+          d={pathOf(
+            [
+              [X(0.04), Y(0)],
+              [X(0.03), Y(top)],
+              [X(half.top), Y(top)],
+              [X(half.foot), Y(0)],
+            ],
+            true,
+          )}
+          style={{ fill: 'url(#concrete)' }}
+        />
+      )}
       <path d={bolts.join('')} className='d-edge' />
     </g>
   )
@@ -156,61 +160,12 @@ function StayLine({ top, anchor, scale }: { top: number; anchor: number; scale: 
         transform={`rotate(58 ${X(anchor * insulatorAt)} ${Y(top * (1 - insulatorAt))})`}
         style={{ fill: 'var(--m-glaze)', stroke: 'var(--ink)', strokeWidth: 'var(--p-thin)' }}
       />
-    </g>
-  )
-}
-
-function Arms({ site, scale }: { site: SiteView; scale: Scale }) {
-  const { x: X, y: Y } = scale
-  const { arm, lv } = site.pole
-  return (
-    <g>
-      <path
-        d={`${pathOf([
-          [X(-0.6), Y(arm)],
-          [X(-0.12), Y(arm - 0.5)],
-        ])}${pathOf([
-          [X(0.6), Y(arm)],
-          [X(0.12), Y(arm - 0.5)],
-        ])}`}
-        className='d-edge'
+      <Callout
+        at={[X(anchor * 0.56), Y(top * 0.44)]}
+        word={[X(anchor * 0.49), Y(2.2)]}
+        label={say('drawing.stay')}
+        toLeft={anchor > 0}
       />
-      <rect
-        x={X(-0.98)}
-        y={Y(arm + 0.06)}
-        width={tenth(1.96 * scale.perMetre)}
-        height={tenth(0.12 * scale.perMetre)}
-        className='d-edge'
-        style={{ fill: 'var(--m-steel)' }}
-      />
-      <rect
-        x={X(-0.68)}
-        y={Y(lv - 0.12)}
-        width={tenth(1.36 * scale.perMetre)}
-        height={tenth(0.1 * scale.perMetre)}
-        className='d-edge'
-        style={{ fill: 'var(--m-wood)' }}
-      />
-      {site.lv.map((wire) => {
-        const x = X(acrossToSheet(wire.across))
-        const y = Y(lv)
-        return (
-          <g key={wire.id}>
-            <rect x={x - 3.5} y={y - 3} width='7' height='7' style={{ fill: 'var(--m-glaze)' }} className='d-thin' />
-            <circle cx={x} cy={y - 6} r='3.2' style={{ fill: 'var(--live)' }} />
-            {wire.isGuarded && (
-              <g style={{ fill: 'none' }}>
-                <path d={`M${x - 6} ${y}v-7a6 6 0 0 1 12 0v7`} style={{ stroke: 'var(--ink)', strokeWidth: 5.5 }} />
-                <path
-                  d={`M${x - 6} ${y - 1}v-6a6 6 0 0 1 12 0v6`}
-                  style={{ stroke: 'var(--m-rubber)', strokeWidth: 3 }}
-                />
-              </g>
-            )}
-          </g>
-        )
-      })}
-      <Callout at={[X(0.6), Y(lv - 0.06)]} word={[X(1.55), Y(lv - 0.06)]} label='LV, live' />
     </g>
   )
 }
@@ -234,7 +189,7 @@ function Cover({ site, scale }: { site: SiteView; scale: Scale }) {
       <path d={outline} className='d-edge' style={{ fill: 'var(--m-rubber)' }} />
       <path d={outline} style={{ fill: 'url(#rubber)', opacity: 0.35 }} />
       <path d={bands} className='d-edge' />
-      <Callout at={[X(0.19), Y((from + to) / 2)]} word={[X(1.55), Y((from + to) / 2)]} label='Cover' />
+      <Callout at={[X(0.19), Y((from + to) / 2)]} word={[X(1.55), Y((from + to) / 2)]} label={say('drawing.cover')} />
     </g>
   )
 }
@@ -346,12 +301,12 @@ function Conductors({
   wires,
   scale,
   arm,
-  isNew,
+  newOn,
 }: {
   wires: readonly WireView[]
   scale: Scale
   arm: number
-  isNew: boolean
+  newOn: string | null
 }) {
   return wires.map((wire) => {
     const x = scale.x(acrossToSheet(wire.across))
@@ -362,7 +317,7 @@ function Conductors({
         <path
           d={`M${x - 7} ${foot}q7 ${tenth((y - foot) * 0.9)} 14 0Z`}
           className='d-thin'
-          style={{ fill: wire.letter === 'B' && isNew ? 'var(--field)' : 'var(--m-glaze)' }}
+          style={{ fill: wire.id === newOn ? 'var(--field)' : 'var(--m-glaze)' }}
         />
         {wire.state === 'live' ? (
           <circle cx={x} cy={y} r='5' style={{ fill: 'var(--live)' }} />
@@ -387,9 +342,16 @@ function Dimensions({ site, scale }: { site: SiteView; scale: Scale }) {
   const rod = site.rods[0]
   return (
     <g>
-      <path d={`M${left} ${Y(arm)}H${X(-1.1)}M${left} ${Y(lv)}H${X(-0.8)}`} className='d-hair' />
-      <Dimension from={[left, Y(0)]} to={[left, Y(lv)]} label={lv.toFixed(1)} />
-      <Dimension from={[left, Y(lv)]} to={[left, Y(arm)]} label={(arm - lv).toFixed(1)} />
+      <path d={`M${left} ${Y(arm)}H${X(-1.1)}`} className='d-hair' />
+      {site.lv.length > 0 ? (
+        <>
+          <path d={`M${left} ${Y(lv)}H${X(-0.8)}`} className='d-hair' />
+          <Dimension from={[left, Y(0)]} to={[left, Y(lv)]} label={lv.toFixed(1)} />
+          <Dimension from={[left, Y(lv)]} to={[left, Y(arm)]} label={(arm - lv).toFixed(1)} />
+        </>
+      ) : (
+        <Dimension from={[left, Y(0)]} to={[left, Y(arm)]} label={arm.toFixed(1)} />
+      )}
       {rod && Math.abs(rod.y) > 0.4 && (
         <Dimension
           from={[X(0), Y(0)]}
@@ -398,7 +360,6 @@ function Dimensions({ site, scale }: { site: SiteView; scale: Scale }) {
           offset={rod.y < 0 ? 34 : -34}
         />
       )}
-      <Callout at={[X(3.1), Y((1 - 3.1 / 5.5) * (arm - 0.3))]} word={[X(2.7), Y(2.2)]} label='Stay' toLeft />
     </g>
   )
 }

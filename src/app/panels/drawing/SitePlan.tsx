@@ -1,5 +1,6 @@
 /** The site from above, north up. */
 import type { ReactNode } from 'react'
+import { say } from '../../../text'
 import type { Currents } from '../../stores/flows'
 import { FlowLine } from './FlowLine'
 import { Hatch, Lead, Wire } from './Lines'
@@ -8,6 +9,7 @@ import { type Point, type Scale, makeScale, pathOf, tenth } from './pen'
 import { PeoplePlan } from './PeoplePlan'
 import type { PlanFrame } from './planFrame'
 import type { SiteView } from './siteView'
+import { SurroundingsPlan } from './SurroundingsPlan'
 
 export interface SitePlanProps {
   readonly site: SiteView
@@ -21,9 +23,6 @@ export interface SitePlanProps {
   /** Of a livening: dashes run where current flows. */
   readonly currents?: Currents
 }
-
-const road = { from: 12.6, to: 15.4 }
-const fence = -16
 
 export function SitePlan({ site, frame, selectedPersons, ground, children, onPoint, title, currents }: SitePlanProps) {
   const { width, height, perMetre, origin } = frame
@@ -56,18 +55,7 @@ export function SitePlan({ site, frame, selectedPersons, ground, children, onPoi
       <g clipPath='url(#planEdge)'>
         {ground}
         <Grid frame={frame} scale={scale} />
-        <rect
-          x='0'
-          y={Y(road.to)}
-          width={width}
-          height={tenth((road.to - road.from) * perMetre)}
-          style={{ fill: 'url(#road)' }}
-        />
-        <path d={`M0 ${Y(road.to)}H${width}M0 ${Y(road.from)}H${width}`} className='d-thin' />
-        <text x='10' y={Y((road.from + road.to) / 2) + 4.5} className='t-i halo'>
-          Road
-        </text>
-        <Fence y={Y(fence)} width={width} />
+        <SurroundingsPlan surroundings={site.surroundings} scale={scale} width={width} />
         <Lines site={site} scale={scale} width={width} height={height} />
         <Barrier outline={site.barrier} scale={scale} />
         {site.stay && <Stay anchor={site.stay} scale={scale} />}
@@ -105,23 +93,11 @@ function Grid({ frame, scale }: { frame: PlanFrame; scale: Scale }) {
   return <path d={lines.join('')} className='d-grid' />
 }
 
-function Fence({ y, width }: { y: number; width: number }) {
-  let crosses = ''
-  for (let x = 8; x < width; x += 26) crosses += `M${x - 3} ${y - 3}l6 6m0 -6l-6 6`
-  return (
-    <g>
-      <path d={`M0 ${y}H${width}${crosses}`} className='d-thin' />
-      <text x='10' y={y - 7} className='t-i halo'>
-        Wire fence
-      </text>
-    </g>
-  )
-}
-
 /** Conductors are spread to at least 11 px, so that their states can be told apart. */
 function Lines({ site, scale, width, height }: { site: SiteView; scale: Scale; width: number; height: number }) {
   const spread = spreadOf(site, scale)
-  const crossing = site.crossingAlong * scale.perMetre + scale.x(0) < width ? scale.x(site.crossingAlong) : null
+  const middle = site.crossingAlong === null ? null : scale.x(site.crossingAlong)
+  const crossing = middle !== null && middle > 0 && middle < width ? middle : null
   return (
     <g>
       <path
@@ -153,10 +129,10 @@ function Lines({ site, scale, width, height }: { site: SiteView; scale: Scale; w
             ]}
           />
         ))}
-      {site.wires.map((wire) => (
+      {site.wires.map((wire, i) => (
         <Flag
           key={wire.id}
-          x={20 + flagShift(wire.letter)}
+          x={20 + (i % 2) * 32}
           y={tenth(scale.y(0) - wire.across * scale.perMetre * spread)}
           letter={wire.letter}
           state={wire.state}
@@ -165,9 +141,6 @@ function Lines({ site, scale, width, height }: { site: SiteView; scale: Scale; w
     </g>
   )
 }
-
-/** Flags of neighbouring wires stand beside each other when the wires are close. */
-const flagShift = (letter: string) => (letter === 'B' ? 32 : 0)
 
 export function spreadOf(site: SiteView, scale: Scale): number {
   const outer = Math.max(...site.wires.map((wire) => Math.abs(wire.across)), 0.6)
@@ -204,7 +177,7 @@ function Stay({ anchor, scale }: { anchor: NonNullable<SiteView['stay']>; scale:
       <path d={`M${scale.x(0)} ${scale.y(0)}L${x} ${y}M${x - 7} ${y}h14M${x} ${y - 7}v14`} className='d-edge' />
       <circle cx={x} cy={y} r='5' className='d-edge' style={{ fill: 'var(--m-steel)' }} />
       <text x={x + 11} y={y + 4.5} className='halo'>
-        stay anchor
+        {say('drawing.stayAnchor')}
       </text>
     </g>
   )
@@ -291,7 +264,7 @@ function Truck({ x, y, scale }: { x: number; y: number; scale: number }) {
       />
       <path d={`M${tenth(long / 4)} ${tenth(-wide / 2)}v${tenth(wide)}`} className='d-edge' />
       <text x={tenth(-long / 8)} y='4.5' className='mid'>
-        truck
+        {say('drawing.truck')}
       </text>
     </g>
   )

@@ -2,8 +2,11 @@
  * What the plan and the elevation draw: the crew's picture of the site, reduced to lengths and states. Made from belief
  * by viewOfSite.ts. x east along the line, y north across it, metres.
  */
+import type { Belief } from '../../../engine'
 import type { WireState } from './Marks'
 import type { PostureName } from './Figure'
+
+export type Surrounding = Required<Belief['sheet']['hazards'][number]>
 
 export interface WireView {
   readonly id: string
@@ -43,7 +46,11 @@ export interface SiteView {
     readonly height: number
     readonly isGuarded: boolean
   }[]
+  /** The conductor that is worked on. */
+  readonly work: string
+  readonly arm: 'wood' | 'steel'
   readonly pole: {
+    readonly kind: Belief['sheet']['pole']['kind']
     readonly number: string
     readonly height: number
     readonly butt: number
@@ -52,7 +59,10 @@ export interface SiteView {
     readonly boltsTo: number
   }
   readonly stay: { readonly x: number; readonly y: number } | undefined
-  readonly crossingAlong: number
+  /** Where a circuit crosses, metres along the line; null: none does. */
+  readonly crossingAlong: number | null
+  /** What stands about that has a place on paper: along the line, or at a point. */
+  readonly surroundings: readonly Surrounding[]
   /** The place on the section that lies next to the pole in the west: a switch. */
   readonly west: string
   readonly rods: readonly {

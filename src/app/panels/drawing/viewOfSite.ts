@@ -25,6 +25,7 @@ export function viewOfSite(belief: Belief): SiteView {
       isGuarded: belief.guards.some((guard) => guard.on === id),
     })),
     pole: {
+      kind: sheet.pole.kind,
       number: sheet.pole.number,
       height: sheet.pole.height + sheet.pole.buttLength,
       butt: sheet.pole.buttLength,
@@ -33,7 +34,10 @@ export function viewOfSite(belief: Belief): SiteView {
       boltsTo: sheet.pole.stepBoltsTo,
     },
     stay: sheet.stay?.anchor,
-    crossingAlong: sheet.section.crossingAlong,
+    crossingAlong: sheet.crossing?.along ?? null,
+    surroundings: sheet.hazards.flatMap((it) => (it.looks ? [{ ...it, looks: it.looks }] : [])),
+    work: sheet.work.conductor,
+    arm: sheet.place.arm,
     west: [...sheet.switches].filter((it) => it.along < 0).sort((a, b) => b.along - a.along)[0]?.id ?? '',
     rods: belief.rods.map(({ item, at, depth }) => ({
       id: item,

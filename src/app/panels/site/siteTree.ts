@@ -128,6 +128,7 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
     return named(1, 'pole', speaker.say(`pole.${sheet.pole.kind}`), [
       named(2, 'pole-foot', ''),
       all(2, 'conductors', say('all.conductors'), '', belief.conductors.map(conductor)),
+      ...(sheet.place.nextPole ? [nextPole(sheet.place.nextPole.number)] : []),
       ...belief.jumpers.map(({ id, isOpen, lastTest }) =>
         named(
           2,
@@ -136,29 +137,33 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
         ),
       ),
       named(2, 'arm', bonds.join(', ')),
-      all(
-        2,
-        'lv',
-        say('all.lv'),
-        say('state.live'),
-        membersOf(belief, groupOf('lv'))
-          .flatMap((id) => belief.wires.filter((it) => it.id === id))
-          .map((wire) =>
-            named(
-              3,
-              wire.id,
-              [
-                wire.guard
-                  ? say('state.guarded', { item: wire.guard })
-                  : told(wire.lastTest) || say('state.treatAsLive'),
-                clampsOn(wire.id),
-                mainStatus(wire.main),
-              ]
-                .filter(Boolean)
-                .join(', '),
+      ...(sheet.lv.wires.length === 0
+        ? []
+        : [
+            all(
+              2,
+              'lv',
+              say('all.lv'),
+              say('state.live'),
+              membersOf(belief, groupOf('lv'))
+                .flatMap((id) => belief.wires.filter((it) => it.id === id))
+                .map((wire) =>
+                  named(
+                    3,
+                    wire.id,
+                    [
+                      wire.guard
+                        ? say('state.guarded', { item: wire.guard })
+                        : told(wire.lastTest) || say('state.treatAsLive'),
+                      clampsOn(wire.id),
+                      mainStatus(wire.main),
+                    ]
+                      .filter(Boolean)
+                      .join(', '),
+                  ),
+                ),
             ),
-          ),
-      ),
+          ]),
       named(
         2,
         'cover',
@@ -170,6 +175,14 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
       named(2, 'pole-top', ''),
     ])
   }
+
+  const nextPole = (number: string) =>
+    named(2, 'next-pole', number, [
+      ...belief.nextConductors.map(({ id, lastTest }) =>
+        named(3, id, leadsOn(id) || told(lastTest) || say('state.treatAsLive')),
+      ),
+      named(3, 'arm@next', leadsOn('arm@next')),
+    ])
 
   const aloft = () => {
     const hanging = membersOf(belief, groupOf('aloft')).flatMap((id) => belief.items.filter((it) => it.id === id))
@@ -238,14 +251,14 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
             .join(', '),
           [
             all(3, it.id, say('all.blades'), ''),
-            ...(['A', 'B', 'C'] as const).map((phase) =>
+            ...sheet.conductors.map(({ phase }) =>
               node(3, `${it.id}/${phase}`, say('tree.blade', { phase }), told(it.blades[phase]), `${it.id}/${phase}`),
             ),
           ],
         ),
       ),
       ...belief.mains.map((it) => named(2, it.id, mainStatus(it))),
-      named(2, 'crossing', ''),
+      ...(sheet.crossing ? [named(2, 'crossing', '')] : []),
       all(
         2,
         'feeders',

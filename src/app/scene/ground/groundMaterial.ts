@@ -5,13 +5,12 @@
 import { type IUniform, ShaderMaterial, type Texture, Vector2 } from 'three'
 import { common, look } from '../ink/glsl'
 import { shared } from '../ink/uniforms'
-import { road } from '../site/layout'
 import { farthest, nearest, points } from './potential'
 
 const mostElectrodes = 12
+const noRoad = 1e4
 
 const perLog = ((points - 1) / Math.log(1 + farthest / nearest)).toFixed(6)
-const [roadFrom, roadTo, roadMiddle] = [road.from, road.to, (road.from + road.to) / 2].map((value) => value.toFixed(2))
 
 export function groundMaterial(): ShaderMaterial {
   const own: Record<string, IUniform> = {
@@ -21,12 +20,14 @@ export function groundMaterial(): ShaderMaterial {
     uInterval: { value: 100 },
     uTop: { value: 2000 },
     uLive: { value: 0 },
+    /** Across the line; far away where there is none. */
+    uRoadAt: { value: new Vector2(noRoad, noRoad) },
   }
   return new ShaderMaterial({
     uniforms: { ...shared, ...own } as Record<string, IUniform>,
     vertexShader: `${common} varying vec3 vWorld; void main(){ vWorld = (modelMatrix * vec4(position, 1.)).xyz; gl_Position = projectionMatrix * viewMatrix * vec4(vWorld, 1.); }`,
     fragmentShader: /* glsl */ `${common}${look}
-uniform vec3 uRoad, uGrid, uContour, uRamp[9]; uniform sampler2D uTable; uniform vec2 uElectrodes[${mostElectrodes}]; uniform int uCount; uniform float uInterval, uTop, uLive;
+uniform vec3 uRoad, uGrid, uContour, uRamp[9]; uniform sampler2D uTable; uniform vec2 uElectrodes[${mostElectrodes}]; uniform int uCount; uniform float uInterval, uTop, uLive; uniform vec2 uRoadAt;
 varying vec3 vWorld;
 float stroke(float d, float px, float w){ return 1. - smoothstep(w * .5 - .5, w * .5 + .5, d / max(px, 1e-6)); }
 /* volts and its gradient: one lookup pair per electrode, slope stored in the table */
@@ -48,8 +49,8 @@ void main(){
   vec3 c = uGround;
   c += (grain(p * 3.1) + grain(p * .37 + 9.)) * .006;
   float near = 1. - smoothstep(18., 60., length(p));
-  float inRoad = smoothstep(-fx.x, fx.x, p.x - ${roadFrom}) * (1. - smoothstep(-fx.x, fx.x, p.x - ${roadTo}));
-  float verge = smoothstep(.9, .0, min(abs(p.x - ${roadFrom}), abs(p.x - ${roadTo})));
+  float inRoad = smoothstep(-fx.x, fx.x, p.x - uRoadAt.x) * (1. - smoothstep(-fx.x, fx.x, p.x - uRoadAt.y));
+  float verge = smoothstep(.9, .0, min(abs(p.x - uRoadAt.x), abs(p.x - uRoadAt.y)));
   c = mix(c, mix(uGround, uRoad, .55), verge * .6);
   c = mix(c, uRoad, inRoad);
   /* survey crosses every 5 m */
@@ -73,8 +74,8 @@ void main(){
     float iline = (1. - smoothstep(.95 * uDpr - .5, .95 * uDpr + .5, index)) * (1. - smoothstep(.1, .3, w / 5. / uDpr)) * step(2.5, k);
     c = mix(c, uContour, max(line * .62, iline * .95) * live * uLine / max(uLine, 1.));
   }
-  float edge = max(stroke(abs(p.x - ${roadFrom}), fx.x, 1.2 * uDpr), stroke(abs(p.x - ${roadTo}), fx.x, 1.2 * uDpr));
-  float mid = stroke(abs(p.x - ${roadMiddle}), fx.x, max(1.2 * uDpr, .09 / fx.x)) * step(.5, fract(p.y / 6.));
+  float edge = max(stroke(abs(p.x - uRoadAt.x), fx.x, 1.2 * uDpr), stroke(abs(p.x - uRoadAt.y), fx.x, 1.2 * uDpr));
+  float mid = stroke(abs(p.x - (uRoadAt.x + uRoadAt.y) * .5), fx.x, max(1.2 * uDpr, .09 / fx.x)) * step(.5, fract(p.y / 6.));
   c = mix(c, mix(uInk, uGround, .35), max(edge, mid * .6) * (1. - .5 * uFrozen) * (1. - smoothstep(.05, .3, fx.x / uDpr)));
   c += grain(gl_FragCoord.xy / uDpr) * .012;
   gl_FragColor = vec4(paperFade(c, vWorld, 0.), 1.);

@@ -142,7 +142,7 @@ function currentLabels({ layout, routes }: LabelSource, instant: Instant): reado
   }
   const clash = instant.branches.find(({ id }) => id.startsWith('clash-'))
   const support = clash && layout.conductors.find(({ letter }) => clash.id === `clash-${letter}`)
-  if (clash && support)
+  if (clash && support && layout.crossing)
     labels.push({
       key: 'clash',
       at: vector(support.across, hvHeight(support, layout.crossing.along) + 0.5, layout.crossing.along),

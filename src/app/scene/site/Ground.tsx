@@ -10,20 +10,27 @@ import type { LiveningPicture } from './liveningPicture'
 import { bakeWires } from '../ink/bakeWires'
 import { wire } from '../ink/part'
 import { zoneMaterial } from '../ground/zoneMaterial'
+import type { Layout } from './layout'
 import { grass } from './scenery'
 
 const stroke = lasting(strokeMaterial())
 
-export function Ground({ livening }: { livening: LiveningPicture | null }) {
+interface GroundProps {
+  readonly livening: LiveningPicture | null
+  readonly road: Layout['road']
+}
+
+export function Ground({ livening, road }: GroundProps) {
   const material = useMemo(groundMaterial, [])
   const sheet = useMeshes(() => {
     const ground = new Mesh(new CircleGeometry(400, 64).rotateX(-Math.PI / 2), material)
     ground.renderOrder = 0
-    const tufts = new LineSegments(grass(), stroke)
+    if (road) (material.uniforms.uRoadAt!.value as Vector2).set(road.from, road.to)
+    const tufts = new LineSegments(grass(road), stroke)
     tufts.frustumCulled = false
     tufts.renderOrder = 1.5
     return { meshes: [ground, tufts], also: [material] }
-  }, [material])
+  }, [material, road])
   const field = useMeshes(() => {
     const { uniforms } = material
     uniforms.uLive!.value = livening ? 1 : 0

@@ -1,6 +1,6 @@
 /**
  * Where everything that does not move stands, from the scenario. Scene metres: x north across the line, y up, z east
- * along it, the worked pole's ground line at the origin. What the scenario does not say (road, fence, other poles, sags)
+ * along it, the worked pole's ground line at the origin. What the scenario does not say (other poles, sags)
  * is the setting, common practice, no source.
  */
 import { Vector3 } from 'three'
@@ -39,11 +39,16 @@ export interface Layout {
   readonly lvArm: { readonly height: number; readonly length: number }
   readonly stepBolts: readonly { readonly across: number; readonly height: number }[]
   readonly stay: { readonly top: Vector3; readonly anchor: Vector3 } | undefined
+  /** Only where a circuit crosses the section. */
   readonly crossing: {
+    readonly id: ThingId
     readonly along: number
     readonly height: number
     readonly phases: readonly { readonly phase: Phase; readonly along: number }[]
-  }
+  } | null
+  /** What stands about, as the scenario says, and the road's edges across the line, the lower first. */
+  readonly surroundings: readonly Surrounding[]
+  readonly road: { readonly from: number; readonly to: number } | null
   readonly place: Sheet['place']
   /** Whether one of the wires feeds street lamps. */
   readonly hasLamps: boolean
@@ -51,10 +56,16 @@ export interface Layout {
 
 type Sheet = Belief['sheet']
 
+export interface Surrounding {
+  readonly id: string
+  readonly looks: NonNullable<Sheet['hazards'][number]['looks']>
+  readonly at: Vector3
+}
+
 /** Along the line: neighbours of the worked pole. */
 export const poleRow = [-110, -55, 0, 60, 116] as const
-export const road = { from: 14, to: 19 } as const
-export const fenceAcross = -16
+/** Of a road, metres; common practice, no source. */
+export const roadWidth = 5
 /** Sag of the HV in the middle of a span, and of the LV. */
 export const sag = { hv: 0.9, lv: 0.75 } as const
 /** Clamps sit on the far side of the pole from the climber, in reach of a stick. */
@@ -79,7 +90,7 @@ export const hvHeight = (wire: Support, along: number): number => sagged(wire.he
 export const lvHeight = (wire: Support, along: number): number => sagged(wire.height, sag.lv, along)
 
 export function layoutOf(sheet: Sheet): Layout {
-  const { pole, stay, section, lv, place } = sheet
+  const { pole, stay, lv, place } = sheet
   const conductors = sheet.conductors.map(({ id, phase, x, height }) => ({
     id,
     letter: phase as string,
@@ -105,14 +116,9 @@ export function layoutOf(sheet: Sheet): Layout {
     lvArm: { height: pole.lvHeight - 0.19, length: 2 * spread(wires) + 0.24 },
     stepBolts,
     stay: stay && { top: new Vector3(-0.1, pole.armHeight - 0.25, 0), anchor: toScene(stay.anchor) },
-    crossing: {
-      along: section.crossingAlong,
-      height: 10.6,
-      phases: (['A', 'B', 'C'] as const).map((phase, i) => ({
-        phase,
-        along: section.crossingAlong + [-1.1, 0, 1.1][i]!,
-      })),
-    },
+    crossing: crossingOf(sheet),
+    surroundings: sheet.hazards.flatMap(({ id, at, looks }) => (looks ? [{ id, looks, at: toScene(at) }] : [])),
+    road: roadOf(sheet),
     place,
     hasLamps: lv.wires.some(({ lamps }) => lamps !== undefined),
   }
@@ -124,6 +130,19 @@ function armOver(height: number, conductors: readonly Support[], secondLeg: numb
   const [low, high] = [Math.min(...reached), Math.max(...reached)]
   const length = high - low < 0.2 ? 0.36 : high - low + 0.6
   return { height, length, along: 0.16, across: (low + high) / 2 }
+}
+
+function crossingOf({ crossing }: Sheet): Layout['crossing'] {
+  if (!crossing) return null
+  const { feeder: id, along, height } = crossing
+  const phases = (['A', 'B', 'C'] as const).map((phase, i) => ({ phase, along: along + [-1.1, 0, 1.1][i]! }))
+  return { id, along, height, phases }
+}
+
+function roadOf({ hazards }: Sheet): Layout['road'] {
+  const edge = hazards.find(({ looks }) => looks === 'road')?.at.y
+  if (edge === undefined) return null
+  return edge < 0 ? { from: edge - roadWidth, to: edge } : { from: edge, to: edge + roadWidth }
 }
 
 function neutralOf({ feeders }: Sheet): Layout['neutral'] {

@@ -35,7 +35,6 @@ export function lineView(layout: Layout, { cracked, carriers }: LineState): Buil
     aroundView(layout),
     sectionWires(layout),
     crossingView(layout),
-    serviceView(layout),
     poleHits(layout),
   )
 }
@@ -203,40 +202,34 @@ const neutralHit = (it: Support, near: readonly number[]) =>
     2,
   )
 
-/** The circuit that crosses above the next span, on two taller wooden poles beside the line. */
+/** The circuit that crosses above the section, on two taller wooden poles beside the line. */
 function crossingView({ crossing }: Layout): Built {
-  const ends = [-34, 31]
-  const parts = ends.flatMap((across) => [
-    part(at(cylinder(0.12, 0.2, crossing.height, 10), [across, crossing.height / 2, crossing.along]), 'wood', '', 0.3),
-    part(at(box(0.1, 0.12, 2.6), [across, crossing.height - 0.2, crossing.along]), 'wood', '', 0.12),
-    ...crossing.phases.flatMap(({ along }) => pinInsulator([across, crossing.height - 0.14, along], '', 1, 0.7, false)),
+  if (!crossing) return built([])
+  const { id, along: middle, height, phases } = crossing
+  const parts = crossingEnds.flatMap((across) => [
+    part(at(cylinder(0.12, 0.2, height, 10), [across, height / 2, middle]), 'wood', '', 0.3),
+    part(at(box(0.1, 0.12, 2.6), [across, height - 0.2, middle]), 'wood', '', 0.12),
+    ...phases.flatMap(({ along }) => pinInsulator([across, height - 0.14, along], '', 1, 0.7, false)),
   ])
-  const strung = crossing.phases.map(({ along }) => crossingWire(along, crossing.height, ends))
+  const strung = phases.map(({ along }) => crossingWire(along, height))
   return built(
     parts,
-    strung.map((points) => wire(points, 0.008, 'aluminium', 'fx', 1.2)),
-    strung.map((points) => hitAlong('fx', points, 0.03, 4)),
+    strung.map((points) => wire(points, 0.008, 'aluminium', id, 1.2)),
+    strung.map((points) => hitAlong(id, points, 0.03, 4)),
   )
 }
 
-const crossingWire = (along: number, height: number, ends: readonly number[]) =>
-  span(vector(ends[0]!, height + 0.08, along), vector(ends[1]!, height + 0.08, along), 1.3, 32)
+/** Across the line, metres. */
+const crossingEnds = [-34, 31] as const
+
+const crossingWire = (along: number, height: number) =>
+  span(vector(crossingEnds[0], height + 0.08, along), vector(crossingEnds[1], height + 0.08, along), 1.3, 32)
 
 /** Where a phase of the crossing hangs over the section's conductor, and the way to it from its pole. */
 export function crossingPath({ crossing }: Layout, phase: string, across: number) {
+  if (!crossing) return []
   const along = crossing.phases.find((it) => it.phase === phase)?.along ?? crossing.along
-  return crossingWire(along, crossing.height, [-34, 31]).filter((point) => point.x >= across)
-}
-
-/** Four LV wires twisted to one span over the road. */
-function serviceView(layout: Layout): Built {
-  const { lvArm } = layout
-  const points = span(vector(0.5, lvArm.height + 0.1, 0.3), vector(26, 4.2, 17), 0.9, 20)
-  return built(
-    [part(at(box(0.05, 0.12, 0.12), [0.48, lvArm.height + 0.06, 0.28]), 'steel', '', 0.05)],
-    [wire(points, 0.013, 'ink', 'hazard-service-span', 1.5, 6)],
-    [hitAlong('hazard-service-span', points.slice(4), 0.02, 2)],
-  )
+  return crossingWire(along, crossing.height).filter((point) => point.x >= across)
 }
 
 function poleHits(layout: Layout): Built {

@@ -12,7 +12,7 @@ import { vector } from '../geometry/shapes'
 import type { Flow } from '../ink/part'
 import type { LeadRoute } from '../gear/leads'
 import type { Joints } from '../people/posture'
-import { clampAlong, hvHeight, type Layout, radiusAt, toScene } from './layout'
+import { clampAlong, hvHeight, type Layout, radiusAt, toScene, type Support } from './layout'
 import { crossingPath } from './lines'
 
 export interface LiveningPicture {
@@ -88,12 +88,7 @@ function flowsOf(instant: Instant, drawn: Drawn, signed: (current: Complex) => n
     }
   for (const { id, current } of instant.branches.filter((it) => it.id.startsWith('clash-'))) {
     const support = layout.conductors.find(({ letter }) => `clash-${letter}` === id)
-    if (support)
-      add(
-        clashPath(layout, support.letter, support.across, hvHeight(support, layout.crossing.along)),
-        0.009,
-        Math.abs(signed(current)),
-      )
+    if (support) add(clashPath(layout, support), 0.009, Math.abs(signed(current)))
   }
   for (const electrode of instant.electrodes) {
     if (electrode.node.startsWith('rod/'))
@@ -124,14 +119,13 @@ function alongSection(layout: Layout, sheet: Belief['sheet'], conductor: string,
 }
 
 /** From the crossing's pole to where its wire hangs down on the conductor. */
-function clashPath(layout: Layout, phase: string, across: number, height: number): Vector3[] {
-  const overhead = [...crossingPath(layout, phase, across)].reverse()
-  const touch = vector(across, height, layout.crossing.along)
+function clashPath(layout: Layout, support: Support): Vector3[] {
+  const { across, letter } = support
+  const along = layout.crossing?.along ?? 0
+  const overhead = [...crossingPath(layout, letter, across)].reverse()
+  const touch = vector(across, hvHeight(support, along), along)
   const last = overhead[overhead.length - 1] ?? touch
-  return [
-    ...overhead.slice(0, -1),
-    ...soften([last, vector(across + 0.3, (last.y + height) / 2, layout.crossing.along), touch], 2),
-  ]
+  return [...overhead.slice(0, -1), ...soften([last, vector(across + 0.3, (last.y + touch.y) / 2, along), touch], 2)]
 }
 
 /** On the side one looks from, down to the ground. */

@@ -1,8 +1,9 @@
-/** The setting, which nobody picks: grass, hills, trees, fence, a house behind the road, its marker posts, rain. Seeded, so always the same. */
+/** The setting: grass, hills, trees, what the scenario says stands about, rain. Seeded, so always the same. */
 import { BufferAttribute, BufferGeometry, SphereGeometry } from 'three'
-import { at, box, cylinder, indexed, prism, strut, vector } from '../geometry/shapes'
-import { type Built, built, type Part, part, wire } from '../ink/part'
-import { fenceAcross, road } from './layout'
+import { at, indexed, strut, vector } from '../geometry/shapes'
+import { type Built, built, join, type Part, part } from '../ink/part'
+import type { Layout } from './layout'
+import { surroundingsView } from './surroundings'
 
 type Random = () => number
 
@@ -17,7 +18,7 @@ function seeded(seed: number): Random {
 }
 
 /** Grass as pen strokes: tufts of three short lines in patches, thick near the pole, none on the road. */
-export function grass(tufts = 6500): BufferGeometry {
+export function grass(road: Layout['road'], tufts = 6500): BufferGeometry {
   const random = seeded(7)
   const position: number[] = []
   const shade: number[] = []
@@ -26,7 +27,7 @@ export function grass(tufts = 6500): BufferGeometry {
     const distance = 1 + 46 * Math.sqrt(random()) * (0.35 + 0.65 * random())
     const [x, z] = [Math.cos(angle) * distance, Math.sin(angle) * distance]
     const patch = Math.sin(x * 0.55 + 1.3 * Math.sin(z * 0.31)) + Math.sin(z * 0.47 + x * 0.13)
-    if ((x > road.from - 0.7 && x < road.to + 0.7) || patch < -0.25 + random() * 0.6) continue
+    if ((road && x > road.from - 0.7 && x < road.to + 0.7) || patch < -0.25 + random() * 0.6) continue
     const height = 0.07 + 0.13 * random()
     const strength = 0.4 + 0.6 * random()
     for (let blade = -1; blade <= 1; blade++) {
@@ -106,63 +107,6 @@ function lump(size: number, phase: number): BufferGeometry {
   return geometry
 }
 
-function house(x: number, z: number): readonly Part[] {
-  const [width, depth, eaves, ridge] = [3, 4.5, 2.7, 4.3]
-  const slope = (side: number): Part =>
-    part(
-      at(box(3.7, 0.12, depth * 2 + 0.6), [x + side * 1.55, (eaves + ridge) / 2 + 0.08, z], [0, 0, -side * 0.49]),
-      'roof',
-      '',
-      0.6,
-    )
-  const gable = prism(
-    [
-      [-width, ridge - eaves],
-      [0, 0],
-      [width, ridge - eaves],
-    ],
-    -depth,
-    depth,
-  )
-  const front = x - width - 0.02
-  return [
-    part(at(box(width * 2, eaves, depth * 2), [x, eaves / 2, z]), 'wall', '', 1),
-    part(at(gable, [x, ridge, z], [Math.PI / 2, 0, 0]), 'wall', '', 1),
-    slope(1),
-    slope(-1),
-    part(at(box(0.06, 2.05, 0.95), [front, 1.03, z + 1.2]), 'wood', '', 0.6),
-    part(at(box(0.06, 1, 1.2), [front, 1.5, z - 1.6]), 'glass', '', 0.4),
-    part(at(box(0.5, 1.3, 0.5), [x + 0.9, ridge - 0.1, z - 2.4]), 'roof', '', 0.4),
-  ]
-}
-
-function fence(): Built {
-  const posts: Part[] = []
-  for (let z = -64; z <= 64; z += 4)
-    posts.push(
-      part(
-        at(box(0.1, 1.25, 0.1), [fenceAcross + 0.15 * Math.sin(z), 0.62, z], [0, z * 0.3, 0.03 * Math.sin(z * 1.7)]),
-        'wood',
-        '',
-        0.14,
-      ),
-    )
-  const wires = [0.35, 0.62, 0.88, 1.14].map((height) =>
-    wire(
-      Array.from({ length: 65 }, (_, k) => {
-        const z = -64 + k * 2
-        return vector(fenceAcross + (k % 2 ? 0 : 0.15 * Math.sin(z)), height - (k % 2 ? 0.02 : 0), z)
-      }),
-      0.0025,
-      'steel',
-      '',
-      0.8,
-      4,
-    ),
-  )
-  return built(posts, wires)
-}
-
 const trees = [
   [-24, 28, 7],
   [-28, 22, 6],
@@ -178,37 +122,14 @@ const trees = [
   [-22, 82, 7],
 ] as const
 
-/** What stands beside the road and the fence, hazard or not: it can be marked at the briefing. */
-function roadside(): Built {
-  const [box1, post, stone] = [vector(12.5, 0, -9), vector(fenceAcross, 0, 18), vector(12, 0, 22)]
-  return built(
-    [
-      part(at(box(0.08, 1.05, 0.08), [box1.x, 0.52, box1.z]), 'wood', 'hazard-letter-box', 0.1),
-      part(at(box(0.3, 0.26, 0.46), [box1.x, 1.15, box1.z]), 'tape', 'hazard-letter-box', 0.15),
-      part(at(cylinder(0.13, 0.15, 1.7, 10), [post.x, 0.85, post.z]), 'wood', 'hazard-gate-post', 0.2),
-      part(at(box(0.2, 0.6, 0.3), [stone.x, 0.3, stone.z], [0, 0.3, 0]), 'concrete', 'hazard-milestone', 0.15),
-    ],
-    [],
-    [
-      { id: 'hazard-letter-box', segments: [[box1, box1.clone().setY(1.2)]], radius: 0.16 },
-      { id: 'hazard-gate-post', segments: [[post, post.clone().setY(1.7)]], radius: 0.15 },
-      { id: 'hazard-milestone', segments: [[stone, stone.clone().setY(0.6)]], radius: 0.16 },
-      { id: 'hazard-fence', segments: [[vector(fenceAcross, 0.7, -60), vector(fenceAcross, 0.7, 60)]], radius: 0.5 },
-    ],
-  )
-}
-
 /** @param wind metres a second */
-export function scenery(wind: number): Built {
+export function scenery(wind: number, layout: Layout): Built {
   const random = seeded(21)
-  const around = fence()
-  const markers = [-34, -10, 14, 38].flatMap((z) => [
-    part(at(box(0.12, 1, 0.06), [road.from - 0.8, 0.5, z]), 'white', '', 0.15),
-    part(at(box(0.125, 0.14, 0.065), [road.from - 0.8, 0.82, z]), 'strap', '', 0.1),
-  ])
-  const grown = trees.flatMap(([x, z, height]) => tree(x, z, height, wind, random))
-  const beside = roadside()
-  return built([...around.parts, ...house(29, 18), ...grown, ...markers, ...beside.parts], around.wires, beside.hits)
+  const { road } = layout
+  const isOnRoad = (x: number) => road !== null && x > road.from - 2 && x < road.to + 2
+  const grown = trees.flatMap(([x, z, height]) => (isOnRoad(x) ? [] : tree(x, z, height, wind, random)))
+  const around = surroundingsView(layout, (x, z, height) => tree(x, z, height, wind, random))
+  return join(built(grown), around)
 }
 
 /** Sparse strokes of rain that slant with the wind: two ends each, thicker near the pole. */

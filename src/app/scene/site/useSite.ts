@@ -39,7 +39,16 @@ export function useSite({ belief, doing, instant, zone = noZone }: SceneInput): 
   const { sheet } = belief
   const layout = useSame(
     () => layoutOf(sheet),
-    JSON.stringify([sheet.pole, sheet.conductors, sheet.lv, sheet.stay, sheet.section, sheet.place, sheet.feeders]),
+    JSON.stringify([
+      sheet.pole,
+      sheet.conductors,
+      sheet.lv,
+      sheet.stay,
+      sheet.section,
+      sheet.place,
+      sheet.feeders,
+      sheet.hazards,
+    ]),
   )
   const risen = useMemo(
     () =>
@@ -77,7 +86,7 @@ export function useSite({ belief, doing, instant, zone = noZone }: SceneInput): 
       instant ? liveningPicture(instant, { layout, sheet, routes: gear.routes, joints: crew.joints, zone }) : null,
     [instant, layout, sheet, gear, crew, zone],
   )
-  const setting = useMemo(() => scenery(sheet.weather.wind), [sheet.weather.wind])
+  const setting = useMemo(() => scenery(sheet.weather.wind, layout), [sheet.weather.wind, layout])
   const hits = useMemo(
     () => [...setting.hits, ...line.hits, ...gear.built.hits, ...crew.built.hits],
     [setting, line, gear, crew],
