@@ -7,12 +7,14 @@ import type { GroundPoint } from '../../site/place'
 import type { ItemId, Scenario } from '../../site/scenario'
 import { boomParameter } from '../../site/boomParameter'
 import { isOpened } from '../../site/gaps'
+import { onNextPole, withoutPole } from '../../site/nextPole'
 import { findSectionNeutral } from '../../site/findSectionNeutral'
 import type { Site } from '../../site/site'
 import {
   armNode,
   bucketNode,
   conductorAtPole,
+  conductorNode,
   farEndNode,
   handleNode,
   leadNode,
@@ -94,7 +96,8 @@ function contactArea(scenario: Scenario, limb: Limb, on: Surface): number {
 function particular(scenario: Scenario, on: Surface): Pick<Touch, 'thing' | 'end'> {
   if (on.kind === 'conductor') {
     const isNeutral = findSectionNeutral(scenario)?.id === on.id
-    return { thing: isNeutral ? 'neutral' : on.id, ...(on.end ? { end: on.end } : {}) }
+    const thing = isNeutral ? 'neutral' : on.id
+    return { thing: on.at === undefined ? thing : onNextPole(thing), ...(on.end ? { end: on.end } : {}) }
   }
   return (on.kind === 'pole' || on.kind === 'step-bolt') && on.leg === 2 ? { thing: 'leg-2' } : {}
 }
@@ -122,11 +125,14 @@ function onBondedMat(site: Site, person: string, { on, through }: Contact): Meet
 function meeting(site: Site, scenario: Scenario, person: string, on: Surface, area: number): Meeting {
   switch (on.kind) {
     case 'conductor':
-      return bare(on.end === 'far' && isOpened(site, on.id) ? farEndNode(on.id) : conductorAtPole(on.id))
+      return bare(conductorTouched(site, on))
     case 'lead':
       return bare(leadNode(on.item, on.end))
     case 'metalwork':
-      return { ...bare(nodeOfPlace(scenario, on.id)), series: on.id === 'arm' ? armSeries(scenario, area) : 0 }
+      return {
+        ...bare(nodeOfPlace(scenario, on.id)),
+        series: withoutPole(on.id) === 'arm' ? armSeries(scenario, area) : 0,
+      }
     case 'lv-wire':
       return bare(on.id)
     case 'rod':
@@ -139,7 +145,7 @@ function meeting(site: Site, scenario: Scenario, person: string, on: Surface, ar
       return {
         ...bare(poleNode(scenario, on.height, on.leg)),
         series: scenario.pole.stepBoltFixing,
-        sharedSeries: `${person}/bolt ${on.leg === 2 ? 'leg-2 ' : ''}${on.height}`,
+        sharedSeries: `${person}/bolt ${on.leg === undefined || on.leg === 1 ? '' : `leg-${on.leg} `}${on.height}`,
       }
     case 'truck':
       return bare(truckNode)
@@ -152,12 +158,17 @@ function meeting(site: Site, scenario: Scenario, person: string, on: Surface, ar
     case 'ground-thing':
       return bare(nodeOfPlace(scenario, on.id))
     case 'handline':
-      return { ...bare(ropeNode(scenario)), series: ropeResistance(site), sharedSeries: `${person}/handline` }
+      return { ...bare(ropeNode(site)), series: ropeResistance(site), sharedSeries: `${person}/handline` }
     case 'person':
       return bare(personNode(on.id))
     case 'ground':
       return { point: { kind: 'ground', at: on.at, stance: on.stance }, series: 0, sharedSeries: null }
   }
+}
+
+function conductorTouched(site: Site, { id, end, at }: Extract<Surface, { kind: 'conductor' }>): string {
+  if (at !== undefined) return conductorNode(id, at)
+  return end === 'far' && isOpened(site, id) ? farEndNode(id) : conductorAtPole(id)
 }
 
 function isHandleEarthed({ switches }: Scenario, id: string): boolean {
@@ -170,10 +181,21 @@ function armSeries({ pole }: Scenario, area: number): number {
   return spreadingResistance(pole, area) + 0.5 * woodPerMetre(pole)
 }
 
-/** A rope without ohms stated is no conductor: nothing in the circuit. */
-function ropeNode({ contact }: Scenario): string {
-  return contact.rope === undefined ? 'handline' : armNode
+/** A rope without ohms stated is no conductor: nothing in the circuit, unless a wire is twisted into it. */
+function ropeNode(site: Site): string {
+  return site.scenario.contact.rope === undefined && !isRopeOnPole(site, 'insulating') ? 'handline' : armNode
 }
+
+/** A handline up the pole that is not this, of what a sound one is. */
+function isRopeOnPole(site: Site, not: 'dry' | 'insulating'): boolean {
+  return itemsOf(site, 'handline').some((id) => {
+    const item = requireItem(site, id)
+    return item.where.kind === 'aloft' && effectiveParameters(item)[not] === false
+  })
+}
+
+/** A thin steel wire in the core, ohm a metre (own choice). */
+const coreResistance = 0.1
 
 /** Shoulder height of who hauls, metres. */
 const haulHeight = 1.4
@@ -181,10 +203,8 @@ const haulHeight = 1.4
 /** From the pulley at the arm down to the hands; wet in the rain, or when the rope itself is. */
 function ropeResistance(site: Site): number {
   const { contact, weather, pole } = site.scenario
+  const length = pole.armHeight - haulHeight
+  if (isRopeOnPole(site, 'insulating')) return coreResistance * length
   if (contact.rope === undefined) return 0
-  const isWet = itemsOf(site, 'handline').some((id) => {
-    const { where } = requireItem(site, id)
-    return where.kind === 'aloft' && effectiveParameters(requireItem(site, id))['dry'] === false
-  })
-  return (weather.rain || isWet ? contact.rope.wet : contact.rope.dry) * (pole.armHeight - haulHeight)
+  return (weather.rain || isRopeOnPole(site, 'dry') ? contact.rope.wet : contact.rope.dry) * length
 }
