@@ -73,10 +73,13 @@ export function speakerOver(vocabulary: () => Vocabulary, catalogues: readonly W
     const write = numberFormats[format]
     return write && typeof value === 'number' ? write(value) : String(value)
   }
-  /** The far end of a conductor that a jumper carries past the pole is named by the conductor. */
+  /** The far end of a conductor with a jumper, and what hangs at the next pole, is named by the thing. */
   const named = (format: string, value: string): string => {
-    const [whole, end] = value.split(/(\/far)$/)
-    return find(`${format}.${value}`) ?? (end === undefined ? value : say('thing.far-end', { of: whole ?? value }))
+    const [whole, end] = value.split(/(\/far|@next)$/)
+    return (
+      find(`${format}.${value}`) ??
+      (end === undefined ? value : say(end === '/far' ? 'thing.far-end' : 'thing.at-next-pole', { of: whole ?? value }))
+    )
   }
   const towards = (value: number, [plus, minus]: readonly [string, string]): string =>
     `${metres(Math.abs(value))} ${say(value < 0 ? minus : plus)}`
@@ -99,7 +102,8 @@ export function speakerOver(vocabulary: () => Vocabulary, catalogues: readonly W
   }
   const say = (key: string, values: WordValues = {}): string => {
     const sentence = find(key)
-    if (sentence === undefined) return key.endsWith('/far') ? fill(key.slice('thing.'.length), 'thing') : `⟨${key}⟩`
+    if (sentence === undefined)
+      return /(\/far|@next)$/.test(key) ? fill(key.slice('thing.'.length), 'thing') : `⟨${key}⟩`
     return sentence.replace(/\{(\w+)(?::(\w+))?\}/g, (_, name: string, format?: string) => fill(values[name], format))
   }
   return { say, has: (key) => find(key) !== undefined }

@@ -1,5 +1,6 @@
 /** New sites from old: the only way in which actions change anything. */
-import { isAloft, requireItem, requirePerson } from '../site/questions'
+import { nearestPole } from '../site/nextPole'
+import { groundPointOf, isAloft, requireItem, requirePerson } from '../site/questions'
 import type { ItemId, PersonId, ThingId } from '../site/scenario'
 import type { Evidence, Item, Paper, Person, Site, SwitchState } from '../site/site'
 import { requireSwitch } from '../site/questions'
@@ -41,11 +42,17 @@ export function moveItem(site: Site, id: ItemId, where: Item['where']): Site {
   return changeItem(next, id, { where })
 }
 
+/** Hanging at the top of the pole that the person is on. */
+export function hangingBy(site: Site, who: PersonId): Item['where'] {
+  const pole = nearestPole(site.scenario, groundPointOf(site, who))
+  return { kind: 'aloft', ...(pole === undefined ? {} : { at: pole }) }
+}
+
 /** Puts it down where the person is: on a hook up the pole, at the switch, or on the tarp. */
 export function putDownHere(site: Site, id: ItemId, who: PersonId): Site {
   const person = requirePerson(site, who)
   if (person.place.kind === 'switch') return moveItem(site, id, { kind: 'left', at: person.place.id })
-  return moveItem(site, id, { kind: isAloft(person) ? 'aloft' : 'tarp' })
+  return moveItem(site, id, isAloft(person) ? hangingBy(site, who) : { kind: 'tarp' })
 }
 
 export function putInHands(site: Site, id: ItemId, person: PersonId): Site {

@@ -1,4 +1,5 @@
 /** What the world asks before an act: where the person is, what is at hand, how many hands are free. */
+import { nearestPole, poleFoot, type PoleName } from '../site/nextPole'
 import { distance } from '../site/place'
 import {
   findPerson,
@@ -35,6 +36,11 @@ export const onPole: Condition = (site, order) => {
   return isAtRest(site, order.who) ? refuse(order, 'bucket-down') : undefined
 }
 
+/** The pole that somebody is on or beside. */
+export function poleBy(site: Site, who: PersonId): PoleName | undefined {
+  return nearestPole(site.scenario, groundPointOf(site, who))
+}
+
 /** In the bucket while that rests on the truck. */
 function isAtRest(site: Site, who: PersonId): boolean {
   return requirePerson(site, who).place.kind === 'bucket' && site.truckState !== undefined && !isBucketUp(site)
@@ -59,15 +65,16 @@ export const nearPole =
   (metres: number): Condition =>
   (site, order) => {
     if (isAloft(requirePerson(site, order.who))) return undefined
-    return distance(groundPointOf(site, order.who), { x: 0, y: 0 }) <= metres
+    return distance(groundPointOf(site, order.who), poleFoot(site.scenario, poleBy(site, order.who))) <= metres
       ? undefined
       : refuse(order, 'not-near-pole')
   }
 
 /** Somebody on the ground beside the handline, by order of id. */
-export function findPersonBelow(site: Site): PersonId | undefined {
+export function findPersonBelow(site: Site, pole?: PoleName): PersonId | undefined {
+  const foot = poleFoot(site.scenario, pole)
   return Object.keys(site.persons).find(
-    (id) => !isAloft(requirePerson(site, id)) && distance(groundPointOf(site, id), { x: 0, y: 0 }) <= ropeReach,
+    (id) => !isAloft(requirePerson(site, id)) && distance(groundPointOf(site, id), foot) <= ropeReach,
   )
 }
 
@@ -114,7 +121,7 @@ export function isAtHand(site: Site, who: PersonId, id: ItemId): boolean {
   const { where } = requireItem(site, id)
   const person = requirePerson(site, who)
   if (where.kind === 'person') return where.person === who
-  if (where.kind === 'aloft') return isAloft(person) && !isAtRest(site, who)
+  if (where.kind === 'aloft') return isAloft(person) && !isAtRest(site, who) && where.at === poleBy(site, who)
   if (where.kind === 'left') return person.place.kind === 'switch' && person.place.id === where.at
   if (where.kind === 'tarp' || where.kind === 'truck') return !isAloft(person) && person.place.kind !== 'switch'
   return false

@@ -2,7 +2,7 @@
 import { distance } from '../site/place'
 import { findRemovedCause } from '../site/liveningTraits'
 import { findMain, mainsOf } from '../site/mains'
-import { groundPointOf, isAloft, requirePerson } from '../site/questions'
+import { gearOf, groundPointOf, isAloft, requirePerson } from '../site/questions'
 import type { ThingId } from '../site/scenario'
 import type { MainSwitch, Site } from '../site/site'
 import { invariant } from '../units/invariant'
@@ -42,6 +42,8 @@ export const canGetAt: Condition = (site, order) => {
   const { holds, wears } = requirePerson(site, order.who)
   if (main?.key !== undefined && ![...holds, ...wears].includes(main.key))
     return refuse(order, 'cabinet-shut', { item: main.key })
+  if (main?.key !== undefined && gearOf(site, main.key).is.opens === false)
+    return refuse(order, 'key-does-not-turn', { item: main.key })
   const isPremises = site.scenario.premises?.some(({ id }) => id === thing) ?? false
   return isPremises && site.marks[consentTo(thing)] === undefined ? refuse(order, 'no-consent') : undefined
 }

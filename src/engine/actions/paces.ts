@@ -1,5 +1,6 @@
 /** The feet on the way: a walk is judged by its worst place. */
 import { distance, type GroundPoint } from '../site/place'
+import { poleFoot } from '../site/nextPole'
 import type { PersonId } from '../site/scenario'
 import type { Site } from '../site/site'
 import { isDriven } from './fetching'
@@ -9,7 +10,8 @@ import { touch, type PersonContact } from './touching'
 export function pacesOnWay(site: Site, who: PersonId, from: GroundPoint, to: GroundPoint): readonly PersonContact[] {
   if (isDriven(from, to)) return []
   const { stay } = site.scenario
-  const electrodes = [{ x: 0, y: 0 }, ...(stay ? [stay.anchor] : []), ...site.rods.map((rod) => rod.at)]
+  const next = site.scenario.nextPole ? [poleFoot(site.scenario, 'next')] : []
+  const electrodes = [{ x: 0, y: 0 }, ...next, ...(stay ? [stay.anchor] : []), ...site.rods.map((rod) => rod.at)]
   const places = electrodes.map((electrode) => ({ electrode, at: nearestOnWay([from, to], electrode) }))
   const away = ({ electrode, at }: (typeof places)[number]): number => distance(electrode, at)
   const [worst] = [...places].sort((a, b) => away(a) - away(b))

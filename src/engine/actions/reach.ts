@@ -3,8 +3,10 @@
  * strap 0.35 m (common practice, no source).
  */
 import { posture } from '../site/bodies'
-import { gearOf, numberOf, requirePerson, requireItem } from '../site/questions'
+import { gearOf, groundPointOf, numberOf, requirePerson, requireItem } from '../site/questions'
 import type { ItemId, PersonId, ThingId } from '../site/scenario'
+import { isOnNextPole, nearestPole, poleFoot, withoutPole, type PoleName } from '../site/nextPole'
+import { distance } from '../site/place'
 import { findSectionNeutral } from '../site/findSectionNeutral'
 import { conductorOf, isFarEnd } from '../site/gaps'
 import { bucketPlace } from '../site/truckState'
@@ -27,8 +29,9 @@ export function findPointOf(site: Site, thing: ThingId): SpacePoint | undefined 
   const { conductors, lv, pole } = site.scenario
   const neutral = findSectionNeutral(site.scenario)
   const wire = [...conductors, ...lv.wires, ...(neutral ? [neutral] : [])].find((it) => it.id === conductorOf(thing))
-  if (wire) return { x: isFarEnd(thing) ? acrossPole : 0, y: wire.x, z: wire.height }
-  if (thing === 'arm') return { x: 0, y: 0, z: pole.armHeight }
+  const { x } = poleFoot(site.scenario, isOnNextPole(thing) ? 'next' : undefined)
+  if (wire) return { x: isFarEnd(thing) ? acrossPole : x, y: wire.x, z: wire.height }
+  if (withoutPole(thing) === 'arm') return { x, y: 0, z: pole.armHeight }
   if (thing === 'terminal' && pole.kind === 'concrete' && pole.integralEarth) {
     return { x: 0, y: 0, z: pole.integralEarth.height }
   }
@@ -53,7 +56,8 @@ function findShoulder(site: Site, who: PersonId): SpacePoint | undefined {
     return { x: at.x, y: at.y, z: height + shoulderAboveFeet }
   }
   if (place.kind !== 'pole' || place.station === 'foot') return undefined
-  return { x: 0, y: 0, z: posture[place.station].feet + shoulderAboveFeet }
+  const { x } = poleFoot(site.scenario, place.pole)
+  return { x, y: 0, z: posture[place.station].feet + shoulderAboveFeet }
 }
 
 export function isInReachOfHand(site: Site, who: PersonId, thing: ThingId): boolean {
@@ -74,7 +78,8 @@ export function findReachOnPole(
 ): { readonly low: number; readonly high: number } | undefined {
   const shoulder = findShoulder(site, who)
   if (shoulder === undefined) return undefined
-  const away = Math.sqrt(shoulder.x * shoulder.x + shoulder.y * shoulder.y)
+  const foot = poleFoot(site.scenario, nearestPole(site.scenario, shoulder))
+  const away = distance(foot, shoulder)
   if (away > armAndLean) return undefined
   const isInBucket = requirePerson(site, who).place.kind === 'bucket'
   return { low: shoulder.z - (isInBucket ? overRim : shoulderAboveFeet), high: shoulder.z + armAndLean - away }
@@ -89,12 +94,15 @@ function isWithin(site: Site, who: PersonId, thing: ThingId, reach: number): boo
 export function findStick(site: Site, who: PersonId): ItemId | undefined {
   const { holds } = requirePerson(site, who)
   const held = holds.find((id) => requireItem(site, id).type === 'operating-stick')
-  return held ?? Object.keys(site.items).find((id) => isHangingStick(site, id))
+  return (
+    held ??
+    Object.keys(site.items).find((id) => isHangingStick(site, id, nearestPole(site.scenario, groundPointOf(site, who))))
+  )
 }
 
-function isHangingStick(site: Site, id: ItemId): boolean {
+function isHangingStick(site: Site, id: ItemId, pole: PoleName | undefined): boolean {
   const item = requireItem(site, id)
-  return item.type === 'operating-stick' && item.where.kind === 'aloft'
+  return item.type === 'operating-stick' && item.where.kind === 'aloft' && item.where.at === pole
 }
 
 export { shoulderAboveFeet }

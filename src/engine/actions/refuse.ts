@@ -35,6 +35,7 @@ export const facts = [
   'insulator-tied',
   'interrupted',
   'job-closed',
+  'key-does-not-turn',
   'key-not-here',
   'lead-not-aloft',
   'lead-still-on',

@@ -106,6 +106,7 @@ import { startAgain } from './response/startAgain'
 import { checkFromGround } from './work/checkFromGround'
 import { handOverCharge, reportCharge, walkJob } from './work/handOver'
 import { headCount } from './work/headCount'
+import { askWiderPermit, assessNextPole, declineNextPole } from './work/nextPole'
 import { confirmComplete, declareSafe, stopJob } from './work/papers'
 import { reportEarths } from './work/reportEarths'
 
@@ -170,6 +171,7 @@ const ground = [
 const handling = [haul, lower, prove, test, sayDead, judgeIndication, testPair, fitGuard, removeGuard, brush]
 const earthing = [clamp, clampByHand, unclamp, unclampByHand, tighten, tug]
 const bonding = [fitCover, removeCover, bondMetal, unbondMetal, bondLine, unbondLine, dressLeads]
+const extension = [assessNextPole, askWiderPermit, declineNextPole]
 const shift = [walkJob, handOverCharge, reportCharge]
 const truck = [setOutriggers, liftOutriggers, bondTruck, unbondTruck, tryLowerControls]
 const bucket = [enterBucket, moveBucket, stowBucket, leaveBucket]
@@ -204,6 +206,7 @@ const list: readonly Action[] = [
   ...earthing,
   ...bonding,
   ...gaps,
+  ...extension,
   ...shift,
   ...truck,
   ...bucket,

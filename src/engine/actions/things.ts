@@ -3,6 +3,7 @@ import { requireGearType } from '../gear/catalogue'
 import { farEnd } from '../site/gaps'
 import { phasesOf } from '../site/phasesOf'
 import type { ItemId, ThingId } from '../site/scenario'
+import { onNextPole } from '../site/nextPole'
 import { findSectionNeutral } from '../site/findSectionNeutral'
 import { mainsOf } from '../site/mains'
 import type { Site } from '../site/site'
@@ -24,8 +25,21 @@ export const items = (site: Site): readonly ItemId[] => Object.keys(site.items)
 /** Conductors, and the neutral wire of the line, that a jumper carries past the pole. */
 export const jumpers = (site: Site): readonly ThingId[] => sorted(site.scenario.jumpers ?? [])
 
-/** Either end of each: two names of one conductor until its jumper is undone. */
-export const conductorEnds = (site: Site): readonly ThingId[] => sorted([...conductors(site), ...farEnds(site)])
+/** Where a conductor can be got at: at the pole, at the far end of a jumper, at the next pole. */
+export const conductorEnds = (site: Site): readonly ThingId[] =>
+  sorted([...conductors(site), ...farEnds(site), ...nextConductors(site)])
+
+/** The next pole by its one name, where the place has one. */
+export const nextPoles = (site: Site): readonly ThingId[] => (site.scenario.nextPole ? ['next-pole'] : [])
+
+/** What is untied, changed and tied in again, at the pole and at the next one. */
+export const workedConductors = (site: Site): readonly ThingId[] =>
+  sorted([...conductors(site), ...(site.scenario.nextPole ? conductors(site).map(onNextPole) : [])])
+
+const nextConductors = (site: Site): readonly ThingId[] => {
+  if (site.scenario.nextPole === undefined) return []
+  return [...conductors(site), ...lineNeutrals(site)].map(onNextPole)
+}
 
 const farEnds = (site: Site): readonly ThingId[] => jumpers(site).map(farEnd)
 
@@ -75,12 +89,17 @@ export const clampSeats = (site: Site): readonly ThingId[] => sorted([...conduct
 
 /** Where the metal end of a bond can go on. */
 export const metalSeats = (site: Site): readonly ThingId[] =>
-  sorted(['arm', ...metalwork(site), ...lvNeutrals(site), ...lineNeutrals(site)])
+  sorted([
+    ...(site.scenario.nextPole ? ['arm', onNextPole('arm')] : ['arm']),
+    ...metalwork(site),
+    ...lvNeutrals(site),
+    ...lineNeutrals(site),
+  ])
 
 /** Everything that can be pointed at. */
 export function allThings(site: Site): readonly ThingId[] {
   return sorted([
-    ...['pole', 'pole-top', 'arm', 'cover', 'barrier', 'ground', 'crossing'],
+    ...['pole', 'pole-top', 'arm', 'cover', 'barrier', 'ground', 'crossing', ...nextPoles(site)],
     ...(site.scenario.stay ? ['stay'] : []),
     ...conductorEnds(site),
     ...lvWires(site),

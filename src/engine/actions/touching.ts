@@ -1,5 +1,6 @@
 /** Contacts of a body while an act lasts, beside those of standing. */
 import { conductorOf, isFarEnd } from '../site/gaps'
+import { isOnNextPole, withoutPole } from '../site/nextPole'
 import { standingPoint } from '../site/bodies'
 import type { Contact, Limb, Surface } from '../site/contact'
 import type { ItemId, PersonId, ThingId } from '../site/scenario'
@@ -32,6 +33,10 @@ export function surfaceOf(site: Site, thing: ThingId): Surface {
   if (site.scenario.lv.wires.some((it) => it.id === thing)) return { kind: 'lv-wire', id: thing }
   const isMetalwork = site.scenario.metalwork?.some((it) => it.id === thing) ?? false
   if (thing === 'arm' || thing === 'terminal' || isMetalwork) return { kind: 'metalwork', id: thing }
+  if (isOnNextPole(thing)) {
+    const id = withoutPole(thing)
+    return id === 'arm' ? { kind: 'metalwork', id: thing } : { kind: 'conductor', id, at: 'next' }
+  }
   return isFarEnd(thing) ? { kind: 'conductor', id: conductorOf(thing), end: 'far' } : { kind: 'conductor', id: thing }
 }
 

@@ -7,6 +7,7 @@ import { isUnsolvable, type Unsolvable } from '../physics/network'
 import type { Body, Contact, Limb, Surface } from '../site/contact'
 import { distance, type GroundPoint } from '../site/place'
 import { gearTypeOf } from '../site/questions'
+import { onNextPole } from '../site/nextPole'
 import { findSectionNeutral } from '../site/findSectionNeutral'
 import type { GroundThing } from '../site/groundThings'
 import type { Site } from '../site/site'
@@ -88,7 +89,7 @@ function layersFor(site: Site, body: Body, limb: Limb, on: Surface): readonly (r
 function withinReach(site: Site, body: Body, limb: Limb): readonly Surface[] {
   const bolt = body.contacts.find((it) => it.on.kind === 'step-bolt')?.on
   if (bolt?.kind === 'step-bolt')
-    return limb === 'right-foot' ? besideLeg(site, bolt.height) : besideShoulder(site, bolt.height)
+    return limb === 'right-foot' ? besideLeg(site, bolt.height) : besideShoulder(site, bolt.height, bolt.leg === 3)
   const ground = body.contacts.find((it) => it.on.kind === 'ground')?.on
   return ground?.kind === 'ground' && limb !== 'right-foot' ? onGround(site, ground.at) : []
 }
@@ -101,7 +102,7 @@ function besideLeg(site: Site, feet: number): readonly Surface[] {
     .map((wire) => ({ kind: 'lv-wire', id: wire.id }))
 }
 
-function besideShoulder(site: Site, feet: number): readonly Surface[] {
+function besideShoulder(site: Site, feet: number, isNext: boolean): readonly Surface[] {
   const { conductors, lv, pole } = site.scenario
   const neutral = findSectionNeutral(site.scenario)
   const shoulder = feet + shoulderAboveFeet
@@ -109,24 +110,26 @@ function besideShoulder(site: Site, feet: number): readonly Surface[] {
     const up = height - shoulder
     return Math.sqrt(across * across + up * up) <= handReach
   }
-  const isBare = (height: number): boolean => !(site.cover && height >= site.cover.from && height <= site.cover.to)
+  const at = isNext ? ({ at: 'next' } as const) : {}
+  const isBare = (height: number): boolean =>
+    !(site.cover && (site.cover.pole === 'next') === isNext && height >= site.cover.from && height <= site.cover.to)
   const heights = [shoulder - 0.5, shoulder - 0.25, shoulder, shoulder + 0.25, shoulder + 0.5]
   const bare = heights.find((height) => height <= pole.height && isBare(height))
   return [
     ...[...conductors, ...(neutral ? [neutral] : [])]
       .filter((it) => isNear(it.x, it.height))
-      .map((it): Surface => ({ kind: 'conductor', id: it.id })),
+      .map((it): Surface => ({ kind: 'conductor', id: it.id, ...at })),
     ...lv.wires.filter((it) => isNear(it.x, it.height)).map((it): Surface => ({ kind: 'lv-wire', id: it.id })),
     ...(isNear(0, pole.armHeight)
       ? ([
-          { kind: 'metalwork', id: 'arm' },
-          ...(site.scenario.stay ? [{ kind: 'metalwork', id: 'stay-upper' } as const] : []),
+          { kind: 'metalwork', id: isNext ? onNextPole('arm') : 'arm' },
+          ...(site.scenario.stay && !isNext ? [{ kind: 'metalwork', id: 'stay-upper' } as const] : []),
         ] as const)
       : []),
-    ...(site.scenario.metalwork ?? [])
+    ...(isNext ? [] : (site.scenario.metalwork ?? []))
       .filter((it) => isNear(0, it.height))
       .map((it): Surface => ({ kind: 'metalwork', id: it.id })),
-    ...(bare === undefined ? [] : [{ kind: 'pole', height: bare } as const]),
+    ...(bare === undefined ? [] : [{ kind: 'pole', height: bare, ...(isNext ? ({ leg: 3 } as const) : {}) } as const]),
   ]
 }
 

@@ -4,6 +4,7 @@
  */
 import { distanceToElectrode, type Electrode } from '../physics/soil'
 import { distance, type GroundPoint } from '../site/place'
+import { poleFoot } from '../site/nextPole'
 import type { Scenario } from '../site/scenario'
 import { findSectionNeutral } from '../site/findSectionNeutral'
 import type { Fitted } from './circuit/fitted'
@@ -35,6 +36,9 @@ export function touchables(scenario: Scenario, fitted: Fitted): readonly Touchab
     ...fitted.rods.map(({ item, at, radius }): Touchable => ({ node: rodNode(item), at, radius, series: 0 })),
     ...(stay ? [{ node: stayLowerNode, at: stay.anchor, radius: stay.anchorRadius, series: 0 }] : []),
     { node: poleNode(scenario, handHeight), ...foot, series },
+    ...(scenario.nextPole
+      ? [{ ...foot, node: poleNode(scenario, handHeight, 3), at: poleFoot(scenario, 'next'), series }]
+      : []),
     ...(pole.secondLeg ? [{ ...foot, node: poleNode(scenario, handHeight, 2), at: pole.secondLeg.at, series }] : []),
     ...fitted.leads
       .filter(({ pieces, clamps }) => pieces[0]?.from === 'earth' && !clamps.some((it) => it.end === 'earth'))

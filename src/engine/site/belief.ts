@@ -92,6 +92,8 @@ export interface Belief {
   readonly items: readonly ItemBelief[]
   readonly conductors: readonly ConductorBelief[]
   readonly jumpers: readonly JumperBelief[]
+  /** Of the next pole, by the names of its conductors there. */
+  readonly nextConductors: readonly { readonly id: ThingId; readonly lastTest: Evidence | null }[]
   readonly wires: readonly WireBelief[]
   readonly switches: readonly SwitchBelief[]
   readonly mains: readonly MainBelief[]

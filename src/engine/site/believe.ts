@@ -1,6 +1,7 @@
 /** Site to belief: copies what was perceived, leaves what is hidden. */
 import type { Belief, ConductorBelief, ItemBelief, MainBelief, SwitchBelief, WireBelief } from './belief'
 import { farEnd, isOpened } from './gaps'
+import { onNextPole } from './nextPole'
 import { jobSheet } from './jobSheet'
 import { findMain, mainsOf } from './mains'
 import { findInCharge, isHere } from './presence'
@@ -27,6 +28,10 @@ export function believe(site: Site): Belief {
       conductor,
       isOpen: isOpened(site, conductor),
       lastTest: standingTest(site, farEnd(conductor)),
+    })),
+    nextConductors: (scenario.nextPole ? scenario.conductors : []).map(({ id }) => ({
+      id: onNextPole(id),
+      lastTest: standingTest(site, onNextPole(id)),
     })),
     wires: scenario.lv.wires.map(({ id }) => wireBelief(site, id)),
     switches: scenario.switches.map((it) => switchBelief(site, it)),

@@ -7,6 +7,7 @@ import { isHere } from './presence'
 import type { Body, Contact, Limb, Stance, Surface } from './contact'
 import { distance, type GroundPoint, type PoleStation } from './place'
 import type { ItemId, PersonId } from './scenario'
+import { poleFoot } from './nextPole'
 import type { Person, Site } from './site'
 import { bucketPlace } from './truckState'
 
@@ -61,9 +62,10 @@ function standingContacts(site: Site, person: Person, stance: Stance): readonly 
   if (place.kind === 'bucket') return bothFeet({ kind: 'bucket' })
   if (place.kind === 'pole' && place.station !== 'foot') {
     const { feet, thigh } = posture[place.station]
+    const leg = place.pole === 'next' ? ({ leg: 3 } as const) : {}
     return [
-      ...bothFeet({ kind: 'step-bolt', height: feet }),
-      { limb: 'thigh', on: { kind: 'pole', height: thigh }, through: [] },
+      ...bothFeet({ kind: 'step-bolt', height: feet, ...leg }),
+      { limb: 'thigh', on: { kind: 'pole', height: thigh, ...leg }, through: [] },
     ]
   }
   return bothFeet({ kind: 'ground', at: standingPoint(site, person.id), stance })
@@ -74,7 +76,7 @@ export function standingPoint(site: Site, person: PersonId): GroundPoint {
   const { place } = requirePerson(site, person)
   if (place.kind === 'ground') return place.at
   if (place.kind === 'bucket') return bucketPlace(site).at
-  if (place.kind === 'pole') return { x: 0, y: 0.5 }
+  if (place.kind === 'pole') return { x: poleFoot(site.scenario, place.pole).x, y: 0.5 }
   const along = site.scenario.switches.find((it) => it.id === place.id)?.along ?? 0
   return { x: along, y: 0.5 }
 }
@@ -110,7 +112,8 @@ function fittedOn(site: Site, person: Person, contact: Contact): readonly ItemId
   const { on } = contact
   if (on.kind === 'pole') {
     const cover = site.cover
-    return cover && on.height >= cover.from && on.height <= cover.to ? [cover.item] : []
+    const isRound = cover !== null && (cover.pole === 'next') === (on.leg === 3)
+    return isRound && on.height >= cover.from && on.height <= cover.to ? [cover.item] : []
   }
   if (on.kind === 'lv-wire') return site.guards.filter((guard) => guard.on === on.id).map((guard) => guard.item)
   if (on.kind === 'ground' && person.onMat && !isAloft(person)) {

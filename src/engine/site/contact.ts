@@ -8,7 +8,7 @@ export type Limb = 'left-hand' | 'right-hand' | 'left-foot' | 'right-foot' | 'kn
 
 export type Surface =
   /** A phase or the neutral wire of the line. Opened at the pole it has a far end, towards the crossing. */
-  | { readonly kind: 'conductor'; readonly id: ThingId; readonly end?: 'far' }
+  | { readonly kind: 'conductor'; readonly id: ThingId; readonly end?: 'far'; readonly at?: 'next' }
   | { readonly kind: 'lead'; readonly item: ItemId; readonly end: string }
   /** Arm, stay, or another piece of metal on the pole by its id. */
   | { readonly kind: 'metalwork'; readonly id: 'arm' | 'stay-upper' | 'stay-lower' | ThingId }

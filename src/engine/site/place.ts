@@ -11,7 +11,7 @@ export type PoleStation = 'foot' | 'below-lv' | 'above-lv'
 
 export type Place =
   | { readonly kind: 'ground'; readonly at: GroundPoint }
-  | { readonly kind: 'pole'; readonly station: PoleStation }
+  | { readonly kind: 'pole'; readonly station: PoleStation; readonly pole?: 'next' }
   | { readonly kind: 'switch'; readonly id: string }
   /** In the bucket of the truck's boom, beside the pole's top. */
   | { readonly kind: 'bucket' }

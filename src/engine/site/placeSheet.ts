@@ -2,6 +2,7 @@
  * What stands about the place of work as anyone sees it who comes there: where it is and what it is, of every kind that
  * not each scenario has. No ohm, no state, nothing that the seed draws.
  */
+import type { NextPole } from './nextPole'
 import type { GroundThing, Metalwork } from './groundThings'
 import type { Phase, ThingId } from './ids'
 import type { GroundPoint } from './place'
@@ -41,6 +42,8 @@ export interface PlaceSheet {
     readonly outriggers: readonly { readonly x: number; readonly y: number; readonly radius: number }[]
     readonly hasBoom: boolean
   } | null
+  /** Where the work may be extended to. */
+  readonly nextPole: NextPole | null
   /** What a jumper carries past the pole. */
   readonly jumpers: readonly ThingId[]
   /** The switches whose blades are fuse carriers. */
@@ -88,6 +91,7 @@ export function placeSheet(scenario: Scenario): PlaceSheet {
           hasBoom: truck.boom !== undefined,
         }
       : null,
+    nextPole: scenario.nextPole ?? null,
     jumpers: scenario.jumpers ?? [],
     fuseSwitches: scenario.switches.filter(({ fuses }) => fuses !== undefined).map(({ id }) => id),
   }

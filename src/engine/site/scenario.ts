@@ -9,6 +9,7 @@ import type { GroundThing, Metalwork, Truck } from './groundThings'
 import type { ItemId, PersonId, Phase, ThingId } from './ids'
 import type { Livening } from './livening'
 import type { GroundPoint } from './place'
+import type { NextPole } from './nextPole'
 import type { Pole } from './pole'
 
 export { phases, type ItemId, type PersonId, type Phase, type ThingId } from './ids'
@@ -342,6 +343,8 @@ export interface Scenario {
   readonly soil: Soil
   readonly pole: Pole
   readonly conductors: readonly Conductor[]
+  /** Where the work may be extended to. */
+  readonly nextPole?: NextPole
   /** Conductors, or the line's neutral wire, that go past the worked pole in a jumper which can be undone there. */
   readonly jumpers?: readonly ThingId[]
   readonly section: { readonly length: number; readonly crossingAlong: number }
@@ -387,6 +390,8 @@ export interface Scenario {
 export interface ControlRoom {
   readonly takesCrossingOut: boolean
   readonly blocksReclose: boolean
+  /** Gives the permit for the next pole too when it is asked. */
+  readonly widensPermit?: boolean
   /** It can send people who put a guard between section and crossing. */
   readonly guardsCrossing?: boolean
   /** What comes over the line as something else, the first time that it is said. */

@@ -39,7 +39,8 @@ export interface Item {
     | { readonly kind: 'person'; readonly person: PersonId }
     | { readonly kind: 'fitted' }
     | { readonly kind: 'handline' }
-    | { readonly kind: 'aloft' }
+    /** Hangs at the top of the worked pole, or of the next one. */
+    | { readonly kind: 'aloft'; readonly at?: 'next' }
     | { readonly kind: 'quarantine' }
     /** Put down at a switch. */
     | { readonly kind: 'left'; readonly at: ThingId }
@@ -73,6 +74,8 @@ export interface FittedCover {
   readonly from: number
   readonly to: number
   readonly checked: boolean
+  /** Round the next pole. */
+  readonly pole?: 'next'
 }
 export interface LaidPlatform {
   readonly item: ItemId

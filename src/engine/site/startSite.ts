@@ -91,7 +91,7 @@ function startPerson(person: ScenarioPerson): Person {
 }
 
 /** What is to be changed stands in the line; all else is on the truck. */
-function startItem(item: Scenario['items'][number], { work }: Scenario): Item {
+function startItem(item: Scenario['items'][number], { work, nextPole }: Scenario): Item {
   return {
     id: item.id,
     type: item.type,
@@ -99,7 +99,7 @@ function startItem(item: Scenario['items'][number], { work }: Scenario): Item {
     defects: item.defects,
     faulted: false,
     failed: false,
-    where: { kind: item.id === work.old ? 'fitted' : 'truck' },
+    where: { kind: item.id === work.old || item.id === nextPole?.work?.old ? 'fitted' : 'truck' },
     bookedOut: false,
     bookedIn: false,
     verdict: null,

@@ -1,5 +1,6 @@
 /** What is in the soil already, so that nothing else is driven into it or set down on it. */
 import { distance, type GroundPoint } from './place'
+import { poleFoot } from './nextPole'
 import { findSectionNeutral } from './findSectionNeutral'
 import type { Site } from './site'
 import { isOnPads } from './truckState'
@@ -26,6 +27,7 @@ export function isTruckPlaceTaken(site: Site, at: GroundPoint): boolean {
 function buried({ scenario, rods }: Site): readonly Taken[] {
   const { pole, stay, lv, grounds = [], switches, transformers = [] } = scenario
   const legs = [{ x: 0, y: 0 }, ...(pole.secondLeg ? [pole.secondLeg.at] : [])]
+  if (scenario.nextPole) legs.push(poleFoot(scenario, 'next'))
   const neutral = findSectionNeutral(scenario)?.poleEarth.at
   const earths = [
     ...(stay ? [stay.anchor] : []),

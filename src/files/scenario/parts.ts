@@ -271,6 +271,7 @@ export const contact = shape({
 })
 
 export const control = shape({
+  widensPermit: optional(boolean()),
   takesCrossingOut: boolean(),
   blocksReclose: boolean(),
   guardsCrossing: optional(boolean()),

@@ -12,7 +12,13 @@ const asObject = (value: unknown): Json =>
 const asList = (value: unknown): readonly Json[] => (Array.isArray(value) ? value.map(asObject) : [])
 
 export function placeIssues(file: Json): readonly Issue[] {
-  return [...fixingIssues(file), ...heightIssues(file), ...soilPlaceIssues(file), ...liveningIssues(file)]
+  return [
+    ...fixingIssues(file),
+    ...heightIssues(file),
+    ...soilPlaceIssues(file),
+    ...nextPoleIssues(file),
+    ...liveningIssues(file),
+  ]
 }
 
 function issue(path: Path, found: unknown, allowed: string): Issue {
@@ -112,6 +118,22 @@ function truckStart(file: Json): { readonly x: number; readonly y: number } {
 
 function apart(a: InSoil, b: InSoil): number {
   return Math.sqrt((a.x - b.x) * (a.x - b.x) + (a.y - b.y) * (a.y - b.y))
+}
+
+/** Near enough to be the next one, far enough to be another; nothing that the model knows at the worked pole alone. */
+function nextPoleIssues(file: Json): readonly Issue[] {
+  if (file.nextPole === undefined) return []
+  const { alongM } = asObject(file.nextPole)
+  const wires = idsOf(asObject(file.lv).wires)
+  return [
+    ...(typeof alongM === 'number' && Math.abs(alongM) < 20
+      ? [issue(['nextPole', 'alongM'], alongM, 'at least 20 m from the worked pole')]
+      : []),
+    ...(wires.length > 0 ? [issue(['lv', 'wires'], wires.join(', '), 'none where there is a nextPole')] : []),
+    ...(asObject(file.pole).secondLeg === undefined
+      ? []
+      : [issue(['pole', 'secondLeg'], 'two legs', 'one where there is a nextPole')]),
+  ]
 }
 
 function liveningIssues(file: Json): readonly Issue[] {

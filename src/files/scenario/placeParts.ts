@@ -61,6 +61,12 @@ export const metalwork = shape({
   earth: optional(ohms(0.001, 1e6)),
 })
 
+export const nextPole = shape({
+  number: text(20),
+  along: { suffix: 'M', schema: number(-500, 500) },
+  work: optional(shape({ conductor: id(), old: id(), item: id() })),
+})
+
 const joint = shape({ to: id(), resistance: ohms(0.0001, 1e9) })
 
 export const groundThing = byKind({

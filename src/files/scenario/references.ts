@@ -46,6 +46,7 @@ function danglingIssues(file: Json): readonly Issue[] {
   const feeders = idsAt(file, 'feeders')
   const switches = idsAt(file, 'switches')
   const work = asObject(file.work)
+  const nextWork = asObject(asObject(file.nextPole).work)
   return [
     ...listAt(file, 'switches').flatMap((it, i) => missing(`$.switches[${i}].feeder`, it.feeder, feeders, 'feeder')),
     ...listAt(file, 'crew').flatMap((it, i) =>
@@ -65,6 +66,9 @@ function danglingIssues(file: Json): readonly Issue[] {
     ...(Array.isArray(file.jumpers) ? file.jumpers : []).flatMap((id: unknown, i) =>
       missing(`$.jumpers[${i}]`, id, [...idsAt(file, 'conductors'), ...neutralWires(file)], 'conductor'),
     ),
+    ...missing('$.nextPole.work.conductor', nextWork.conductor, idsAt(file, 'conductors'), 'conductor'),
+    ...missing('$.nextPole.work.old', nextWork.old, idsAt(file, 'items'), 'item'),
+    ...missing('$.nextPole.work.item', nextWork.item, idsAt(file, 'items'), 'item'),
     ...missing('$.work.conductor', work.conductor, idsAt(file, 'conductors'), 'conductor'),
     ...missing('$.work.old', work.old, idsAt(file, 'items'), 'item'),
     ...missing('$.work.item', work.item, idsAt(file, 'items'), 'item'),

@@ -62,6 +62,7 @@ const file = shape({
   truck: optional(place.truck),
   livestock: optional(place.livestock),
   conductors,
+  nextPole: optional(place.nextPole),
   jumpers: optional(list(id(), 0, 4)),
   section: part.section,
   feeders: list(feeder, 1, 10),

@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, done, type Said } from '../../support/cleanStages'
 import { gapCases } from './gapCases'
+import { nextPoleCases } from './nextPoleCases'
 import { shiftCases } from './shiftCases'
 import { truckCases } from './truckCases'
 import { gearCases } from './gearCases'
@@ -438,6 +439,7 @@ const cases: readonly Case[] = [
   ...gapCases,
   ...truckCases,
   ...shiftCases,
+  ...nextPoleCases,
   ...gearCases,
   ...isolationCases,
   ...peopleCases,

@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, refused, type Said } from '../../support/cleanStages'
 import { gapRefusals } from './gapCases'
+import { nextPoleRefusals } from './nextPoleCases'
 import { shiftRefusals } from './shiftCases'
 import { truckRefusals } from './truckCases'
 import { gearRefusals } from './gearCases'
@@ -161,6 +162,7 @@ const cases: readonly Case[] = [
   ...gapRefusals,
   ...truckRefusals,
   ...shiftRefusals,
+  ...nextPoleRefusals,
   ...gearRefusals,
   ...isolationRefusals,
   ...peopleRefusals,

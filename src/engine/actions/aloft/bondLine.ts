@@ -2,12 +2,12 @@
 import { clampsOf } from '../../site/questions'
 import type { Site } from '../../site/site'
 import type { Action, Order } from '../action'
-import { moveItem, tell } from '../changes'
+import { hangingBy, moveItem, tell } from '../changes'
 import { atHand, onPole, withStick } from '../conditions'
 import { fitRefusal, turnsSpec, withEnd, withoutEnd } from '../leads'
 import { itemIn, numberIn, thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
-import { conductors } from '../things'
+import { workedConductors } from '../things'
 import { stickOnLead } from '../touching'
 
 function closed(site: Site, order: Order): Site {
@@ -21,7 +21,7 @@ export const bondLine: Action = {
   id: 'bond-line',
   covers: ['A65', 'A66'],
   withTypes: ['bond-lead'],
-  things: conductors,
+  things: workedConductors,
   values: { turns: turnsSpec },
   byHand: true,
   check: all(onPole, withStick, (site, order) => {
@@ -42,7 +42,7 @@ export const unbondLine: Action = {
   id: 'unbond-line',
   covers: ['A79'],
   withTypes: ['bond-lead'],
-  things: conductors,
+  things: workedConductors,
   check: all(onPole, withStick, (site, order) =>
     clampsOf(site, itemIn(order)).some((it) => it.end === 'line' && it.on === order.on)
       ? undefined
@@ -55,6 +55,6 @@ export const unbondLine: Action = {
     const bond = itemIn(order)
     const off = withoutEnd(site, bond, 'line')
     const isFree = !off.clamps.some((it) => it.lead === bond)
-    return tell(isFree ? moveItem(off, bond, { kind: 'aloft' }) : off, order, thingIn(order), { lead: bond })
+    return tell(isFree ? moveItem(off, bond, hangingBy(site, order.who)) : off, order, thingIn(order), { lead: bond })
   },
 }

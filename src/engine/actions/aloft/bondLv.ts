@@ -3,7 +3,7 @@ import { clampsOf, requireItem } from '../../site/questions'
 import type { ThingId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import type { Action, Order } from '../action'
-import { moveItem, tell } from '../changes'
+import { hangingBy, moveItem, tell } from '../changes'
 import { atHand, handsFree, inReachOfHand, onPole } from '../conditions'
 import { findClamp, findFreeEnd, fitRefusal, turnsSpec, withEnd, withoutEnd } from '../leads'
 import { itemIn, numberIn, thingIn } from '../orderValues'
@@ -82,7 +82,7 @@ export const unbondLv: Action = {
     const lead = itemIn(order)
     const off = opened(site, order)
     const isFree = clampsOf(off, lead).length === 0
-    return tell(isFree ? moveItem(off, lead, { kind: 'aloft' }) : off, order, thingIn(order), { lead })
+    return tell(isFree ? moveItem(off, lead, hangingBy(site, order.who)) : off, order, thingIn(order), { lead })
   },
 }
 

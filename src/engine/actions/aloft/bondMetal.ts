@@ -1,7 +1,7 @@
 /** The metalwork end of a bond: by hand, on and off. */
 import { clampsOf } from '../../site/questions'
 import type { Action } from '../action'
-import { moveItem, tell } from '../changes'
+import { hangingBy, moveItem, tell } from '../changes'
 import { atHand, handsFree, inReachOfHand, onPole } from '../conditions'
 import { fitRefusal, turnsSpec, withEnd, withoutEnd } from '../leads'
 import { itemIn, numberIn, thingIn } from '../orderValues'
@@ -63,6 +63,6 @@ export const unbondMetal: Action = {
     const bond = itemIn(order)
     const off = withoutEnd(site, bond, 'metal')
     const isFree = !off.clamps.some((it) => it.lead === bond)
-    return tell(isFree ? moveItem(off, bond, { kind: 'aloft' }) : off, order, thingIn(order), { lead: bond })
+    return tell(isFree ? moveItem(off, bond, hangingBy(site, order.who)) : off, order, thingIn(order), { lead: bond })
   },
 }

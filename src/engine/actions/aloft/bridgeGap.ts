@@ -3,7 +3,7 @@ import { farEnd } from '../../site/gaps'
 import { clampsOf } from '../../site/questions'
 import type { Clamp, Site } from '../../site/site'
 import type { Action, Order } from '../action'
-import { moveItem, tell } from '../changes'
+import { hangingBy, moveItem, tell } from '../changes'
 import { atHand, onPole, withStick } from '../conditions'
 import { turnsSpec, withEnd } from '../leads'
 import { itemIn, numberIn, thingIn } from '../orderValues'
@@ -57,5 +57,7 @@ export const unbridgeGap: Action = {
   ),
   joint: free,
   apply: (site, order) =>
-    tell(moveItem(free(site, order), itemIn(order), { kind: 'aloft' }), order, thingIn(order), { lead: itemIn(order) }),
+    tell(moveItem(free(site, order), itemIn(order), hangingBy(site, order.who)), order, thingIn(order), {
+      lead: itemIn(order),
+    }),
 }

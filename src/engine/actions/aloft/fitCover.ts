@@ -2,7 +2,7 @@
 import { gearOf, numberOf } from '../../site/questions'
 import type { Action } from '../action'
 import { moveItem, tell } from '../changes'
-import { atHand, handsFree, onPole } from '../conditions'
+import { atHand, handsFree, onPole, poleBy } from '../conditions'
 import { itemIn, numberIn } from '../orderValues'
 import { findReachOnPole } from '../reach'
 import { all, refuse } from '../refuse'
@@ -34,7 +34,13 @@ export const fitCover: Action = {
   ],
   apply: (site, order) => {
     const [item, from, to] = [itemIn(order), numberIn(order, 'from'), numberIn(order, 'to')]
+    const pole = poleBy(site, order.who)
     const fitted = moveItem(site, item, { kind: 'fitted' })
-    return tell({ ...fitted, cover: { item, from, to, checked: false } }, order, 'cover', { item, from, to })
+    return tell(
+      { ...fitted, cover: { item, from, to, checked: false, ...(pole === undefined ? {} : { pole }) } },
+      order,
+      'cover',
+      { item, from, to },
+    )
   },
 }

@@ -3,7 +3,7 @@ import { isEarthLead } from '../../gear/earthLeads'
 import { requireItem } from '../../site/questions'
 import type { Site } from '../../site/site'
 import type { Action } from '../action'
-import { changeItem, tell } from '../changes'
+import { changeItem, hangingBy, tell } from '../changes'
 import { handsFree, onPole } from '../conditions'
 import { thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
@@ -21,7 +21,7 @@ export const haul: Action = {
   takes: () => 40,
   apply: (site, order) => {
     const id = thingIn(order)
-    const up: Site = changeItem(site, id, { where: { kind: 'aloft' } })
+    const up: Site = changeItem(site, id, { where: hangingBy(site, order.who) })
     const isLead = isEarthLead(requireItem(site, id).type)
     return tell(isLead ? { ...up, hauled: [...site.hauled, id].sort() } : up, order, id)
   },

@@ -1,7 +1,7 @@
 /** Takes the cover off the pole. */
 import type { Action } from '../action'
-import { moveItem, tell } from '../changes'
-import { handsFree, onPole } from '../conditions'
+import { hangingBy, moveItem, tell } from '../changes'
+import { handsFree, onPole, poleBy } from '../conditions'
 import { findReachOnPole } from '../reach'
 import { all, refuse } from '../refuse'
 import { touch } from '../touching'
@@ -13,7 +13,12 @@ export const removeCover: Action = {
   check: all(onPole, handsFree(2), (site, order) => {
     if (!site.cover) return refuse(order, 'thing-missing')
     const arms = findReachOnPole(site, order.who)
-    return arms && site.cover.from >= arms.low && site.cover.to <= arms.high ? undefined : refuse(order, 'out-of-reach')
+    return arms &&
+      site.cover.pole === poleBy(site, order.who) &&
+      site.cover.from >= arms.low &&
+      site.cover.to <= arms.high
+      ? undefined
+      : refuse(order, 'out-of-reach')
   }),
   takes: () => 60,
   contacts: (site, order) => [
@@ -22,6 +27,6 @@ export const removeCover: Action = {
   ],
   apply: (site, order) => {
     const item = site.cover?.item ?? ''
-    return tell(moveItem({ ...site, cover: null }, item, { kind: 'aloft' }), order, item)
+    return tell(moveItem({ ...site, cover: null }, item, hangingBy(site, order.who)), order, item)
   },
 }

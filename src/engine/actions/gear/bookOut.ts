@@ -13,8 +13,9 @@ export const bookOut: Action = {
   covers: ['A14'],
   things: items,
   check: all(onSite, (site, order) => {
-    const { bookedOut, where } = requireItem(site, thingIn(order))
-    if (bookedOut) return refuse(order, 'already-so')
+    const { bookedOut, bookedIn, where } = requireItem(site, thingIn(order))
+    // What was signed in can be signed out again.
+    if (bookedOut && !bookedIn) return refuse(order, 'already-so')
     return where.kind === 'fitted' ? refuse(order, 'not-at-hand', { item: thingIn(order) }) : undefined
   }),
   takes: (site, order) => 8 + secondsToTarp(site, order.who),

@@ -1,10 +1,11 @@
 /** Ties an item to the handline. */
 import { isEarthLead } from '../../gear/earthLeads'
 import { gearTypeOf, isAloft, requireItem, requirePerson } from '../../site/questions'
+import type { PoleName } from '../../site/nextPole'
 import type { Site } from '../../site/site'
 import type { Action } from '../action'
 import { changeItem, moveItem, tell } from '../changes'
-import { handsFree, nearPole, onSite, ropeReach } from '../conditions'
+import { handsFree, nearPole, onSite, poleBy, ropeReach } from '../conditions'
 import { secondsToFetch } from '../fetching'
 import { isLeadAtHand } from '../leads'
 import { thingIn } from '../orderValues'
@@ -19,7 +20,7 @@ export const tieOn: Action = {
     onSite,
     nearPole(ropeReach),
     handsFree(2, 'thing'),
-    (site, order) => (isHandlineUp(site) ? undefined : refuse(order, 'handline-missing')),
+    (site, order) => (isHandlineUp(site, poleBy(site, order.who)) ? undefined : refuse(order, 'handline-missing')),
     (site, order) => {
       const id = thingIn(order)
       const isLine = gearTypeOf(site, id).id === 'handline'
@@ -43,11 +44,12 @@ export const tieOn: Action = {
 }
 
 /** The pulley hangs up the pole, or somebody up there has it. */
-function isHandlineUp(site: Site): boolean {
+function isHandlineUp(site: Site, pole: PoleName | undefined): boolean {
   return Object.values(site.items).some((item) => {
     if (item.type !== 'handline') return false
-    if (item.where.kind === 'aloft') return true
-    return item.where.kind === 'person' && isAloft(requirePerson(site, item.where.person))
+    if (item.where.kind === 'aloft') return item.where.at === pole
+    if (item.where.kind !== 'person') return false
+    return isAloft(requirePerson(site, item.where.person)) && poleBy(site, item.where.person) === pole
   })
 }
 

@@ -1,12 +1,12 @@
 /** Climbs up or down the step bolts to a station; the strap, if it is on, is moved along. */
 import { posture } from '../../site/bodies'
-import type { PoleStation } from '../../site/place'
+import type { Place, PoleStation } from '../../site/place'
 import { isAloft, requirePerson } from '../../site/questions'
 import type { PersonId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import type { Action } from '../action'
 import { changePerson, tell } from '../changes'
-import { handsFree, nearPole } from '../conditions'
+import { handsFree, nearPole, poleBy } from '../conditions'
 import { choiceIn } from '../orderValues'
 import { all, refuse, type Condition } from '../refuse'
 import { touch } from '../touching'
@@ -36,13 +36,23 @@ export const climb: Action = {
   },
   contacts: (site, order) => {
     const height = feetAt(stationOf(site, order.who)) + shoulderAboveFeet
-    const bolt = { kind: 'step-bolt', height } as const
+    const leg = poleBy(site, order.who) === 'next' ? ({ leg: 3 } as const) : {}
+    const bolt = { kind: 'step-bolt', height, ...leg } as const
     return [touch(order.who, 'left-hand', bolt), touch(order.who, 'right-hand', bolt)]
   },
   apply: (site, order) => {
     const station = choiceIn(order, 'to') as PoleStation
-    return tell(changePerson(site, order.who, { place: { kind: 'pole', station } }), order, 'pole', { station })
+    const place = onPoleHere(site, order.who, station)
+    return tell(changePerson(site, order.who, { place }), order, place.pole === undefined ? 'pole' : 'next-pole', {
+      station,
+    })
   },
+}
+
+/** Whoever is on the ground climbs the pole that they stand at. */
+export function onPoleHere(site: Site, who: PersonId, station: PoleStation): Extract<Place, { kind: 'pole' }> {
+  const pole = poleBy(site, who)
+  return { kind: 'pole', station, ...(pole === undefined ? {} : { pole }) }
 }
 
 function stationOf(site: Site, who: PersonId): PoleStation {

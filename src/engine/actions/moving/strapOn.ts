@@ -3,6 +3,7 @@ import { carriedOf, requirePerson } from '../../site/questions'
 import type { Action } from '../action'
 import { changePerson, tell } from '../changes'
 import { handsFree, nearPole } from '../conditions'
+import { onPoleHere } from './climb'
 import { all, refuse } from '../refuse'
 
 export const strapOn: Action = {
@@ -17,7 +18,7 @@ export const strapOn: Action = {
   takes: () => 15,
   apply: (site, order) => {
     const { place } = requirePerson(site, order.who)
-    const at = place.kind === 'pole' || place.kind === 'bucket' ? place : ({ kind: 'pole', station: 'foot' } as const)
+    const at = place.kind === 'pole' || place.kind === 'bucket' ? place : onPoleHere(site, order.who, 'foot')
     return tell(changePerson(site, order.who, { strapped: true, place: at }), order, 'pole')
   },
 }

@@ -2,6 +2,7 @@
 import { distance, type GroundPoint, type Place } from '../../site/place'
 import { findSwitch, groundPointOf, isAloft, itemsOf, requireItem, requirePerson } from '../../site/questions'
 import { bucketPlace } from '../../site/truckState'
+import { poleFoot } from '../../site/nextPole'
 import { findMain } from '../../site/mains'
 import type { PersonId, ThingId } from '../../site/scenario'
 import type { Site } from '../../site/site'
@@ -12,7 +13,7 @@ import { mains } from '../mains'
 import { findPointIn } from '../orderValues'
 import { pacesOnWay } from '../paces'
 import { refuse } from '../refuse'
-import { switches } from '../things'
+import { nextPoles, switches } from '../things'
 
 /** Well off pole, rods and anchors: so far from the pole on the way to the truck, metres. */
 const wellClear = 13
@@ -20,7 +21,7 @@ const wellClear = 13
 export const walk: Action = {
   id: 'walk',
   covers: ['A38', 'A43', 'A87'],
-  things: (site) => ['clear', 'pole-foot', 'truck', ...switches(site), ...mains(site)],
+  things: (site) => ['clear', 'pole-foot', 'truck', ...nextPoles(site), ...switches(site), ...mains(site)],
   values: { to: { kind: 'point' } },
   optional: ['on', 'to'],
   moves: true,
@@ -59,6 +60,7 @@ function destination(site: Site, order: Order): Place {
 
 function namedPlace(site: Site, name: ThingId): Place {
   if (name === 'pole-foot') return { kind: 'pole', station: 'foot' }
+  if (name === 'next-pole') return { kind: 'pole', station: 'foot', pole: 'next' }
   if (findSwitch(site, name)) return { kind: 'switch', id: name }
   const main = findMain(site.scenario, name)
   if (main) return { kind: 'ground', at: main.at }
@@ -72,12 +74,12 @@ function namedPlace(site: Site, name: ThingId): Place {
 function pointOf(site: Site, place: Place): GroundPoint {
   if (place.kind === 'ground') return place.at
   if (place.kind === 'bucket') return bucketPlace(site).at
-  if (place.kind === 'pole') return { x: 0, y: 0 }
+  if (place.kind === 'pole') return poleFoot(site.scenario, place.pole)
   return { x: findSwitch(site, place.id)?.along ?? 0, y: 0 }
 }
 
 function isSame(a: Place, b: Place): boolean {
   if (a.kind === 'ground' && b.kind === 'ground') return a.at.x === b.at.x && a.at.y === b.at.y
-  if (a.kind === 'pole' && b.kind === 'pole') return a.station === b.station
+  if (a.kind === 'pole' && b.kind === 'pole') return a.station === b.station && a.pole === b.pole
   return a.kind === 'switch' && b.kind === 'switch' && a.id === b.id
 }

@@ -12,7 +12,11 @@ export const callControl: Action = {
     message: {
       kind: 'choice',
       many: false,
-      of: () => ['all-well', 'indication', 'job-stopped', 'line-came-alive', 'need-ambulance', 'reclose-now'],
+      // Nobody asks for it to be closed again before anything has gone off.
+      of: ({ livening }) => [
+        ...['all-well', 'indication', 'job-stopped', 'line-came-alive', 'need-ambulance'],
+        ...(livening ? ['reclose-now'] : []),
+      ],
     },
   },
   check: always,

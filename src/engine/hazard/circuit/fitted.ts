@@ -2,7 +2,7 @@
  * Everything of a site that conducts and can change, as plain facts in a fixed order: two sites with equal facts are
  * the same circuit. Covers, guards, boots and people are not here; they stand between a body and this.
  */
-import { conductorOf, isOpened } from '../../site/gaps'
+import { conductorOf, isFarEnd, isOpened } from '../../site/gaps'
 import { isPieceOfEnd, leadPieces, type LeadPiece } from '../../gear/leadPieces'
 import { feedersOf } from '../../site/liveningTraits'
 import { gearTypeOf, effectiveParameters, numberOf, requireItem } from '../../site/questions'
@@ -192,7 +192,10 @@ function clampOf(site: Site, clamp: Clamp): FittedLead['clamps'][number] {
 
 /** @throws on a thing that no clamp can go on: actions refuse those. */
 export function nodeOfThing(site: Site, thing: ThingId): string {
-  const node = findNodeOfPlace(site.scenario, isOpened(site, conductorOf(thing)) ? thing : conductorOf(thing))
+  const node = findNodeOfPlace(
+    site.scenario,
+    isFarEnd(thing) && !isOpened(site, conductorOf(thing)) ? conductorOf(thing) : thing,
+  )
   if (node !== undefined) return node
   const rod = site.rods.find((it) => it.item === thing || rodNode(it.item) === thing)
   invariant(rod, 'a thing that a clamp can be on', thing)

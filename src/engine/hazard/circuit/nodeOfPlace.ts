@@ -1,5 +1,6 @@
 /** The node of anything that belongs to the place, by the id that scenario and orders name it with. */
 import { findSectionNeutral } from '../../site/findSectionNeutral'
+import { isOnNextPole, withoutPole } from '../../site/nextPole'
 import { conductorOf, isFarEnd } from '../../site/gaps'
 import type { Scenario, ThingId } from '../../site/scenario'
 import { invariant } from '../../units/invariant'
@@ -7,9 +8,11 @@ import {
   armNode,
   bucketNode,
   conductorAtPole,
+  conductorNode,
   farEndNode,
   groundThingNode,
   metalNode,
+  nextArmNode,
   stayLowerNode,
   stayUpperNode,
   terminalNode,
@@ -29,6 +32,11 @@ export function findNodeOfPlace(scenario: Scenario, thing: ThingId): string | un
   if ([armNode, stayLowerNode, terminalNode, truckNode, bucketNode].includes(thing)) return thing
   if (scenario.conductors.some((it) => it.id === thing)) return conductorAtPole(thing)
   if (thing === neutral?.id) return conductorAtPole(thing)
+  if (isOnNextPole(thing)) {
+    const id = withoutPole(thing)
+    const isWire = findNodeOfPlace(scenario, id) === conductorAtPole(id)
+    return id === armNode ? nextArmNode : isWire ? conductorNode(id, 'next') : undefined
+  }
   const wire = conductorOf(thing)
   if (isFarEnd(thing) && findNodeOfPlace(scenario, wire) === conductorAtPole(wire)) return farEndNode(wire)
   if (thing === 'pole-earth' && neutral) return conductorAtPole(neutral.id)

@@ -2,6 +2,8 @@
 import type { ItemId, PersonId, Phase, ThingId } from '../../site/scenario'
 
 export const armNode = 'arm'
+/** Of the next pole of the line. */
+export const nextArmNode = 'arm@next'
 export const cageNode = 'cage'
 export const stayUpperNode = 'stay-upper'
 export const stayLowerNode = 'stay-lower'

@@ -2,14 +2,16 @@
  * The worked pole, by what it is made of. Concrete: its reinforcement is one node, the butt is that node's electrode; the
  * arm's bolt is the only metal way into it from the top, and a cast-in earth conductor where it has one. Steel: one node.
  * Wood: a ladder by length (poleWood.ts). A body, a step bolt or a piece of metalwork comes in through a resistance of
- * its own. A second leg is made like the first; the arm ties both.
+ * its own. A second leg is made like the first; the arm ties both. So is the next
+ * pole of the line, where there is one, by itself.
  */
 import { PI } from '../../math/portable'
 import type { Element } from '../../physics/network'
 import type { Electrode } from '../../physics/soil'
 import type { ConcretePole, Leg, Pole } from '../../site/pole'
+import { poleFoot } from '../../site/nextPole'
 import type { Scenario } from '../../site/scenario'
-import { armNode, cageNode, terminalNode } from './nodes'
+import { armNode, cageNode, nextArmNode, terminalNode } from './nodes'
 import { resistor } from './parts'
 import { buttNode, rungAt, spreadingInWood, woodLadder } from './poleWood'
 
@@ -25,13 +27,19 @@ export function pole(scenario: Scenario): readonly Element[] {
           resistor('pole-2/arm-bolt', armNode, poleNode(scenario, made.armHeight, 2), secondLeg.armFixing),
           ...legOf(scenario, 2),
         ]),
+    ...(scenario.nextPole === undefined
+      ? []
+      : [
+          resistor('pole-3/arm-bolt', nextArmNode, poleNode(scenario, made.armHeight, 3), made.armFixing),
+          ...legOf(scenario, 3),
+        ]),
   ]
 }
 
 function legOf(scenario: Scenario, leg: Leg): readonly Element[] {
   const { pole: made } = scenario
   if (made.kind === 'wood') return woodLadder(scenario, made, leg)
-  if (made.kind !== 'concrete' || made.integralEarth === undefined || leg === 2) return []
+  if (made.kind !== 'concrete' || made.integralEarth === undefined || leg !== 1) return []
   return [resistor('pole/terminal', terminalNode, cageNode, made.integralEarth.terminal)]
 }
 
@@ -48,7 +56,7 @@ export function poleFootNode({ pole: made }: Scenario, leg: Leg = 1): string {
 }
 
 function legName(node: string, leg: Leg): string {
-  return leg === 1 ? node : `${node}-2`
+  return leg === 1 ? node : `${node}-${leg}`
 }
 
 export function poleElectrodes(scenario: Scenario): readonly Electrode[] {
@@ -56,6 +64,7 @@ export function poleElectrodes(scenario: Scenario): readonly Electrode[] {
   return [
     buttOf(scenario.pole, poleFootNode(scenario), { x: 0, y: 0 }),
     ...(secondLeg ? [buttOf(scenario.pole, poleFootNode(scenario, 2), secondLeg.at)] : []),
+    ...(scenario.nextPole ? [buttOf(scenario.pole, poleFootNode(scenario, 3), poleFoot(scenario, 'next'))] : []),
   ]
 }
 

@@ -53,7 +53,7 @@ export function woodLadder(scenario: Scenario, made: WoodPole, leg: Leg): readon
   const name = legName(leg)
   const heights = rungs(scenario, made)
   return [
-    resistor(`${name}/${buttNode}`, rung(0, leg), leg === 1 ? buttNode : `${buttNode}-2`, ohm * intoGround),
+    resistor(`${name}/${buttNode}`, rung(0, leg), leg === 1 ? buttNode : `${buttNode}-${leg}`, ohm * intoGround),
     ...heights
       .slice(1)
       .map((height, i) =>
@@ -86,5 +86,5 @@ function rung(height: number, leg: Leg): string {
 }
 
 function legName(leg: Leg): string {
-  return leg === 1 ? 'wood' : 'wood-2'
+  return leg === 1 ? 'wood' : `wood-${leg}`
 }

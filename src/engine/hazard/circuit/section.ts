@@ -37,6 +37,7 @@ function sectionPlaces(scenario: Scenario): readonly SectionPlace[] {
   const places = [
     ...scenario.switches.map((it) => ({ name: it.id, along: it.along })),
     { name: 'pole', along: 0 },
+    ...(scenario.nextPole ? [{ name: 'next', along: scenario.nextPole.along }] : []),
     { name: 'crossing', along: scenario.section.crossingAlong },
     ...(scenario.parallels ?? []).flatMap(parallelPlaces),
     ...(scenario.transformers ?? []).map((it) => ({ name: it.id, along: it.along })),
