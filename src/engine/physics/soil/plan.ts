@@ -90,7 +90,6 @@ export function raysFrom(electrode: Electrode): readonly { readonly from: Ground
     const sideways = sidesOf(shape).flatMap(([from, to]) => {
       const axis = besideLine(from, to, 0, 0.5)
       const length = distanceBetween(from, to)
-      if (length === 0) return []
       const across = { x: -(to.y - from.y) / length, y: (to.x - from.x) / length }
       const back = { x: -across.x, y: -across.y }
       return axis.map((at, i) => ({ from: at, along: i % 2 === 0 ? across : back }))

@@ -35,6 +35,19 @@ describe('sizes and places', () => {
     for (const none of [0, -1]) expectRefused('concrete', { ...butt, encasementResistivity: none })
   })
 
+  it('an electrode has a radius, and its top is at the surface or below', () => {
+    for (const none of [0, -0.01, ...numberless]) {
+      expectRefused('radius', rod('a', 0, 2, none))
+      expectRefused('radius', { id: 'd', kind: 'disc', at: { x: 0, y: 0 }, radius: none })
+    }
+    expectTaken(rod('a', 0, 2, 0.008, 0))
+    for (const none of [-0.01, ...numberless]) {
+      expectRefused('top', rod('a', 0, 2, 0.008, none))
+      expectRefused('top', { id: 'd', kind: 'disc', at: { x: 0, y: 0 }, radius: 0.1, depth: none })
+    }
+    expectTaken({ id: 'd', kind: 'disc', at: { x: 0, y: 0 }, radius: 0.1, depth: 3 })
+  })
+
   it('a foot has a radius', () => {
     for (const none of [0, -0.08, ...numberless]) {
       expect(() => discSelf(evenSoil(100), none)).toThrow('radius')
@@ -54,6 +67,18 @@ describe('wires', () => {
   it('a side of two radii is one, less is not', () => {
     expectTaken(wire([0, 1], [0.2, 1]))
     expectRefused('sides', wire([0, 1], [0.19, 1]))
+  })
+
+  it('a side that only dives is as long as it dives', () => {
+    expectTaken(wire([0, 1], [0.13, 1.16]))
+    expectRefused('sides', wire([0, 1], [0.11, 1.15]))
+  })
+
+  it('closed it has three corners', () => {
+    const open = wire([0, 1], [2, 1]) as Extract<Electrode, { kind: 'wire' }>
+    expectTaken(open)
+    expectRefused('3 points', { ...open, isClosed: true })
+    expectTaken({ ...open, points: [...open.points, { x: 1, y: 2, depth: 1 }], isClosed: true })
   })
 
   it('buried by its radius, not less, but for one end', () => {
@@ -79,6 +104,11 @@ describe('together', () => {
     id: 'j',
     kind: 'joined',
     parts,
+  })
+
+  it('several joined are one at least', () => {
+    expectRefused('a part of j', joined())
+    expectTaken(joined(pad(0)))
   })
 
   it('two electrodes do not touch', () => {
