@@ -52,12 +52,16 @@ export function DepotPlace() {
         <button type='button' className='btn gap' onClick={() => goTo('figures')}>
           {say('depot.figures')}
         </button>
-        <button type='button' className='btn gap' disabled={isSealed} onClick={() => goTo('office')}>
-          {say('depot.office')}
-        </button>
       </section>
       <section className='stack scroll' tabIndex={0} aria-label={say('depot.scenarios')}>
-        <h2 className='sec'>{say('depot.scenarios')}</h2>
+        <h2 className='sec'>
+          {say('depot.scenarios')}
+          <span className='q'>
+            <button type='button' className='btn plain' disabled={isSealed} onClick={() => goTo('office')}>
+              {say('depot.office')}
+            </button>
+          </span>
+        </h2>
         <div role='radiogroup' aria-label={say('depot.scenarios')}>
           {shelf.map(({ id, words }) => (
             <Choice

@@ -20,16 +20,14 @@ export function Block({
       </>
     )
   return (
-    <fieldset className='officeblock' id={placeText(place)} tabIndex={-1}>
-      <legend>{label}</legend>
-      {(tools || says) && (
-        <div className='officetools'>
-          {says && <span className='note'>{says}</span>}
-          {tools}
-        </div>
-      )}
+    <div role='group' className='officeblock' id={placeText(place)} aria-label={label} tabIndex={-1}>
+      <div className='officetools'>
+        <b>{label}</b>
+        {says && <span className='note'>{says}</span>}
+        {tools}
+      </div>
       <Issues place={place} />
       {children}
-    </fieldset>
+    </div>
   )
 }

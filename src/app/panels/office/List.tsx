@@ -13,7 +13,7 @@ import { TakeOut } from './TakeOut'
 type ListNode = Extract<FormNode, { kind: 'list' }>
 
 export function List({ node, ...props }: FieldProps & { node: ListNode }) {
-  const { place, value, element } = props
+  const { place, value, element, tools } = props
   // One entry without brackets stays without them until there is a second.
   const isAlone = node.canStandAlone === true && !Array.isArray(value) && value !== undefined
   const entries: readonly unknown[] = isAlone ? [value] : Array.isArray(value) ? value : []
@@ -21,37 +21,58 @@ export function List({ node, ...props }: FieldProps & { node: ListNode }) {
     change(place, [...entries, entry])
     goTo([...place, entries.length])
   }
+  const addBlank = (): void => {
+    const blank = blankOf(node.item)
+    add(element !== undefined && isObject(blank) ? { ...blank, element } : blank)
+  }
   const isShown = (it: unknown): boolean => element === undefined || (isObject(it) && String(it.element) === element)
+  const adding = (
+    <button
+      type='button'
+      className={isAlone ? 'btn plain' : 'btn officeadd'}
+      aria-label={say('office.addTo', { name: props.label })}
+      onClick={addBlank}
+    >
+      {say('office.add')}
+    </button>
+  )
+  if (isAlone)
+    return (
+      <Alone
+        {...props}
+        node={node.item}
+        tools={
+          <>
+            {adding}
+            {tools}
+          </>
+        }
+      />
+    )
   return (
-    <Block {...props} place={isAlone ? [...place, 'list'] : place}>
+    <Block {...props}>
       {entries.map((it, i) =>
         isShown(it) ? (
           <ListEntry
             key={i}
-            place={isAlone ? place : [...place, i]}
+            place={[...place, i]}
             node={node.item}
             value={it}
             index={i}
-            count={isAlone ? 1 : entries.length}
+            count={entries.length}
             onCopy={() => add(it)}
           />
         ) : null,
       )}
-      {entries.length < node.most && (
-        <button
-          type='button'
-          className='btn officeadd'
-          aria-label={say('office.addTo', { name: props.label })}
-          onClick={() => {
-            const blank = blankOf(node.item)
-            add(element !== undefined && isObject(blank) ? { ...blank, element } : blank)
-          }}
-        >
-          {say('office.add')}
-        </button>
-      )}
+      {entries.length < node.most && adding}
     </Block>
   )
+}
+
+/** The only entry of a list: no list is seen around it. */
+function Alone(props: FieldProps) {
+  const { Field } = useBoard()
+  return <Field {...props} />
 }
 
 interface EntryProps {
@@ -69,17 +90,20 @@ function ListEntry(props: EntryProps) {
   const isSimple = !['group', 'oneOf', 'list'].includes(node.kind)
   const label = say('office.entry', { number: index + 1 })
   if (isSimple || (node.kind === 'oneOf' && !isObject(value)))
-    return <Field place={place} node={node} value={value} label={label} tools={<Tools {...props} name={label} />} />
+    return (
+      <div className='officeentries'>
+        <Field place={place} node={node} value={value} label={label} tools={<Tools {...props} name={label} />} />
+      </div>
+    )
   return <Folded {...props} />
 }
 
 function Folded(props: EntryProps) {
-  const { place, node, value, index, count } = props
+  const { place, node, value, index } = props
   const board = useBoard()
   const { Field } = board
   const id = placeText(place)
-  // A single entry needs no lid.
-  const isOpen = board.unfolded.has(id) || (count === 1 && place.length > 3)
+  const isOpen = board.unfolded.has(id)
   const name = entryName(value, index)
   const faults = issuesWithin(board, place)
   const isRule = place[1] === 'rules' && place.length === 3 && isObject(value)
@@ -105,7 +129,7 @@ function Folded(props: EntryProps) {
       {isOpen && (
         <div className='officeinside'>
           <div className='officetools'>
-            <Tools {...props} name={name} />
+            <Tools {...props} name={name} isFolded />
           </div>
           {isRule && <RuleSentences rule={value} />}
           <Field place={place} node={node} value={value} label={name} isBare />
@@ -115,7 +139,15 @@ function Folded(props: EntryProps) {
   )
 }
 
-function Tools({ place, index, count, name, onCopy, node }: EntryProps & { name: string }) {
+/** Of an entry of one line the ways up and down are arrows: the line is short. */
+function Tools({
+  place,
+  index,
+  count,
+  name,
+  onCopy,
+  isFolded,
+}: Omit<EntryProps, 'node'> & { name: string; isFolded?: boolean }) {
   return (
     <>
       {count > 1 && (
@@ -127,7 +159,7 @@ function Tools({ place, index, count, name, onCopy, node }: EntryProps & { name:
             disabled={index === 0}
             onClick={() => moveEntry(place, -1)}
           >
-            {say('office.up')}
+            {isFolded ? say('office.up') : '↑'}
           </button>
           <button
             type='button'
@@ -136,11 +168,11 @@ function Tools({ place, index, count, name, onCopy, node }: EntryProps & { name:
             disabled={index === count - 1}
             onClick={() => moveEntry(place, 1)}
           >
-            {say('office.down')}
+            {isFolded ? say('office.down') : '↓'}
           </button>
         </>
       )}
-      {['group', 'oneOf'].includes(node.kind) && (
+      {isFolded && (
         <button type='button' className='btn plain' onClick={onCopy}>
           {say('office.copy')}
         </button>
@@ -154,21 +186,24 @@ type KeyedNode = Extract<FormNode, { kind: 'keyed' }>
 
 /** Fields whose names the file chooses. */
 export function Keyed({ node, ...props }: FieldProps & { node: KeyedNode; value: Readonly<Record<string, unknown>> }) {
-  const { Field } = useBoard()
+  const { Field, saidInRules } = useBoard()
   const { place, value } = props
+  const isOfWords = place[0] === 'words'
   const [key, setKey] = useState('')
   return (
     <Block {...props}>
-      {Object.entries(value).map(([name, held]) => (
-        <Field
-          key={name}
-          place={[...place, name]}
-          node={node.value}
-          value={held}
-          label={name}
-          tools={<TakeOut place={[...place, name]} name={name} />}
-        />
-      ))}
+      {Object.entries(value)
+        .filter(([name]) => !(isOfWords && saidInRules.has(name)))
+        .map(([name, held]) => (
+          <Field
+            key={name}
+            place={[...place, name]}
+            node={node.value}
+            value={held}
+            label={name}
+            tools={<TakeOut place={[...place, name]} name={name} />}
+          />
+        ))}
       <form
         className='addperson'
         onSubmit={(event) => {

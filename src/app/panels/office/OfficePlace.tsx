@@ -17,7 +17,7 @@ import { Group } from './Group'
 import { IssueList } from './IssueList'
 import { OfficeHead } from './OfficeHead'
 import { RunsTable } from './RunsTable'
-import { type Section, fixed, sectionsOf } from './sections'
+import { type Section, fixed, ruleSentences, sectionsOf } from './sections'
 import './office.css'
 
 export default function OfficePlace() {
@@ -41,11 +41,12 @@ function Sheet({ draft, settled, issues }: { draft: Draft; settled: Draft; issue
   const asked = useStore(officeStore, (office) => office.section)
   const byPlace = useMemo(() => groupByPlace(issues), [issues])
   const names = useMemo(() => new Map([...Object.entries(namesInPacks), ...draftNames(settled)]), [settled])
+  const saidInRules = useMemo(() => ruleSentences(settled), [settled])
   const sections = useMemo(() => sectionsOf(draft), [draft])
   const section = sections.find((it) => it.id === asked) ?? sections[0]!
   useGoal()
   return (
-    <BoardContext value={{ Field, issues: byPlace, unfolded, names }}>
+    <BoardContext value={{ Field, issues: byPlace, unfolded, names, saidInRules }}>
       <div className='cols officecols grow'>
         <Contents draft={draft} sections={sections} chosen={section.id} issues={issues} />
         <section className='scroll officeform' tabIndex={0} aria-label={say('office.form')} key={section.id}>
@@ -98,7 +99,7 @@ function useGoal(): void {
   useEffect(() => {
     if (goal === null) return
     const field = document.getElementById(goal) ?? nearestTo(goal)
-    const within = field?.matches('fieldset') ? field.querySelector<HTMLElement>('input, select, textarea') : null
+    const within = field?.matches('[role=group]') ? field.querySelector<HTMLElement>('input, select, textarea') : null
     const target = within ?? field
     target?.scrollIntoView({ block: 'center' })
     target?.focus({ preventScroll: true })

@@ -26,6 +26,8 @@ export interface Board {
   readonly unfolded: ReadonlySet<string>
   /** Lists of names that the page offers, by what they are names of. */
   readonly names: ReadonlyMap<string, readonly string[]>
+  /** Keys of words that are written in the rules that say them. */
+  readonly saidInRules: ReadonlySet<string>
 }
 
 export const BoardContext = createContext<Board | null>(null)

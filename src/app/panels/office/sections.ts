@@ -108,6 +108,9 @@ export const sentenceKeys = (rule: Readonly<Record<string, unknown>>): readonly 
   String(rule.reason ?? `${String(rule.id)}.reason`),
 ]
 
+export const ruleSentences = ({ kind, file }: Draft): ReadonlySet<string> =>
+  new Set(kind === 'pack' ? rulesOf(file).flatMap(sentenceKeys) : [])
+
 /** Under which heading a place is shown, and what has to be opened for it beside what it lies in. */
 export function findSection(draft: Draft, place: Place): { readonly section: string; readonly within: Place } {
   const [file, key, index] = place
