@@ -1,10 +1,11 @@
 /** Barrier tape and stakes (row 34). `length` metres of outline. */
-import { defect, harmlessMark } from './defect'
+import { commonPractice, defect, harmlessMark } from './defect'
 import type { GearType } from './gearType'
 
 export const barrierSet: GearType = {
   id: 'barrier-set',
   rows: [34],
+  passes: commonPractice,
   hands: 1,
   defects: [
     defect('barrier-set', 'look', 'short', { length: 25 }),

@@ -5,6 +5,7 @@ import type { GearType } from './gearType'
 export const blanket: GearType = {
   id: 'blanket',
   rows: [24],
+  passes: { source: '29 CFR 1910.137', sure: 'checked' },
   hands: 1,
   test: 'roll',
   defects: [

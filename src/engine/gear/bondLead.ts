@@ -2,12 +2,13 @@
  * Bonding lead from metalwork to the earthed conductor (row 7). `area` in mm² as printed, `length` in metres, `added`
  * ohm in the cable.
  */
-import { defect, endDefects, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, endDefects, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const bondLead: GearType = {
   id: 'bond-lead',
   rows: [7],
+  passes: commonPractice,
   hands: 1,
   ends: ['metal', 'line'],
   test: 'flex',

@@ -5,6 +5,7 @@ import type { GearType } from './gearType'
 export const boots: GearType = {
   id: 'boots',
   rows: [20],
+  passes: { source: 'EN 50321', sure: 'checked' },
   hands: 1,
   worn: 'feet',
   test: 'roll',

@@ -1,10 +1,11 @@
 /** Boom, bucket and lower controls of the truck, inspected where it stands (row 39). `liner` and `boom` ohm where they no longer insulate. */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const bucketBoom: GearType = {
   id: 'bucket-boom',
   rows: [39],
+  passes: commonPractice,
   hands: 2,
   test: 'try',
   defects: [

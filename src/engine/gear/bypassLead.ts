@@ -1,6 +1,6 @@
 /** By-pass lead across a gap in a conductor (row 41). `rated` ampere of load that it carries, `area` mm². */
 import { bondLead } from './bondLead'
-import { defect, endDefects, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, endDefects, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 const both = ['near', 'far']
@@ -8,6 +8,7 @@ const both = ['near', 'far']
 export const bypassLead: GearType = {
   id: 'bypass-lead',
   rows: [41],
+  passes: commonPractice,
   hands: 1,
   ends: both,
   test: 'flex',

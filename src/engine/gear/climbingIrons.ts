@@ -1,10 +1,11 @@
 /** Climbing irons for a wooden pole (row 30). `gaff` metres that stand out (at least 0.032 in use: common practice, no source). */
-import { defect, harmlessMark } from './defect'
+import { commonPractice, defect, harmlessMark } from './defect'
 import type { GearType } from './gearType'
 
 export const climbingIrons: GearType = {
   id: 'climbing-irons',
   rows: [30],
+  passes: commonPractice,
   hands: 1,
   worn: 'legs',
   test: 'gauge',

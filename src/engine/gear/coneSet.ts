@@ -1,10 +1,11 @@
 /** Cones and road lamps (row 35). */
-import { defect, harmlessMark } from './defect'
+import { commonPractice, defect, harmlessMark } from './defect'
 import type { GearType } from './gearType'
 
 export const coneSet: GearType = {
   id: 'cone-set',
   rows: [35],
+  passes: commonPractice,
   hands: 1,
   test: 'self-test',
   defects: [

@@ -1,5 +1,8 @@
 /** How a catalogue entry writes down what can be wrong with an item, and what only looks wrong. */
-import type { FoundBy, GearDefect } from './gearType'
+import type { FoundBy, GearDefect, PassSource } from './gearType'
+
+/** Of a criterion that the trade keeps and nobody wrote down. */
+export const commonPractice: PassSource = { source: 'common practice, no source', sure: 'practice' }
 
 type Changes = GearDefect['changes']
 

@@ -13,6 +13,7 @@ const clamps = ['1', '2', '3']
 export const earthLead: GearType = {
   id: 'earth-lead',
   rows: [1, 3, 5, 6],
+  passes: { source: 'ASTM F2249, method from a secondary page', sure: 'checked' },
   hands: 1,
   ends: ['earth', ...clamps],
   test: 'flex',

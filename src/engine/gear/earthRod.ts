@@ -1,10 +1,11 @@
 /** Driven earth rod with its clamp (rows 8 and 10): lengths and diameter in metres; `mark` is the depth to drive to. */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const earthRod: GearType = {
   id: 'earth-rod',
   rows: [8, 10],
+  passes: commonPractice,
   hands: 1,
   defects: [
     defect('earth-rod', 'look', 'bent', { straight: false }),

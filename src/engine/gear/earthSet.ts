@@ -1,5 +1,5 @@
 /** Three-lead earthing set: a down-lead and three tails, bolted to one boss (row 2). `hop` metres of a tail, `added` ohm at the boss. */
-import { defect, endDefects, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, endDefects, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 import { earthLead } from './earthLead'
 import { cableDefects, crimpDefects, earthClampDefects, screwClampDefects } from './leadDefects'
@@ -9,6 +9,7 @@ const clamps = ['1', '2', '3']
 export const earthSet: GearType = {
   id: 'earth-set',
   rows: [2],
+  passes: commonPractice,
   hands: 1,
   ends: ['earth', ...clamps],
   hub: 'boss',

@@ -1,10 +1,11 @@
 /** Instrument for earth resistance and for continuity (row 37). `reads` is what it shows over what is there. */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const earthTester: GearType = {
   id: 'earth-tester',
   rows: [37],
+  passes: commonPractice,
   hands: 1,
   test: 'self-test',
   defects: [

@@ -1,10 +1,11 @@
 /** First-aid kit with a defibrillator (row 44). */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const firstAidKit: GearType = {
   id: 'first-aid-kit',
   rows: [44],
+  passes: commonPractice,
   hands: 1,
   test: 'self-test',
   defects: [

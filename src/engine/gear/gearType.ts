@@ -20,6 +20,8 @@ export interface GearType {
   readonly id: string
   /** Numbers of the catalogue's table it stands for; none: material that is built in. */
   readonly rows: readonly number[]
+  /** What its pass criterion rests on; the criterion itself stands in src/text, `passes.` and its id. */
+  readonly passes: PassSource
   /** Hands it fills when held; 0: in a holster or round the neck. */
   readonly hands: 0 | 1 | 2
   /** Ends that clamp, in order along the lead. */
@@ -33,6 +35,12 @@ export interface GearType {
   readonly defects: readonly GearDefect[]
   /** Parameters of the elements it becomes and of its use, when sound; a label value of the same name wins. */
   readonly parameters: Readonly<Record<string, number | string | boolean>>
+}
+
+export interface PassSource {
+  readonly source: string
+  /** Checked against the text or a page that quotes it; from memory; or practice that nobody wrote down. */
+  readonly sure: 'checked' | 'memory' | 'practice'
 }
 
 /** One thing at each; what is worn over something else has a place of its own. */

@@ -1,10 +1,11 @@
 /** Handline and pulley (row 27), clipped to the harness on the way up. `workingLoad` kilograms. */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const handline: GearType = {
   id: 'handline',
   rows: [27],
+  passes: commonPractice,
   hands: 0,
   test: 'try',
   defects: [

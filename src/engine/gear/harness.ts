@@ -1,10 +1,11 @@
 /** Climbing harness with pole strap (row 29). */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const harness: GearType = {
   id: 'harness',
   rows: [29],
+  passes: commonPractice,
   hands: 0,
   worn: 'body',
   test: 'try',

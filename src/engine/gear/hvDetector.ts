@@ -8,6 +8,7 @@ import type { GearType } from './gearType'
 export const hvDetector: GearType = {
   id: 'hv-detector',
   rows: [13],
+  passes: { source: 'IEC 61243-1', sure: 'checked' },
   hands: 1,
   test: 'self-test',
   defects: [

@@ -1,10 +1,11 @@
 /** Proving unit for the detector (row 14). */
-import { defect, harmlessMark } from './defect'
+import { commonPractice, defect, harmlessMark } from './defect'
 import type { GearType } from './gearType'
 
 export const hvProvingUnit: GearType = {
   id: 'hv-proving-unit',
   rows: [14],
+  passes: commonPractice,
   hands: 0,
   test: 'self-test',
   defects: [

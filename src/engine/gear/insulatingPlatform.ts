@@ -5,6 +5,7 @@ import type { GearType } from './gearType'
 export const insulatingPlatform: GearType = {
   id: 'insulating-platform',
   rows: [25],
+  passes: { source: 'IEC 61111', sure: 'memory' },
   hands: 2,
   defects: [
     defect('insulating-platform', 'look', 'cut', { conducts: 5_000 }),

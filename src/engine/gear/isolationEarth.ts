@@ -1,10 +1,11 @@
 /** Three-lead earthing set for an isolation point (row 2). `area` in mm² as printed; `added` ohm in a leg. */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const isolationEarth: GearType = {
   id: 'isolation-earth',
   rows: [2],
+  passes: commonPractice,
   hands: 1,
   test: 'flex',
   defects: [

@@ -1,10 +1,11 @@
 /** Register, permit forms and the employer's rules in their folder (row 45). `edition` is printed on the forms. */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const jobPapers: GearType = {
   id: 'job-papers',
   rows: [45],
+  passes: commonPractice,
   hands: 0,
   defects: [
     labelDefect('old-edition', { edition: 'withdrawn' }),

@@ -1,10 +1,11 @@
 /** Hand lamp to see each blade and clamp by (row 43). */
-import { defect, harmlessMark } from './defect'
+import { commonPractice, defect, harmlessMark } from './defect'
 import type { GearType } from './gearType'
 
 export const lamp: GearType = {
   id: 'lamp',
   rows: [43],
+  passes: commonPractice,
   hands: 0,
   test: 'self-test',
   defects: [

@@ -1,10 +1,11 @@
 /** Leather over insulating gloves (row 18). `cuff` metres that it ends below the rubber's edge. */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const leatherProtectors: GearType = {
   id: 'leather-protectors',
   rows: [18],
+  passes: commonPractice,
   hands: 1,
   worn: 'over-hands',
   defects: [

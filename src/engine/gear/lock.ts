@@ -1,10 +1,11 @@
 /** Personal lock (row 32). */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const lock: GearType = {
   id: 'lock',
   rows: [32],
+  passes: commonPractice,
   hands: 0,
   test: 'try',
   defects: [

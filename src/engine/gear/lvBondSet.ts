@@ -1,5 +1,5 @@
 /** Bonds for all wires of an isolated low-voltage line: tails with a clamp each, joined in one bar; `n` goes on first (row 7). `hop` metres of a tail. */
-import { defect, endDefects, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, endDefects, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 import { bondLead } from './bondLead'
 
@@ -8,6 +8,7 @@ const tails = ['1', '2', '3', '4']
 export const lvBondSet: GearType = {
   id: 'lv-bond-set',
   rows: [7],
+  passes: commonPractice,
   hands: 1,
   ends: ['n', ...tails],
   hub: 'bar',

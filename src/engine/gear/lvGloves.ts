@@ -5,6 +5,7 @@ import type { GearType } from './gearType'
 export const lvGloves: GearType = {
   id: 'lv-gloves',
   rows: [17],
+  passes: { source: '29 CFR 1910.137; use voltage of IEC 60903', sure: 'checked' },
   hands: 1,
   worn: 'hands',
   test: 'air',

@@ -1,10 +1,11 @@
 /** Guard for one low-voltage wire (row 23), carried in the bag. `length` metres along the wire; `conducts` ohm when damaged. */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const lvGuard: GearType = {
   id: 'lv-guard',
   rows: [23],
+  passes: commonPractice,
   hands: 0,
   defects: [
     defect('lv-guard', 'look', 'cut', { conducts: 1_000 }),

@@ -1,10 +1,11 @@
 /** Proving unit for the low-voltage tester (row 16). */
-import { defect, harmlessMark } from './defect'
+import { commonPractice, defect, harmlessMark } from './defect'
 import type { GearType } from './gearType'
 
 export const lvProvingUnit: GearType = {
   id: 'lv-proving-unit',
   rows: [16],
+  passes: commonPractice,
   hands: 0,
   test: 'self-test',
   defects: [

@@ -5,6 +5,7 @@ import type { GearType } from './gearType'
 export const lvTester: GearType = {
   id: 'lv-tester',
   rows: [15],
+  passes: { source: 'IEC 61010, GS 38', sure: 'memory' },
   hands: 0,
   test: 'self-test',
   defects: [

@@ -8,6 +8,7 @@ import type { GearType } from './gearType'
 export const operatingStick: GearType = {
   id: 'operating-stick',
   rows: [11, 12],
+  passes: { source: 'US rule on live-line tools', sure: 'checked' },
   hands: 1,
   test: 'try',
   defects: [

@@ -1,10 +1,11 @@
 /** Mat bonded to the switch handle (row 26). */
-import { defect, harmlessMark } from './defect'
+import { commonPractice, defect, harmlessMark } from './defect'
 import type { GearType } from './gearType'
 
 export const operatorMat: GearType = {
   id: 'operator-mat',
   rows: [26],
+  passes: commonPractice,
   hands: 1,
   test: 'try',
   defects: [

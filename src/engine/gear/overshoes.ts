@@ -5,6 +5,7 @@ import type { GearType } from './gearType'
 export const overshoes: GearType = {
   id: 'overshoes',
   rows: [21],
+  passes: { source: 'ASTM F1116, F1117', sure: 'memory' },
   hands: 1,
   worn: 'over-feet',
   test: 'roll',

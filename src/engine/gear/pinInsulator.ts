@@ -1,10 +1,11 @@
 /** Pin insulator: the new one for the repair and the old one that comes down. No catalogue row: material, not safety gear. `voltage` phase to phase. */
-import { defect, harmlessMark } from './defect'
+import { commonPractice, defect, harmlessMark } from './defect'
 import type { GearType } from './gearType'
 
 export const pinInsulator: GearType = {
   id: 'pin-insulator',
   rows: [],
+  passes: commonPractice,
   hands: 0,
   defects: [
     defect('pin-insulator', 'look', 'chipped', { whole: false }),

@@ -1,10 +1,11 @@
 /** Insulating cover for the pole (row 22). `length` metres along the pole; `conducts` ohm of a cover that no longer insulates. */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const poleCover: GearType = {
   id: 'pole-cover',
   rows: [22],
+  passes: commonPractice,
   hands: 1,
   test: 'flex',
   defects: [

@@ -1,10 +1,11 @@
 /** Radio or telephone to the control room (row 36). */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const radio: GearType = {
   id: 'radio',
   rows: [36],
+  passes: commonPractice,
   hands: 0,
   test: 'call',
   defects: [

@@ -1,10 +1,11 @@
 /** Rescue rope and kit in a sealed bag (row 31). */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const rescueKit: GearType = {
   id: 'rescue-kit',
   rows: [31],
+  passes: commonPractice,
   hands: 1,
   defects: [
     defect('rescue-kit', 'look', 'item-missing', { complete: false }),

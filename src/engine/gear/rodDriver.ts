@@ -1,10 +1,11 @@
 /** Driver for earth rods (row 9). */
-import { defect, harmlessMark } from './defect'
+import { commonPractice, defect, harmlessMark } from './defect'
 import type { GearType } from './gearType'
 
 export const rodDriver: GearType = {
   id: 'rod-driver',
   rows: [9],
+  passes: commonPractice,
   hands: 1,
   defects: [
     defect('rod-driver', 'look', 'cracked-head', { headWhole: false }),

@@ -5,6 +5,7 @@ import type { GearType } from './gearType'
 export const sleeves: GearType = {
   id: 'sleeves',
   rows: [19],
+  passes: { source: '29 CFR 1910.137', sure: 'checked' },
   hands: 1,
   worn: 'arms',
   test: 'roll',

@@ -1,5 +1,5 @@
 /** Earthing lead whose conductor clamps snap on by a spring (row 4): one push seats them, and nothing tightens them. `rated` ampere that the clamps hold for a second. */
-import { endDefects, harmlessMark, labelDefect } from './defect'
+import { commonPractice, endDefects, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 import { earthLead } from './earthLead'
 import { cableDefects, crimpDefects, earthClampDefects } from './leadDefects'
@@ -9,6 +9,7 @@ const clamps = ['1', '2', '3']
 export const springLead: GearType = {
   id: 'spring-lead',
   rows: [4],
+  passes: commonPractice,
   hands: 1,
   ends: ['earth', ...clamps],
   test: 'flex',

@@ -1,10 +1,11 @@
 /** Tool bag with tool lanyards (row 28). */
-import { defect, harmlessMark } from './defect'
+import { commonPractice, defect, harmlessMark } from './defect'
 import type { GearType } from './gearType'
 
 export const toolBag: GearType = {
   id: 'tool-bag',
   rows: [28],
+  passes: commonPractice,
   hands: 0,
   test: 'try',
   defects: [

@@ -3,12 +3,13 @@
  * on.
  */
 import { bondLead } from './bondLead'
-import { defect, endDefects, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, endDefects, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const truckBondLead: GearType = {
   id: 'truck-bond-lead',
   rows: [40],
+  passes: commonPractice,
   hands: 1,
   ends: ['truck', 'earth'],
   test: 'flex',

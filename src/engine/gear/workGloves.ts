@@ -1,10 +1,11 @@
 /** Leather work gloves (row 18): no insulation is counted on. */
-import { defect, harmlessMark, labelDefect } from './defect'
+import { commonPractice, defect, harmlessMark, labelDefect } from './defect'
 import type { GearType } from './gearType'
 
 export const workGloves: GearType = {
   id: 'work-gloves',
   rows: [18],
+  passes: commonPractice,
   hands: 1,
   worn: 'hands',
   defects: [

@@ -11,6 +11,7 @@ import { leads } from './leads'
 import { livening } from './livening'
 import { mattered } from './mattered'
 import { netlist } from './netlist'
+import { passes } from './passes'
 import { refusals } from './refusals'
 import { scene } from './scene'
 import { worn } from './worn'
@@ -29,6 +30,7 @@ export const english = {
   ...livening,
   ...mattered,
   ...netlist,
+  ...passes,
   ...refusals,
   ...scene,
   ...tools,

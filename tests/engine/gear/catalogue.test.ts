@@ -1,6 +1,6 @@
 /** Contract of every entry of the gear catalogue, and the facts of the trade that it must hold. */
 import { describe, expect, it, test } from 'vitest'
-import { gearCatalogue, insulationClasses } from '../../../src/engine'
+import { gearCatalogue, insulationClasses, insulationRating } from '../../../src/engine'
 import { english } from '../../../src/text'
 
 const words: Readonly<Record<string, string>> = english
@@ -34,6 +34,15 @@ describe.each(types)('$id', (type) => {
     }
   })
 
+  it('passes by a criterion that stands in words, with what it rests on', () => {
+    const criterion = words[`passes.${type.id}`]
+    expect(criterion?.length).toBeGreaterThan(5)
+    // A figure of a standard is checked or from memory; what has no source says so.
+    const { source, sure } = type.passes
+    expect(sure === 'practice').toBe(source === 'common practice, no source')
+    if (sure !== 'practice') expect(source).toMatch(/IEC|EN |ASTM|CFR|GS 38|US rule/)
+  })
+
   it('is found by a test only when there is one', () => {
     const needsTest = type.defects.some((it) => it.foundBy === 'test')
     if (needsTest) expect(type.test).toBeDefined()
@@ -61,6 +70,20 @@ describe('the trade', () => {
       '1',
     ])
     expect(gearCatalogue.get('lv-gloves')?.parameters.class).toBe('0')
+  })
+
+  it('is tested as often and used up to as much as its criterion says', () => {
+    // 29 CFR 1910.137 table I-5: gloves six months; IEC 60903: class 0 up to 1 kV, class 2 up to 17 kV; EN 50321 boots as gloves.
+    for (const [type, item] of [
+      ['lv-gloves', 'glove'],
+      ['switching-gloves', 'glove'],
+      ['boots', 'boot'],
+    ] as const) {
+      const { maxUse, retestMonths } = insulationRating(item, gearCatalogue.get(type)!.parameters.class as '0')
+      expect(retestMonths, type).toBe(6)
+      expect(words[`passes.${type}`], type).toContain('six months')
+      expect(words[`passes.${type}`], type).toContain(`up to ${maxUse / 1000} kV`)
+    }
   })
 
   it('clamps the earth end of a lead first in its order of ends', () => {

@@ -1,5 +1,5 @@
 /** The item in the hands: its drawing, its label once it has been turned up, what looks and tests told, two equal buttons. */
-import type { Belief, Evidence, ItemBelief } from '../../../engine'
+import { type Belief, type Evidence, gearCatalogue, type ItemBelief } from '../../../engine'
 import { type Speaker, say, timeOfDay } from '../../../text'
 import { lettersOf } from '../site/lettersOf'
 import { chooseThing } from '../../stores/viewStore'
@@ -43,7 +43,10 @@ export function ItemSheet({ item, next, belief, speaker }: ItemSheetProps) {
         <Tag item={item} speaker={speaker} />
       </div>
       <div className='itemfoot'>
-        <Told item={item} belief={belief} speaker={speaker} />
+        <div className='stack'>
+          <Told item={item} belief={belief} speaker={speaker} />
+          {belief.sheet.purpose === 'practise' && <p className='note'>{criterionOf(item.type, speaker)}</p>}
+        </div>
         <div className='stack'>
           <p className='note'>{say('gear.date', { date: belief.sheet.date })}</p>
           {next && <p className='note'>{say('gear.next', { item: next.id })}</p>}
@@ -70,6 +73,19 @@ export function ItemSheet({ item, next, belief, speaker }: ItemSheetProps) {
 const seenOn = ({ evidence }: ItemBelief): readonly string[] => [
   ...new Set(evidence.flatMap((it) => findFinding(it) ?? [])),
 ]
+
+/** When it passes, and on what that rests: the same for the whole and the broken, so it gives nothing away. */
+function criterionOf(type: string, speaker: Speaker): string {
+  const passes = gearCatalogue.get(type)?.passes
+  const rests = passes?.sure === 'practice' ? 'passes.practice' : 'passes.source'
+  return say('passes.when', {
+    criterion: speaker.say(`passes.${type}`),
+    rests: speaker.say(rests, {
+      source: passes?.source ?? '',
+      sure: speaker.say(`passes.${passes?.sure ?? 'memory'}`),
+    }),
+  })
+}
 
 function Tag({ item, speaker }: { item: ItemBelief; speaker: Speaker }) {
   return (
