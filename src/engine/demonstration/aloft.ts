@@ -3,6 +3,7 @@ import { clampedOn, climbTo, item, isPoleWorkerUp, isUp, isWorn, kit, person, ta
 import { BrokenOff } from './brokenOff'
 import { seatTurns, standBack, toRope } from './ground'
 import type { Job } from './job'
+import { areBondsBelow, bondLowVoltage } from './lvBonds'
 import { conductorsOf, guardedWires, lowVoltageOf } from './things'
 
 export function climbToLowVoltage(job: Job): void {
@@ -33,6 +34,8 @@ export function guardLowVoltage(job: Job): void {
   guardedWires(job).forEach((on, i) => {
     if (bare.includes(on)) job.order(pw, 'fit-guard', { with: kit(job, `guard-${i}`), on })
   })
+  if (areBondsBelow(job)) sendUp(job, 'lv-bonds')
+  bondLowVoltage(job)
 }
 
 /** The ground worker ties on while the pole worker is still at the last thing. */

@@ -62,3 +62,15 @@ export function climbTo(job: Job, to: PoleStation): void {
   job.order(job.crew.pw, 'climb', { values: { to } })
   job.wait()
 }
+
+/** The operator, to a switch, a main switch or the truck. */
+export function goTo(job: Job, place: string): void {
+  const { so } = job.crew
+  const { place: at } = person(job, so)
+  const isThere =
+    at.kind === 'switch' ? at.id === place : place === 'truck' && at.kind === 'ground' && isAtTruck(job, at.at)
+  if (!isThere) job.order(so, 'walk', { on: place })
+}
+
+const isAtTruck = (job: Job, { x, y }: { readonly x: number; readonly y: number }): boolean =>
+  job.belief().truck.x === x && job.belief().truck.y === y

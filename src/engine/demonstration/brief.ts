@@ -4,7 +4,7 @@ import { groundPointOf } from '../site/questions'
 import type { Job } from './job'
 import { needsOf } from './needs'
 import { intended } from './rack'
-import { conductorsOf, isCovering, switchesOf } from './things'
+import { conductorsOf, isCovering, isEarthedByNeutral, switchesOf } from './things'
 
 export function brief(job: Job): void {
   const { crew, scenario, practice, layout } = job
@@ -79,8 +79,8 @@ function planOf(job: Job): readonly string[] {
   }
   const conductors = conductorsOf(job)
   return [
-    `drive-rod:${item('rod')}:ground`,
-    `clamp-earth-end:${item('lead')}:rod/${item('rod')}`,
+    ...(isEarthedByNeutral(job) ? [] : [`drive-rod:${item('rod')}:ground`]),
+    `clamp-earth-end:${item('lead')}:${isEarthedByNeutral(job) ? 'pole-earth' : `rod/${item('rod')}`}`,
     ...conductors.map((on) => `test:${item('detector')}:${on}`),
     ...conductors.map((on) => `clamp:${item('lead')}:${on}`),
     ...(isCovering(job) ? [`fit-cover:${item('cover')}:pole`] : []),

@@ -23,7 +23,7 @@ export function takeOut(job: Job, need: Need): void {
       return
     }
   }
-  throw new BrokenOff('no-sound-gear', need.name)
+  if (need.isOptional !== true) throw new BrokenOff('no-sound-gear', need.name)
 }
 
 const isSignedOut = (job: Job, id: ItemId): boolean =>

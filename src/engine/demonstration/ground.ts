@@ -1,6 +1,7 @@
 /** Signs, rescue, boots, barrier, rod and earth end. */
 import { isWorn, item, kit, takeOff, walkTo, wear } from './ask'
 import type { Job } from './job'
+import { isEarthedByNeutral } from './things'
 
 /** Full turns of the screw that seat a clamp (common practice, no source); a tug tells whether it holds. */
 export const seatTurns = 6
@@ -13,7 +14,7 @@ export function prepareGround(job: Job): void {
   wear(job, pw, kit(job, 'harness'))
   job.wait()
   wear(job, gw, kit(job, 'ground-gloves'))
-  once(job, gw, 'locate-services', { values: { at: job.layout.rod } })
+  if (!isEarthedByNeutral(job)) once(job, gw, 'locate-services', { values: { at: job.layout.rod } })
   setBarrier(job)
   job.wait()
 }
@@ -30,15 +31,17 @@ function setBarrier(job: Job): void {
 /** The rod goes in, the lead's own end on it, before anything of the lead goes up. */
 export function earthEnd(job: Job): void {
   const { gw } = job.crew
-  const [rod, lead] = [kit(job, 'rod'), kit(job, 'lead')]
-  const isIn = job.belief().rods.some((it) => it.item === rod)
+  const lead = kit(job, 'lead')
+  const rod = isEarthedByNeutral(job) ? undefined : kit(job, 'rod')
+  const isIn = rod === undefined || job.belief().rods.some((it) => it.item === rod)
   const isOn = job.belief().clamps.some((it) => it.lead === lead && it.end === 'earth')
   const isLaid = job.belief().written[`route:${lead}`] !== undefined
   if (!isIn || !isOn || !isLaid) walkTo(job, gw, job.layout.rod)
   if (!isIn) {
     job.order(gw, 'drive-rod', { with: rod, values: { at: job.layout.rod, depth: depthOf(job) } })
   }
-  if (!isOn) job.order(gw, 'clamp-earth-end', { with: lead, on: `rod/${rod}`, values: { turns: seatTurns } })
+  const on = rod === undefined ? 'pole-earth' : `rod/${rod}`
+  if (!isOn) job.order(gw, 'clamp-earth-end', { with: lead, on, values: { turns: seatTurns } })
   if (!isLaid) job.order(gw, 'lay-lead', { with: lead, values: { route: 'clear-of-lv' } })
   standBack(job)
 }
@@ -56,9 +59,13 @@ export function toRope(job: Job): void {
   job.wait(job.crew.gw)
 }
 
-/** Lead off the rod, rod out of the ground. */
+/** Leads off their earth, rods out of the ground. */
 export function pullRods(job: Job): void {
   const { gw } = job.crew
+  for (const { lead, on } of job.belief().clamps.filter((it) => it.end === 'earth' && it.on === 'pole-earth')) {
+    walkTo(job, gw, job.layout.rod)
+    job.order(gw, 'unclamp-earth-end', { with: lead, on })
+  }
   for (const { item: rod } of job.belief().rods) {
     walkTo(job, gw, job.layout.rod)
     for (const { lead } of job.belief().clamps.filter((it) => it.on === `rod/${rod}`)) {

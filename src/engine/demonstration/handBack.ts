@@ -5,7 +5,18 @@ import { switchBack, undress } from './isolation'
 import type { Job } from './job'
 
 /** Still in use until the permit is back. */
-const late = ['barrier-set', 'boots', 'isolation-earth', 'lock', 'operator-mat', 'sign-set', 'switching-gloves', 'tag']
+const late = [
+  'barrier-set',
+  'boots',
+  'cabinet-key',
+  'carrier-bag',
+  'isolation-earth',
+  'lock',
+  'operator-mat',
+  'sign-set',
+  'switching-gloves',
+  'tag',
+]
 
 export function handBack(job: Job, suspects: readonly string[]): void {
   const { pic } = job.crew

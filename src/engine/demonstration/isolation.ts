@@ -1,14 +1,16 @@
 /** Switching by steps, blades looked at, locks and tags, earths at the switch where the pack wants them, the permit. */
 import type { ScenarioSwitch } from '../site/scenario'
-import { isHeld, kit, person, take, takeOff, wear } from './ask'
+import { goTo, isHeld, kit, person, take, takeOff, wear } from './ask'
 import { BrokenOff } from './brokenOff'
 import type { Job } from './job'
+import { isolateLowVoltage, restoreLowVoltage } from './lowVoltage'
 import { bladesOf, switchesOf } from './things'
 
 export function isolate(job: Job): void {
   const { so } = job.crew
   carry(job)
   for (const device of switchesOf(job)) isolateAt(job, device)
+  isolateLowVoltage(job)
   goTo(job, 'truck')
   job.order(so, 'report-isolated')
   job.wait()
@@ -102,17 +104,6 @@ function lookAtBlades(job: Job, device: ScenarioSwitch): void {
   if (shut !== undefined && job.heeds('blade', shut)) throw new BrokenOff('blade-closed', shut)
 }
 
-export function goTo(job: Job, place: string): void {
-  const { so } = job.crew
-  const { place: at } = person(job, so)
-  const isThere =
-    at.kind === 'switch' ? at.id === place : place === 'truck' && at.kind === 'ground' && isAtTruck(job, at.at)
-  if (!isThere) job.order(so, 'walk', { on: place })
-}
-
-const isAtTruck = (job: Job, { x, y }: { readonly x: number; readonly y: number }): boolean =>
-  job.belief().truck.x === x && job.belief().truck.y === y
-
 function stepOffMat(job: Job): void {
   if (person(job, job.crew.so).onMat) job.order(job.crew.so, 'step-off-mat')
 }
@@ -131,6 +122,7 @@ function matAside(job: Job, work: () => void): void {
 export function switchBack(job: Job): void {
   for (const device of [...switchesOf(job)].reverse()) restore(job, device)
   goTo(job, 'truck')
+  restoreLowVoltage(job)
 }
 
 function restore(job: Job, device: ScenarioSwitch): void {

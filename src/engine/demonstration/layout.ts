@@ -4,6 +4,7 @@
  * distances where nothing else is said are common practice, no source.
  */
 import { distance, type GroundPoint } from '../site/place'
+import { findSectionNeutral } from '../site/findSectionNeutral'
 import { placeSheet } from '../site/placeSheet'
 import type { Site } from '../site/site'
 import { isGroundTaken, isTruckPlaceTaken } from '../site/takenGround'
@@ -11,6 +12,7 @@ import type { Practice } from './practice'
 
 export interface Layout {
   readonly truck: GroundPoint
+  /** Where the earth end of the lead goes: a rod to come, or the neutral's own earth at the pole. */
   readonly rod: GroundPoint
   /** Whatever lets current into the ground: pole, anchor, the rod to come. */
   readonly electrodes: readonly GroundPoint[]
@@ -35,7 +37,8 @@ const rodRoom = 3
 
 export function layOut(site: Site, practice: Practice): Layout {
   const truck = findTruckPlace(site, practice)
-  const rod = findRodPlace(site, practice, truck) ?? rodPlace
+  const neutral = practice.isNeutralFirst ? findSectionNeutral(site.scenario) : undefined
+  const rod = neutral?.poleEarth.at ?? findRodPlace(site, practice, truck) ?? rodPlace
   const electrodes = [...electrodesOf(site), rod]
   const outline = outlineAround(electrodes, practice.barrier)
   const side = { x: Math.sign(truck.x), y: Math.sign(truck.y) }

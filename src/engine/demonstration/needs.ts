@@ -6,8 +6,10 @@ import { isEarthLead } from '../gear/earthLeads'
 import type { ItemId, PersonId } from '../site/scenario'
 import { isBondFit, isCoverFit, isDetectorFit, isLeadFit, isStickFit, printedNumber } from './fits'
 import type { Job } from './job'
+import { baggedBelow, belowOf, keysOf } from './lowVoltage'
+import { hasLvBonds } from './lvBonds'
 import type { Printed } from './rack'
-import { guardedWires, isCovering, switchesOf } from './things'
+import { guardedWires, isCovering, isEarthedByNeutral, switchesOf } from './things'
 
 export interface Need {
   readonly name: string
@@ -18,6 +20,8 @@ export interface Need {
   readonly suits?: (printed: Printed, id: ItemId) => boolean
   /** The lower the rather; left out: as they come. */
   readonly rank?: (printed: Printed) => number
+  /** The job goes on without it. */
+  readonly isOptional?: boolean
 }
 
 const isType =
@@ -51,6 +55,7 @@ function poleWorkersNeeds(job: Job): readonly Need[] {
     { ...any('detector', 'hv-detector'), suits: (it) => isDetectorFit(job, it) },
     any('hv-proving-unit'),
     ...(hasWires ? [any('lv-tester'), any('lv-proving-unit')] : []),
+    ...(hasLvBonds(job) ? [any('lv-bonds', 'lv-bond-set')] : []),
     any('rubber-gloves', 'lv-gloves'),
     any('leather-gloves', 'work-gloves'),
     ...(isCovering(job) ? [{ ...any('cover', 'pole-cover'), suits: (it: Printed) => isCoverFit(job, it) }] : []),
@@ -65,9 +70,9 @@ function poleWorkersNeeds(job: Job): readonly Need[] {
 function groundWorkersNeeds(job: Job): readonly Need[] {
   const { crew, practice } = job
   const any = (name: string, type = name): Need => need(crew.gw, name, type)
+  const isRodFit = (it: Printed): boolean => printedNumber(it, 'length') >= practice.rodDepth + 0.1
   return [
-    { ...any('rod', 'earth-rod'), suits: (it) => printedNumber(it, 'length') >= practice.rodDepth + 0.1 },
-    any('rod-driver'),
+    ...(isEarthedByNeutral(job) ? [] : [{ ...any('rod', 'earth-rod'), suits: isRodFit }, any('rod-driver')]),
     any('ground-gloves', 'work-gloves'),
     any('barrier-set'),
     any('sign-set'),
@@ -89,6 +94,28 @@ function operatorsNeeds(job: Job): readonly Need[] {
     need(crew.so, 'operator-mat'),
     need(crew.so, 'switching-gloves'),
     ...earthed.map((_, i) => need(crew.so, `isolation-earth-${i}`, 'isolation-earth')),
+    ...lowVoltageNeeds(job),
+  ]
+}
+
+/**
+ * For each main switch below the line a lock and a tag, and its cabinet's key; for each cut-out a tag and a bag. As they are
+ * taken.
+ */
+function lowVoltageNeeds(job: Job): readonly Need[] {
+  const { so } = job.crew
+  const orNot = (name: string, type: string): Need => ({ ...need(so, name, type), isOptional: true })
+  const locked = (id: string): readonly Need[] => [orNot(`lock-${id}`, 'lock'), orNot(`tag-${id}`, 'tag')]
+  const { owners, cabinets, transformers } = belowOf(job)
+  return [
+    ...owners.flatMap(locked),
+    ...keysOf(job).map((key) => ({
+      ...need(so, `key-${key}`, 'cabinet-key'),
+      suits: (_: Printed, id: ItemId) => id === key,
+    })),
+    ...cabinets.flatMap(locked),
+    ...transformers.map((id) => orNot(`tag-${id}`, 'tag')),
+    ...baggedBelow(job).map((id) => orNot(`bag-${id}`, 'carrier-bag')),
   ]
 }
 

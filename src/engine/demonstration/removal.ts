@@ -4,6 +4,7 @@ import { changeGloves } from './aloft'
 import { bondOff, isAbove } from './bond'
 import { gatherGround, standBack, toRope } from './ground'
 import type { Job } from './job'
+import { unbondLowVoltage } from './lvBonds'
 import { conductorsOf, guardedWires } from './things'
 import { tieIn } from './work'
 
@@ -13,6 +14,8 @@ export function takeDown(job: Job): void {
     uncoverPole(job)
     takeOffClamps(job)
     lowerAll(job, 'stick', 'detector', 'hv-proving-unit', 'brush')
+    unbondLowVoltage(job)
+    lowerAll(job, 'lv-bonds')
     takeOffGuards(job)
     comeDown(job)
   }

@@ -37,7 +37,9 @@ function lookAround(job: Job): void {
       if (job.practice.stickGloves === 'lv-gloves') changeGloves(job, 'rubber')
       proveDead(job)
     }
-    job.order(pw, 'look', { on: job.belief().cover ? 'cover' : 'pole-top' })
+    const { cover, paper } = job.belief()
+    if (cover) job.order(pw, 'look', { on: 'cover' })
+    else if (!paper.workDone) job.order(pw, 'look', { on: 'pole-top' })
     for (const { item } of job.belief().guards) job.order(pw, 'look', { on: item })
   }
   for (const who of [pic, pw, gw]) {

@@ -1,4 +1,5 @@
 /** What of the place a part of the job is about, in the order in which it is taken. */
+import { findSectionNeutral } from '../site/findSectionNeutral'
 import { mayConduct } from '../site/pole'
 import { phasesOf } from '../site/phasesOf'
 import type { ScenarioSwitch, ThingId } from '../site/scenario'
@@ -34,6 +35,10 @@ export function switchesOf({ scenario }: Job): readonly ScenarioSwitch[] {
 export function bladesOf({ scenario }: Job, { id }: ScenarioSwitch): readonly ThingId[] {
   return phasesOf(scenario.conductors).map((phase) => `${id}/${phase}`)
 }
+
+/** The pack earths by the neutral wire where the line has one: its earth at the pole takes the place of a rod. */
+export const isEarthedByNeutral = ({ scenario, practice }: Job): boolean =>
+  practice.isNeutralFirst && findSectionNeutral(scenario) !== undefined
 
 /** The pole leads current, and the pack wants it covered then. */
 export function isCovering({ scenario: { pole }, practice }: Job): boolean {

@@ -15,7 +15,7 @@ const isEarthing = (site: Site, clamp: Clamp): boolean =>
 /** A clamp of a lead that has another one on the neutral wire of the line. */
 function isOnNeutral(site: Site, clamp: Clamp): boolean {
   const neutral = findSectionNeutral(site.scenario)
-  return isLead(site, clamp) && neutral !== undefined && clampsOf(site, clamp.lead).some(({ on }) => on === neutral.id)
+  return isLead(site, clamp) && neutral !== undefined && clampsOf(site, clamp.lead).some(({ on }) => on === neutral.id || on === 'pole-earth')
 }
 
 function seatTurns(site: Site, clamp: Clamp): number {

@@ -1,0 +1,21 @@
+/** `npm run coverage -- [paragraphs|gear|defects|events|paths|rules …]`: the tables, and what nothing exercises. */
+import { coverageRows, type CoverageRow, type Kind } from './coverageRows'
+
+const wanted = process.argv.slice(2)
+const some = (names: readonly string[]): string =>
+  names.length > 3 ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more` : names.join(', ') || '–'
+
+for (const [kind, rows] of Object.entries(coverageRows()) as [Kind, readonly CoverageRow[]][]) {
+  if (wanted.length > 0 && !wanted.includes(kind)) continue
+  console.log(`\n${kind}`)
+  for (const it of rows) console.log(`  ${it.name} | ${some(it.by)} | ${some(it.scenarios)} | ${some(it.tests)}`)
+  const bare = (part: 'by' | 'scenarios' | 'tests'): readonly string[] =>
+    rows.filter((it) => it[part].length === 0).map(({ name }) => name)
+  console.log(`${kind}: ${rows.length}; nothing carries: ${list(bare('by'))}`)
+  console.log(`  in no scenario: ${list(bare('scenarios'))}`)
+  console.log(`  named by no test: ${list(bare('tests'))}`)
+}
+
+function list(names: readonly string[]): string {
+  return names.length === 0 ? 'none' : `${names.length} (${names.join(', ')})`
+}
