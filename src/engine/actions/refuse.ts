@@ -82,6 +82,7 @@ export const facts = [
   'strapped',
   'taken-already',
   'thing-missing',
+  'too-dark',
   'too-late',
   'unknown-action',
   'unknown-item',

@@ -3,7 +3,8 @@ import { requireGearType } from '../gear/catalogue'
 import type { ItemId } from '../site/scenario'
 import { BrokenOff } from './brokenOff'
 import type { Job } from './job'
-import { needsOf, type Need } from './needs'
+import type { Need } from './need'
+import { needsOf } from './needs'
 import { candidates, hasLabel } from './rack'
 
 export function takeOutGear(job: Job): void {

@@ -8,21 +8,8 @@ import { isBondFit, isCoverFit, isDetectorFit, isLeadFit, isStickFit, printedNum
 import type { Job } from './job'
 import { baggedBelow, belowOf, keysOf } from './lowVoltage'
 import { hasLvBonds } from './lvBonds'
-import type { Printed } from './rack'
+import type { Need, Printed } from './need'
 import { guardedWires, isCovering, isEarthedByNeutral, switchesOf } from './things'
-
-export interface Need {
-  readonly name: string
-  readonly isType: (type: string) => boolean
-  /** Who uses it, and so looks at it first. */
-  readonly who: PersonId
-  /** By what is printed large on it; left out: any will do. */
-  readonly suits?: (printed: Printed, id: ItemId) => boolean
-  /** The lower the rather; left out: as they come. */
-  readonly rank?: (printed: Printed) => number
-  /** The job goes on without it. */
-  readonly isOptional?: boolean
-}
 
 const isType =
   (wanted: string) =>

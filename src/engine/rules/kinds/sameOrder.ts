@@ -1,6 +1,7 @@
 /**
  * A list worked through in an order that is known: things booked in as they were booked out, feeders asked for as the
- * diagram lists them. Things that are not on the list are passed over; each person is asked by himself.
+ * diagram lists them. Things that are not on the list, and what is taken up again, are passed over; each person is asked by
+ * himself.
  */
 import type { Entry } from '../../timeline/timeline'
 import { namedSets } from '../language/each'
@@ -38,10 +39,7 @@ export const sameOrder: RuleKind = {
       .map((entry) => ({ entry, line: list.indexOf(partOf(view, entry, part) ?? '') }))
       .filter(({ line }) => line >= 0)
     return Object.keys(view.timeline.end.persons).flatMap((who) =>
-      findTurned(
-        lines.filter(({ entry }) => entry.order.who === who),
-        name === undefined ? makers : [],
-      ),
+      findTurned(firstOfEach(lines.filter(({ entry }) => entry.order.who === who)), name === undefined ? makers : []),
     )
   },
 }
@@ -51,6 +49,9 @@ interface Line {
   /** Place on the list. */
   readonly line: number
 }
+
+const firstOfEach = (lines: readonly Line[]): readonly Line[] =>
+  lines.filter(({ line }, i) => lines.findIndex((it) => it.line === line) === i)
 
 /** @param makers acts that made the list, line by line */
 function findTurned(lines: readonly Line[], makers: readonly Entry[]): readonly RawFinding[] {
