@@ -50,7 +50,7 @@ it('passes when nothing is changed', () => {
 })
 
 it('answers every change of a single act', { timeout: 600_000 }, () => {
-  const variants = listVariants(orders)
+  const variants = listVariants(orders, ['pic', 'so', 'gw', 'pw'])
   const unanswered = variants.filter((variant) => !isAnswered(variant))
   const strangers = unanswered.filter((variant) => !mayBeUnanswered.some(({ isMeant }) => isMeant(variant)))
   expect(strangers.map(({ edit, index, name }) => `${edit} ${index} ${name}`)).toEqual([])

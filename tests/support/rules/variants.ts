@@ -9,10 +9,9 @@ export interface Variant {
   readonly orders: readonly Order[]
 }
 
-/** Who is the other one of each. */
-const other: Readonly<Record<string, string>> = { pic: 'gw', gw: 'pic', pw: 'gw', so: 'pw' }
-
-export function listVariants(orders: readonly Order[]): readonly Variant[] {
+/** @param crew ids: somebody else is who stands before in it, of the first the last */
+export function listVariants(orders: readonly Order[], crew: readonly string[]): readonly Variant[] {
+  const otherOf = (who: string): string => crew.at(crew.indexOf(who) - 1) ?? who
   return orders.flatMap((order, index) => {
     const name = nameOf(order)
     const variants: Variant[] = [
@@ -22,7 +21,7 @@ export function listVariants(orders: readonly Order[]): readonly Variant[] {
         edit: 'by-other',
         index,
         name,
-        orders: orders.map((it, i) => (i === index ? { ...it, who: other[it.who] ?? 'pic' } : it)),
+        orders: orders.map((it, i) => (i === index ? { ...it, who: otherOf(it.who) } : it)),
       },
     ]
     const next = orders.findIndex((it, i) => i > index && it.who === order.who)

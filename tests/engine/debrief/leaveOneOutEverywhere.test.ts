@@ -1,0 +1,93 @@
+/**
+ * Every clean run of every scenario with one act left out, swapped, repeated or done by somebody else, as
+ * leaveOneOut.test.ts does it whole for the first one. Here a share, evenly over the run, shifted by the run's name so
+ * that the runs do not all try the same place: a new scenario costs seconds. Under the pack that asks for everything
+ * each change must be refused, found or felt. Under a pack that asks for less, and where the line came alive and the
+ * plan changed, whatever a critical rule needs may not be left out.
+ */
+import { describe, expect, it } from 'vitest'
+import { createSweepCache, judgeRun, type Order, type Pack, type Result } from '../../../src/engine'
+import { findFindings } from '../../../src/engine/rules/findFindings'
+import { ruleKinds } from '../../../src/engine/rules/kinds'
+import { bindEach, namedSets } from '../../../src/engine/rules/language/each'
+import { matchesAny } from '../../../src/engine/rules/language/pattern'
+import { readPatterns } from '../../../src/engine/rules/language/read'
+import { viewRun } from '../../../src/engine/rules/language/runView'
+import { cleanRuns, recorded, shippedPack } from '../../support/rules/recorded'
+import { replayer } from '../../support/rules/replay'
+import { listVariants } from '../../support/rules/variants'
+
+/** So many changes of each run, of so many of those that no rule finds the exposures are worked out again. */
+const tried = 120
+const swept = 10
+const asksForEverything = 'concrete-rod'
+
+/** What may be done otherwise without a word, with the reason that a line worker would give. */
+const harmless: readonly { readonly isMeant: (name: string) => boolean; readonly reason: string }[] = [
+  { isMeant: (name) => /mark-hazard/.test(name), reason: 'Hazards have no order among themselves.' },
+]
+
+const exposuresOf = (result: Result): string =>
+  JSON.stringify(result.sweep.map(({ person, path, exposure, ratios }) => ({ person, path, exposure, ratios })))
+
+describe.each(cleanRuns().map(({ slug, name }) => [`${slug}/${name}`, slug, name] as const))('%s', (id, slug, name) => {
+  const { scenario, orders, pack: packId } = recorded(name, slug)
+  const pack = shippedPack(packId)
+
+  it('is clean, and no change of it goes unanswered', { timeout: 300_000 }, () => {
+    const again = replayer(scenario, orders)
+    const cache = createSweepCache()
+    const timeline = again.run(orders)
+    expect(findFindings(timeline, pack).map(({ rule, at }) => `${rule} ${at}`)).toEqual([])
+    const crew = scenario.crew.map((it) => it.id)
+    const isWhole = packId === asksForEverything && timeline.struck === null
+    const variants = share(isWhole ? listVariants(orders, crew) : neededOf(timeline, pack), id)
+    expect(variants.length).toBeGreaterThan(isWhole ? 100 : 15)
+    const silent = variants.filter((variant) => {
+      const edited = again.runUnrefused(variant.orders)
+      return edited !== undefined && findFindings(edited, pack).length === 0
+    })
+    const open = silent.filter((variant) => !harmless.some(({ isMeant }) => isMeant(variant.name)))
+    const result = judgeRun(timeline, pack, { sweep: true, cache })
+    expect([result.outcome, timeline.end.paper.closed]).toEqual(['pass', true])
+    const clean = exposuresOf(result)
+    const unanswered = open.slice(0, swept).filter((variant) => {
+      return exposuresOf(judgeRun(again.run(variant.orders), pack, { sweep: true, cache })) === clean
+    })
+    expect(unanswered.map((it) => `${'edit' in it ? String(it.edit) : 'drop'} ${it.name}`)).toEqual([])
+    expect(open.length).toBeLessThanOrEqual(swept)
+  })
+})
+
+/** Evenly spread, beginning where the name says. */
+function share<T>(all: readonly T[], name: string): readonly T[] {
+  const step = Math.max(1, Math.floor(all.length / tried))
+  const from = [...name].reduce((sum, letter) => sum + letter.charCodeAt(0), 0) % step
+  return all.filter((_, i) => i % step === from)
+}
+
+interface Omission {
+  readonly name: string
+  readonly orders: readonly Order[]
+}
+
+/** Each act that a critical rule needs, left out, where no other act of the run is the same. */
+function neededOf(timeline: Parameters<typeof viewRun>[0], pack: Pack): readonly Omission[] {
+  const view = viewRun(timeline, pack)
+  const needs = pack.rules
+    .filter(({ severity, kind, parameters }) => {
+      return severity === 'critical' && ruleKinds.get(kind)?.wanted === 'need' && parameters['within'] === undefined
+    })
+    .flatMap(({ parameters }) => {
+      const members = namedSets.get(String(parameters['forEach']))?.members(timeline.scenario) ?? ['']
+      return members.flatMap((member) => readPatterns(bindEach(parameters, member), 'need'))
+    })
+  const needed = view.done.filter((entry) => matchesAny(view, needs, entry))
+  const nameOf = ({ order }: (typeof needed)[number]): string => `${order.who} ${order.do} ${order.on ?? ''}`.trim()
+  return needed
+    .filter((entry) => needed.filter((other) => nameOf(other) === nameOf(entry)).length === 1)
+    .map((entry) => ({
+      name: nameOf(entry),
+      orders: timeline.entries.filter((it) => it !== entry).map(({ order }) => order),
+    }))
+}
