@@ -95,3 +95,20 @@ export const recloseLeftOn = (): Conduct => leavingOut((intent) => intent.do ===
 
 /** No barrier at all. */
 export const noBarrier = (): Conduct => leavingOut((intent) => ['set-barrier', 'take-in-barrier'].includes(intent.do))
+
+/** Another item is taken to the work than the one that was looked at and passed. @param need its name in the kit */
+export function exchanging(need: string, item: string): Conduct {
+  let passed: string | undefined
+  let isOut = false
+  return {
+    deviate: (intent, job) => {
+      passed ??= job.kit.get(need)
+      const change = (id: string | undefined): string | undefined => (id === passed ? item : id)
+      if (passed === undefined || intent.do === 'book-in' || ![intent.with, intent.on].includes(passed)) return undefined
+      const [tool, on] = [change(intent.with), change(intent.on)]
+      const first = isOut ? [] : [{ who: job.crew.gw, do: 'book-out', on: item }]
+      isOut = true
+      return [...first, { ...intent, ...(tool !== undefined && { with: tool }), ...(on !== undefined && { on }) }]
+    },
+  }
+}

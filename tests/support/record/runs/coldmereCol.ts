@@ -32,11 +32,11 @@ export const coldmereColRuns: readonly RecordedRun[] = [
     conduct: handOffLead,
   },
   {
-    name: 'b-unearthed',
+    name: 'c-unearthed',
     seed: 2,
     pack,
-    about: 'The conductor that is worked on is neither tested nor earthed.',
-    conduct: () => oneConductorLeft('conductor-b'),
+    about: 'Conductor C is neither tested nor earthed.',
+    conduct: () => oneConductorLeft('conductor-c'),
   },
   {
     name: 'hand-on-lead',

@@ -1,6 +1,5 @@
 /** The recorded runs of Highfell Crossing. Seeds with a fixed draw: 1 a stick with a carbon track, and the 33 kV crossing clashes at the first touch; 2 nothing. */
-import { reachingFor } from '../deviations'
-import { questionNotAsked, recloseLeftOn, unbonded } from '../mistakes'
+import { exchanging, questionNotAsked, recloseLeftOn, unbonded } from '../mistakes'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -34,10 +33,10 @@ export const highfellCrossingRuns: readonly RecordedRun[] = [
   },
   {
     name: 'thin-lead',
-    seed: 1,
+    seed: 2,
     pack,
-    about: 'The lead of 25 mm² is taken; 33 kV clashes with B under the hand.',
-    conduct: () => reachingFor('E-171'),
+    about: 'A lead of 25 mm² goes up instead of the large one that was passed.',
+    conduct: () => exchanging('lead', 'E-171'),
   },
   {
     name: 'unbonded',

@@ -4,6 +4,7 @@ import { bellweatherFarmRuns } from './bellweatherFarm'
 import { coldmereColRuns } from './coldmereCol'
 import { gannetrySpitRuns } from './gannetrySpit'
 import { highfellCrossingRuns } from './highfellCrossing'
+import { ironstoneParkRuns } from './ironstonePark'
 import { kestrelFlatRuns } from './kestrelFlat'
 import { larkmossCloseRuns } from './larkmossClose'
 import { marrowBendRuns } from './marrowBend'
@@ -17,6 +18,7 @@ export const runsOf: Readonly<Record<string, readonly RecordedRun[]>> = {
   'coldmere-col': coldmereColRuns,
   'gannetry-spit': gannetrySpitRuns,
   'highfell-crossing': highfellCrossingRuns,
+  'ironstone-park': ironstoneParkRuns,
   'kestrel-flat': kestrelFlatRuns,
   'larkmoss-close': larkmossCloseRuns,
   'marrow-bend': marrowBendRuns,
