@@ -80,6 +80,7 @@ import { callClear } from './ground/callClear'
 import { clampEarthEnd } from './ground/clampEarthEnd'
 import { driveRod } from './ground/driveRod'
 import { holdLead } from './ground/holdLead'
+import { measureEarth } from './ground/measureEarth'
 import { layLead } from './ground/layLead'
 import { pullRod } from './ground/pullRod'
 import { setBarrier } from './ground/setBarrier'
@@ -106,6 +107,7 @@ import { startAgain } from './response/startAgain'
 import { checkFromGround } from './work/checkFromGround'
 import { handOverCharge, reportCharge, walkJob } from './work/handOver'
 import { headCount } from './work/headCount'
+import { measureToEarths } from './work/measureToEarths'
 import { askWiderPermit, assessNextPole, declineNextPole } from './work/nextPole'
 import { confirmComplete, declareSafe, stopJob } from './work/papers'
 import { reportEarths } from './work/reportEarths'
@@ -171,7 +173,7 @@ const ground = [
 const handling = [haul, lower, prove, test, sayDead, judgeIndication, testPair, fitGuard, removeGuard, brush]
 const earthing = [clamp, clampByHand, unclamp, unclampByHand, tighten, tug]
 const bonding = [fitCover, removeCover, bondMetal, unbondMetal, bondLine, unbondLine, dressLeads]
-const extension = [assessNextPole, askWiderPermit, declineNextPole]
+const extension = [measureEarth, measureToEarths, assessNextPole, askWiderPermit, declineNextPole]
 const shift = [walkJob, handOverCharge, reportCharge]
 const truck = [setOutriggers, liftOutriggers, bondTruck, unbondTruck, tryLowerControls]
 const bucket = [enterBucket, moveBucket, stowBucket, leaveBucket]

@@ -3,6 +3,7 @@
  * Made from a file by src/files; nothing here is a default.
  */
 import type { CurveName, FuseLinkType, RelayReset } from '../physics/protection'
+import type { ContactValues } from './contactValues'
 import type { Skin } from '../physics/body'
 import type { Soil } from '../physics/soil'
 import type { GroundThing, Metalwork, Truck } from './groundThings'
@@ -11,6 +12,7 @@ import type { Livening } from './livening'
 import type { GroundPoint } from './place'
 import type { NextPole } from './nextPole'
 import type { Pole } from './pole'
+import type { Weather, WeatherChange } from './weather'
 
 export { phases, type ItemId, type PersonId, type Phase, type ThingId } from './ids'
 
@@ -262,6 +264,7 @@ export interface ScenarioSwitch {
   readonly motorSupply?: boolean
 }
 
+export type { ContactValues, SheetValues } from './contactValues'
 export type { Livening }
 
 /** A contact condition of the chain at which the visible livening strikes; engine/timeline/triggers names them. */
@@ -339,7 +342,11 @@ export interface Scenario {
   /** Job clock at the start, seconds after midnight, and the day as ISO date: due dates are compared with it. */
   readonly startsAt: number
   readonly date: string
-  readonly weather: { readonly wind: number; readonly rain: boolean; readonly thunder: boolean }
+  readonly weather: Weather
+  /** How it changes later, in order of time. */
+  readonly weatherChanges?: readonly WeatherChange[]
+  /** From when to when it is too dark to see a blade without a lamp, seconds after midnight. */
+  readonly dark?: { readonly from: number; readonly to: number }
   readonly soil: Soil
   readonly pole: Pole
   readonly conductors: readonly Conductor[]
@@ -406,32 +413,4 @@ export interface Misheard {
   readonly saidAs: string
   /** Control notices that it is read back wrong; unsaid: it does. */
   readonly corrects?: boolean
-}
-
-/** A sheet of insulation; its leakage is that of one contact, not of a whole soaked item. */
-export interface SheetValues {
-  readonly thickness: number
-  readonly permittivity: number
-  readonly leakage: number
-  /** Leakage in the rain; as dry when not said. */
-  readonly wetLeakage?: number
-}
-
-/** Areas and thicknesses of what touches, square metres and metres; leakages in ohm. */
-export interface ContactValues {
-  readonly area: { readonly thigh: number; readonly hand: number; readonly sole: number; readonly bootOnBolt: number }
-  readonly footRadius: number
-  readonly sole: SheetValues
-  readonly cover: SheetValues
-  readonly glove: SheetValues
-  readonly guard: SheetValues
-  /** Insulating stick from head to hand, ohm. */
-  readonly stickLeakage: number
-  /** The same in the rain; as dry when not said. */
-  readonly wetStickLeakage?: number
-  /** Layer without insulation (leather, wet), ohm. */
-  readonly leather: number
-  readonly clampGood: number
-  /** Ohm a metre of the handline, dry and wet; a perfect insulator when not said. */
-  readonly rope?: { readonly dry: number; readonly wet: number }
 }

@@ -7,6 +7,7 @@ import { actions } from '../actions/registry'
 import { checkOrder } from '../actions/checkOrder'
 import { refuse } from '../actions/refuse'
 import type { Order } from '../actions/action'
+import { heardWeather } from './heardWeather'
 import { bodiesAt } from '../site/bodies'
 import { startSite } from '../site/startSite'
 import type { Scenario } from '../site/scenario'
@@ -107,7 +108,7 @@ function passOneMoment(now: Folding, to: number): Folding {
   const events = isDue(now.events, open, acts) ? strikeNow(now.events, open, now.moments.length) : now.events
   const clock = nextChange(now, events, to)
   now.moments.push({ ...open, to: clock })
-  const passed: Folding = { ...now, clock, site: { ...now.site, time: clock }, events }
+  const passed: Folding = { ...now, clock, site: heardWeather({ ...now.site, time: clock }), events }
   return endActs(events.striking && events.striking.at < clock ? strikeEffects(passed, events.striking) : passed)
 }
 
@@ -117,8 +118,9 @@ function nextChange(now: Resume, events: Events, to: number): number {
   const fallback = findFallback(now.site)
   const isOpen = now.site.scenario.visible !== null && !events.struck && !events.prevented
   const due = isOpen && fallback !== undefined ? [fallback] : []
+  const turns = (now.site.scenario.weatherChanges ?? []).map(({ at }) => at)
   const effects = events.striking ? [events.striking.at + 1] : []
-  return Math.min(to, ...[...ends, ...due, ...effects].filter((second) => second > now.clock))
+  return Math.min(to, ...[...ends, ...due, ...turns, ...effects].filter((second) => second > now.clock))
 }
 
 function momentNow(now: Resume, to: number): Moment {

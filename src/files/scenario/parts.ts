@@ -32,6 +32,13 @@ import { phase } from './commonParts'
 import { rope } from './placeParts'
 import { fuses } from './protectionParts'
 
+export const weatherChange = shape({
+  at: seconds(1, 100_000),
+  wind: optional(metresPerSecond(0, 60)),
+  rain: optional(boolean()),
+  thunder: optional(boolean()),
+})
+
 export const weather = shape({ wind: metresPerSecond(0, 60), rain: boolean(), thunder: boolean() })
 
 export const soil = shape({

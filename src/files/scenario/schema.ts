@@ -55,6 +55,8 @@ const file = shape({
   startsAt: seconds(0, 86_399),
   date: date(),
   weather: part.weather,
+  weatherChanges: optional(list(part.weatherChange, 0, 20)),
+  dark: optional(shape({ from: seconds(0, 86_400), to: seconds(0, 86_400) })),
   soil: part.soil,
   pole: place.pole,
   metalwork: optional(list(place.metalwork, 0, 30)),

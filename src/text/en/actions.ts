@@ -57,6 +57,8 @@ const names = {
   'action.mark-hazard': 'Mark as a hazard',
   'action.match-pole': 'Read the pole number',
   'action.move-bucket': 'Move the bucket',
+  'action.measure-earth': 'Measure the earth',
+  'action.measure-to-earths': 'Measure how far the earths are',
   'action.open-jumper': 'Open the jumper',
   'action.open-main': 'Open main switch',
   'action.open-switch': 'Open switch',
@@ -273,6 +275,8 @@ const perceived = {
   'see.job':
     'Clamps {clamps:whole}, rods {rods:whole}, covers {covers:whole}, guards {guards:whole}; on the register, out: {out:whole}',
   'see.signed': 'Signed on: {signed:whole} of {crew:whole}',
+  'see.earths-away': 'The nearest earthed place of the line is {metres:m} away',
+  'see.no-earths': 'No conductor is earthed anywhere here',
   'see.jumper-closed': 'The jumper is on',
   'see.jumper-open': 'The jumper is off: two ends, a gap between them',
   'see.main-closed': 'Main switch closed',
@@ -291,8 +295,11 @@ const perceived = {
   'see.wire-guarded': 'A guard is on the wire',
   'test.indicates': 'It lights and sounds',
   'test.over-range': 'Over range',
+  'test.reads-ohm': 'It reads {ohm:ohm} to {against:thing}',
   'test.reads': 'It reads {volts:V}',
   'test.silent': 'It stays silent',
+  'weather.rain-begins': 'It begins to rain',
+  'weather.thunder-heard': 'Thunder, a way off',
   'weather.read': 'Wind {wind:whole} m/s; {rain:choice}; {thunder:choice}',
 } as const satisfies Words
 
@@ -349,6 +356,7 @@ const choices = {
   'thing.far-end': '{of:thing}, far end',
   'thing.charge': 'Who is in charge',
   'thing.at-next-pole': '{of:thing}, next pole',
+  'thing.far-earth': 'earth far away',
   'thing.next-pole': 'Next pole',
   'thing.bucket': 'Bucket',
   'thing.pole-earth': 'Earth of the neutral at the pole',

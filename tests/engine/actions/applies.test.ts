@@ -5,6 +5,7 @@
 import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, done, type Said } from '../../support/cleanStages'
+import { fieldCases } from './fieldCases'
 import { gapCases } from './gapCases'
 import { nextPoleCases } from './nextPoleCases'
 import { shiftCases } from './shiftCases'
@@ -440,6 +441,7 @@ const cases: readonly Case[] = [
   ...truckCases,
   ...shiftCases,
   ...nextPoleCases,
+  ...fieldCases,
   ...gearCases,
   ...isolationCases,
   ...peopleCases,

@@ -5,6 +5,7 @@
 import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, refused, type Said } from '../../support/cleanStages'
+import { fieldRefusals } from './fieldCases'
 import { gapRefusals } from './gapCases'
 import { nextPoleRefusals } from './nextPoleCases'
 import { shiftRefusals } from './shiftCases'
@@ -163,6 +164,7 @@ const cases: readonly Case[] = [
   ...truckRefusals,
   ...shiftRefusals,
   ...nextPoleRefusals,
+  ...fieldRefusals,
   ...gearRefusals,
   ...isolationRefusals,
   ...peopleRefusals,

@@ -1,4 +1,5 @@
 /** Reads the weather, now and again during the job. */
+import { weatherAt } from '../../site/weather'
 import type { Action } from '../action'
 import { mark, perceive } from '../changes'
 import { always } from '../refuse'
@@ -10,7 +11,7 @@ export const readWeather: Action = {
   check: always,
   takes: () => 20,
   apply: (site, order) => {
-    const { wind, rain, thunder } = site.scenario.weather
+    const { wind, rain, thunder } = weatherAt(site)
     const values = { wind, rain: rain ? 'rain' : 'no-rain', thunder: thunder ? 'thunder' : 'no-thunder' }
     return perceive(mark(site, 'weather-read'), order.who, { of: 'weather', by: 'read', says: 'weather.read', values })
   },

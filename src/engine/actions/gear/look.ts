@@ -3,9 +3,11 @@ import { conductorOf, isFarEnd, isOpened } from '../../site/gaps'
 import { traitsOf } from '../../site/liveningTraits'
 import { distance } from '../../site/place'
 import {
+  carriedOf,
   evidenceOf,
   findItem,
   findSwitch,
+  gearOf,
   groundPointOf,
   isAloft,
   requireItem,
@@ -14,6 +16,7 @@ import {
 } from '../../site/questions'
 import type { ItemId, PersonId, Phase, ThingId } from '../../site/scenario'
 import type { Site } from '../../site/site'
+import { isDark } from '../../site/weather'
 import type { Action, Order, Refusal } from '../action'
 import { mark, perceive, type Perceived } from '../changes'
 import { isAtHand, switchOf } from '../conditions'
@@ -64,11 +67,19 @@ function thingRefusal(site: Site, order: Order, thing: ThingId): Refusal | undef
     ? place.kind === 'switch' && place.id === switchOf(thing)
     : place.kind !== 'switch' && distance(groundPointOf(site, order.who), { x: 0, y: 0 }) <= sight
   if (!isThere) return refuse(order, 'not-in-sight')
+  if (isSwitch && thing !== switchOf(thing) && isDark(site) && !hasLamp(site, order.who))
+    return refuse(order, 'too-dark')
   if (thing === 'cover' && !site.cover) return refuse(order, 'thing-missing')
   if (thing === 'barrier' && !site.barrier) return refuse(order, 'thing-missing')
   if (thing.startsWith('rod/') && !site.rods.some((rod) => `rod/${rod.item}` === thing))
     return refuse(order, 'thing-missing')
   return undefined
+}
+
+/** Carried, and it gives light. */
+function hasLamp(site: Site, who: PersonId): boolean {
+  const lamp = carriedOf(site, who, 'lamp')
+  return lamp !== undefined && gearOf(site, lamp).is.lights === true
 }
 
 function itemSeen(site: Site, id: ItemId): readonly Perceived[] {

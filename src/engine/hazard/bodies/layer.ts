@@ -9,6 +9,7 @@ import type { Limb } from '../../site/contact'
 import { effectiveParameters, requireItem, type Parameters } from '../../site/questions'
 import type { ContactValues, ItemId, Scenario, SheetValues } from '../../site/scenario'
 import type { Site } from '../../site/site'
+import { weatherAt } from '../../site/weather'
 import { invariant } from '../../units/invariant'
 
 export type Layer =
@@ -35,14 +36,15 @@ export function layerOf(site: Site, scenario: Scenario, id: ItemId, limb: Limb, 
   const item = requireItem(site, id)
   const is = effectiveParameters(item)
   const sheet = sheetOf(item.type, scenario.contact)
-  if (sheet === undefined) return { kind: 'resistance', item: id, ohm: plainOhm(item.type, scenario, is) }
+  if (sheet === undefined)
+    return { kind: 'resistance', item: id, ohm: plainOhm(item.type, scenario.contact, weatherAt(site).rain, is) }
   const failed = numberOr(is['failed'], failedResistance)
   if (item.failed) return { kind: 'resistance', item: id, ohm: failed }
   const conducts = conductsOf(is, limb)
   if (conducts !== undefined) return { kind: 'resistance', item: id, ohm: conducts }
   const { thickness, permittivity, leakage, wetLeakage } = sheet.made
   const { maxUse, proofTest } = insulationRating(sheet.as, classOf(is))
-  const leaks = scenario.weather.rain ? (wetLeakage ?? leakage) : leakage
+  const leaks = weatherAt(site).rain ? (wetLeakage ?? leakage) : leakage
   const admittance = layerAdmittance(scenario.frequency, area, thickness, permittivity, leaks)
   return { kind: 'insulation', item: id, admittance, maxUse, proofTest, failed }
 }
@@ -75,8 +77,8 @@ function sheetOf(type: string, contact: ContactValues): Sheet | undefined {
 }
 
 /** What is a plain resistance: sticks and testers; all else counts as leather, or as nothing where it has a hole. */
-function plainOhm(type: string, { contact, weather }: Scenario, is: Parameters): number {
-  const stick = weather.rain ? (contact.wetStickLeakage ?? contact.stickLeakage) : contact.stickLeakage
+function plainOhm(type: string, contact: ContactValues, isWet: boolean, is: Parameters): number {
+  const stick = isWet ? (contact.wetStickLeakage ?? contact.stickLeakage) : contact.stickLeakage
   if (type === 'operating-stick' || type === 'hv-detector') return numberOr(is['leakage'], stick)
   if (type === 'lv-tester') return is['leadsWhole'] === false ? 0 : stick
   // A hole, or a wire through the palm: the hand itself touches.

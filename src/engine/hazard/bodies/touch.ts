@@ -10,6 +10,7 @@ import { isOpened } from '../../site/gaps'
 import { onNextPole, withoutPole } from '../../site/nextPole'
 import { findSectionNeutral } from '../../site/findSectionNeutral'
 import type { Site } from '../../site/site'
+import { weatherAt } from '../../site/weather'
 import {
   armNode,
   bucketNode,
@@ -202,9 +203,9 @@ const haulHeight = 1.4
 
 /** From the pulley at the arm down to the hands; wet in the rain, or when the rope itself is. */
 function ropeResistance(site: Site): number {
-  const { contact, weather, pole } = site.scenario
+  const { contact, pole } = site.scenario
   const length = pole.armHeight - haulHeight
   if (isRopeOnPole(site, 'insulating')) return coreResistance * length
   if (contact.rope === undefined) return 0
-  return (weather.rain || isRopeOnPole(site, 'dry') ? contact.rope.wet : contact.rope.dry) * length
+  return (weatherAt(site).rain || isRopeOnPole(site, 'dry') ? contact.rope.wet : contact.rope.dry) * length
 }

@@ -1,0 +1,64 @@
+/** What is measured on the ground, and by what light: rows of refusals.test.ts and applies.test.ts. */
+import type { Site } from '../../../src/engine'
+import type { Scenario } from '../../../src/engine/site/scenario'
+import { after, before, done, type Said } from '../../support/cleanStages'
+import { withItem } from '../../support/placedItem'
+import { changed, inScenario, person, type Change } from '../hazard/sites'
+
+type Refused = readonly [act: string, fact: string, site: () => Site, who: string, said?: Said]
+type Applied = readonly [
+  act: string,
+  site: () => Site,
+  who: string,
+  said: Said,
+  what: (s: Site) => unknown,
+  is: unknown,
+]
+
+/** An earth conductor cast into the pole, its terminal of so many ohm. */
+export const castIn = (terminal: number): Change =>
+  inScenario(({ pole }) => ({ pole: { ...pole, integralEarth: { terminal, height: 1.6 } } as Scenario['pole'] }))
+
+/** The ground worker at the foot of the pole with the instrument, nothing fitted yet. */
+export function withTester(terminal: number, ...defects: readonly string[]): Site {
+  const at = person('gw', { place: { kind: 'pole', station: 'foot' }, holds: [] })
+  const site = changed(before('drive-rod'), castIn(terminal), at)
+  return withItem(site, 'ET-1', 'earth-tester', { kind: 'person', person: 'gw' }, { defects })
+}
+
+const far = { with: 'ET-1', on: 'terminal', values: { against: 'far-earth' } }
+export const readingOf = (site: Site): unknown => {
+  const { says, values } = done(site, 'gw', 'measure-earth', far).evidence.at(-1)!
+  return says === 'test.reads-ohm' ? values['ohm'] : says
+}
+
+/** From three in the afternoon on it is dark: the job is at its blades then. */
+const night: Change = inScenario(() => ({ dark: { from: 0, to: 86_400 } }))
+const atBlades = (): Site => changed(after('open-switch'), night)
+const withLamp = (...defects: readonly string[]): Site =>
+  withItem(atBlades(), 'LP-1', 'lamp', { kind: 'person', person: 'so' }, { defects })
+
+const blade = { on: 'switch-27/B' }
+const last = (site: Site): string => site.evidence.at(-1)?.says ?? ''
+const seen = (site: Site): unknown => [last(site), site.evidence.at(-1)?.values['metres']]
+
+export const fieldRefusals: readonly Refused[] = [
+  ['measure-earth', 'unknown-item', () => changed(before('drive-rod'), castIn(1)), 'gw', far],
+  [
+    'measure-earth',
+    'not-near-pole',
+    () => changed(withTester(1), person('gw', { place: { kind: 'ground', at: { x: 9, y: 9 } } })),
+    'gw',
+    far,
+  ],
+  ['measure-to-earths', 'not-on-ground', () => before('untie'), 'pw', { on: 'pole' }],
+  ['look', 'too-dark', atBlades, 'so', blade],
+  ['look', 'too-dark', () => withLamp('dim'), 'so', blade],
+]
+
+export const fieldCases: readonly Applied[] = [
+  ['measure-earth', () => withTester(1), 'gw', far, last, 'test.reads-ohm'],
+  ['measure-to-earths', () => before('untie'), 'pic', { on: 'pole' }, seen, ['see.earths-away', 0]],
+  ['measure-to-earths', () => before('drive-rod'), 'pic', { on: 'pole' }, seen, ['see.no-earths', undefined]],
+  ['look', withLamp, 'so', blade, last, 'see.blade-open'],
+]
