@@ -40,6 +40,8 @@ export default defineConfig({
   build: {
     // Fonts and pictures stay files of our own origin; the page's policy allows no data: fonts.
     assetsInlineLimit: 0,
+    // What a worker fetches later it fetches itself: it has no document to put a hint into.
+    modulePreload: { resolveDependencies: (_url, deps, { hostId }) => (/[wW]orker/.test(hostId) ? [] : deps) },
     chunkSizeWarningLimit: 800,
     rolldownOptions: {
       output: {

@@ -46,6 +46,9 @@ export function percent(share: number): string {
   return `${share > 0.99 ? plain(100 * share, 1) : twoFigures(100 * share)}${space}%`
 }
 
+/** A share that was counted: none is none. */
+export const countedPercent = (share: number): string => (share === 0 ? `0${space}%` : percent(share))
+
 /** Length as it was set, to a centimetre. */
 export const metres = (value: number): string => `${plain(value, 2)}${space}m`
 

@@ -208,7 +208,7 @@ test(
   'the tape: held by picks, by the list and by figures, it reads the same; each picture shows it',
   slow,
   async () => {
-    const hands = await openBefore('declare-safe', 'Ground', 'on')
+    const hands = await openBefore('declare-safe', 'From below', 'on')
     const { page } = hands
     const read = async () => (await page.locator('[data-tape]').innerText()).replaceAll('\u00a0', ' ')
     const choose = (thing: string) => page.locator(`[data-thing="${thing}"]`).first().click()
@@ -254,7 +254,7 @@ test(
   'eyes, overhead and closer are other pictures, which come to rest; what is pointed at is named',
   slow,
   async () => {
-    const hands = await openBefore('declare-safe', 'Ground', 'on')
+    const hands = await openBefore('declare-safe', 'From below', 'on')
     const { page } = hands
     await page.locator('[data-thing="rod/R-1"]').first().click()
     const pictures: Buffer[] = []
@@ -270,7 +270,7 @@ test(
     await page.waitForTimeout(1000)
     expect(await frames()).toBe(before)
 
-    await look(page, 'Ground')
+    await look(page, 'From below')
     const at = await page.evaluate(() => window.sceneProbe!.pick('stay'))
     await page.mouse.move(at!.x, at!.y)
     await page.locator('.scene-name', { hasText: 'Stay' }).waitFor()

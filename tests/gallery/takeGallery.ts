@@ -20,7 +20,7 @@ const here = (name: string): string => fileURLToPath(new URL(name, import.meta.u
 const sizes = { laptop: { width: 1280, height: 720 }, tablet: { width: 820, height: 1180 } } as const
 const themes = ['light', 'dark'] as const
 /** The button of the scene's bar for each picture of the Site. */
-const views = { ground: 'Ground', 'pole-top': 'Pole top', plan: 'Plan' } as const
+const views = { ground: 'From below', 'pole-top': 'Pole top', plan: 'Plan' } as const
 
 interface Frame {
   readonly size: keyof typeof sizes

@@ -9,7 +9,7 @@ import type { RecordedOrder } from './keyboardTrainee'
 const homes: Readonly<Record<string, string>> = { climb: 'pole', 'check-from-ground': 'pole-top', walk: 'ground' }
 const noThing = ['call-clear', 'report-earths', 'dress-leads', 'read-weather', 'declare-safe']
 
-const views = ['Pole top', 'Ground', 'Tarp', 'Over the site', 'Plan']
+const views = ['Pole top', 'From below', 'Tarp', 'Over the site', 'Plan']
 
 export class PointerTrainee {
   secondPicks = 0
@@ -109,7 +109,7 @@ export class PointerTrainee {
     await this.settle()
     let at = await this.page.evaluate(() => window.sceneProbe!.nothing())
     if (!at) {
-      await this.look('Ground')
+      await this.look('From below')
       at = await this.page.evaluate(() => window.sceneProbe!.nothing())
     }
     if (!at) throw new Error('there is no free place in the picture')

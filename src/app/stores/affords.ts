@@ -39,7 +39,9 @@ const homes: Readonly<Record<string, string>> = {
   'locate-services': 'ground',
   walk: 'ground',
   'park-truck': 'truck',
+  'set-barrier': 'barrier',
   'take-in-barrier': 'barrier',
+  'fit-cover': 'cover',
   'remove-cover': 'cover',
   'check-from-ground': 'pole-top',
 }
@@ -52,14 +54,19 @@ export function affordsOf(who: string, thing: string | null): readonly Afford[] 
     const isOnThing = thing !== null && (action.things?.(site).includes(thing) ?? false)
     const isUsed = thing !== null && isItemFor(action, site, thing)
     const isAtHome = (homes[action.id] ?? null) === thing && isFreeOfThing(action)
-    if (!isOnThing && !isUsed && !isAtHome) return []
-    const items = isUsed ? [thing] : itemsFor(action, site, who)
+    const rod = action.id === 'drive-rod' ? rodOf(site, thing) : undefined
+    if (!isOnThing && !isUsed && !isAtHome && !rod) return []
+    const items = rod ? [rod] : isUsed ? [thing] : itemsFor(action, site, who)
     const on = isOnThing ? thing : null
     // An item that is pointed at cannot also be where it is used.
     if (isUsed && action.things && !isOnThing) return []
     return items.map((item) => afford(action, site, who, on, item))
   })
 }
+
+/** The rod that a place in the list is kept for, whether it is driven yet or not. */
+const rodOf = (site: Site, thing: string | null): string | undefined =>
+  thing?.startsWith('rod/') && site.items[thing.slice(4)] ? thing.slice(4) : undefined
 
 /** What can be done on at least one of them; refused only when it is so for all. */
 function affordsOfGroup(who: string, group: string): readonly Afford[] {

@@ -15,7 +15,14 @@ export interface Settings {
   readonly hasReadCaution: boolean
 }
 
-const start: Settings = { theme: 'light', people: [], person: null, hasReadCaution: false }
+/** As this machine has it, until somebody chooses. */
+function ownTheme(): Theme {
+  if (typeof matchMedia === 'undefined') return 'light'
+  if (matchMedia('(prefers-contrast: more)').matches) return 'contrast'
+  return matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light'
+}
+
+const start: Settings = { theme: ownTheme(), people: [], person: null, hasReadCaution: false }
 
 function readSettings(): Settings {
   const kept = keep.read('settings')

@@ -14,7 +14,7 @@ export const scene = {
   'scene.none': 'This machine cannot draw in 3D. The drawings and the list show the same.',
   'scene.frozen': 'Frozen',
   'scene.views': 'Where to look from',
-  'scene.view.ground': 'Ground',
+  'scene.view.ground': 'From below',
   'scene.view.pole-top': 'Pole top',
   'scene.view.plan': 'Plan',
   'scene.view.over': 'Over the site',

@@ -6,7 +6,7 @@
 import { useEffect, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
 import { type Belief, type Chance, type Exposure, type Shares, type Unsolvable, isUnsolvable } from '../../../engine'
-import { type Speaker, amperes, heartWords, percent, say, timeOfDay, volts } from '../../../text'
+import { type Speaker, amperes, heartWords, countedPercent, percent, say, timeOfDay, volts } from '../../../text'
 import { matteredStore, stopWeighing, weighThings } from '../../stores/matteredStore'
 import type { Graded } from '../../workers/grading'
 import type { WeighedInstant } from '../../workers/mattered'
@@ -187,4 +187,4 @@ const ends = ({ low, high }: { readonly low: number; readonly high: number }) =>
   high: percent(high),
 })
 
-const inPercent = (it: Chance['above']) => ({ share: percent(it.share), ...ends(it) })
+const inPercent = (it: Chance['above']) => ({ share: countedPercent(it.share), ...ends(it) })

@@ -79,7 +79,7 @@ function Family({ model, results }: { model: string; results: readonly CaseResul
   return (
     <>
       <h2 className='sec gap'>
-        {model}
+        {inWords(model)}
         <span className='q'>
           {say('figures.family', { met: results.filter((it) => it.passed).length, all: results.length })}
         </span>
@@ -111,7 +111,7 @@ function Case({ result: { id, source, passed, reasons, values } }: { result: Cas
         <tr key={value?.path ?? 'none'} className={passed ? undefined : 'crit'}>
           {i === 0 && (
             <td rowSpan={rows.length}>
-              <b>{id}</b>
+              <b>{inWords(id)}</b>
               <span className='q source'>{source}</span>
             </td>
           )}
@@ -125,13 +125,22 @@ function Case({ result: { id, source, passed, reasons, values } }: { result: Cas
 function Compared({ value: { path, expected, tolerance, got, isMet } }: { value: ComparedValue }) {
   return (
     <>
-      <td className='n'>{path}</td>
+      <td>{inWords(path)}</td>
       <td className='num n'>{shown(expected)}</td>
       <td className='num n'>{within(tolerance)}</td>
       <td className='num n'>{got === undefined ? '–' : shown(got)}</td>
       <td>{say(isMet ? 'figures.isMet' : 'figures.isNotMet')}</td>
     </>
   )
+}
+
+/** A name of the case file as words. */
+function inWords(name: string): string {
+  const words = name
+    .replace(/[-./_]+/g, ' ')
+    .replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
+    .trim()
+  return words.charAt(0).toUpperCase() + words.slice(1)
 }
 
 const shown = (value: number | string): string =>

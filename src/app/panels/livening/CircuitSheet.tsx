@@ -9,6 +9,7 @@ import { useSpeaker } from '../useSpeaker'
 import { Working } from './Working'
 import { cornerWords } from './caseWords'
 import { type CircuitPart, circuitParts, partOf } from './circuitParts'
+import { pointWords } from './pointWords'
 
 export function CircuitSheet({ drawn, onBack }: { drawn: DrawnLivening; onBack: () => void }) {
   const speaker = useSpeaker()
@@ -36,9 +37,11 @@ export function CircuitSheet({ drawn, onBack }: { drawn: DrawnLivening; onBack: 
       <Working />
       {shown && <Choices drawn={drawn} shown={shown} choice={choice} onChoice={setChoice} speaker={speaker} />}
       {answer && !('nodes' in answer) ? (
-        <p role='alert'>{say('circuit.unsolvable', { reason: answer.reason, node: answer.node })}</p>
+        <p role='alert'>
+          {say('circuit.unsolvable', { reason: answer.reason, node: pointWords(answer.node, speaker) })}
+        </p>
       ) : (
-        shown && <Tables shown={shown} />
+        shown && <Tables shown={shown} speaker={speaker} />
       )}
     </main>
   )
@@ -107,7 +110,7 @@ function Choice({ label, value, options, onChange }: ChoiceProps) {
   )
 }
 
-function Tables({ shown }: { shown: ShownCircuit }) {
+function Tables({ shown, speaker }: { shown: ShownCircuit; speaker: Speaker }) {
   return (
     <div className='cols circuitcols grow'>
       <section className='stack scroll' tabIndex={0} aria-label={say('circuit.nodes')}>
@@ -130,7 +133,7 @@ function Tables({ shown }: { shown: ShownCircuit }) {
               <PartRow part={part} columns={3} />
               {nodes.map(({ node, voltage, degrees }) => (
                 <tr key={node}>
-                  <td className='n'>{node}</td>
+                  <td>{pointWords(node, speaker)}</td>
                   <td className='num n'>{fourFigures(voltage)} V</td>
                   <td className='num n'>{plain(degrees, 1)}°</td>
                 </tr>
@@ -154,9 +157,9 @@ function Tables({ shown }: { shown: ShownCircuit }) {
             <tbody key={part}>
               <PartRow part={part} columns={4} />
               {branches.map(({ id, from, to, current, degrees }) => (
-                <tr key={id} title={id}>
-                  <td className='n'>{from === '0' ? say('circuit.earth') : from}</td>
-                  <td className='n'>{to === '0' ? say('circuit.earth') : to}</td>
+                <tr key={id}>
+                  <td>{pointWords(from, speaker)}</td>
+                  <td>{pointWords(to, speaker)}</td>
                   <td className='num n'>{fourFigures(current)} A</td>
                   <td className='num n'>{plain(degrees, 1)}°</td>
                 </tr>

@@ -1,12 +1,13 @@
 /** Currents and voltages of the instant as tables, largest first: the text of the drawing. */
 import type { Instant } from '../../../engine'
-import { amperes, say, volts } from '../../../text'
+import { type Speaker, amperes, say, volts } from '../../../text'
+import { pointWords } from './pointWords'
 
 /** Below this nothing is told, ampere and volt. */
 const least = { current: 0.005, voltage: 0.5 } as const
 const most = 24
 
-export function InstantTables({ instant }: { instant: Instant }) {
+export function InstantTables({ instant, speaker }: { instant: Instant; speaker: Speaker }) {
   const branches = largest(instant.branches, least.current)
   const nodes = largest(instant.nodes, least.voltage)
   return (
@@ -24,8 +25,8 @@ export function InstantTables({ instant }: { instant: Instant }) {
           <tbody>
             {branches.map((it) => (
               <tr key={it.id}>
-                <td>{it.from === '0' ? say('livening.earth') : it.from}</td>
-                <td>{it.to === '0' ? say('livening.earth') : it.to}</td>
+                <td>{pointWords(it.from, speaker)}</td>
+                <td>{pointWords(it.to, speaker)}</td>
                 <td className='num'>{amperes(it.size)}</td>
               </tr>
             ))}
@@ -44,7 +45,7 @@ export function InstantTables({ instant }: { instant: Instant }) {
           <tbody>
             {nodes.map((it) => (
               <tr key={it.node}>
-                <td>{it.node}</td>
+                <td>{pointWords(it.node, speaker)}</td>
                 <td className='num'>{volts(it.size)}</td>
               </tr>
             ))}

@@ -19,6 +19,7 @@ import { exactSeconds } from './happeningWords'
 import { InstantTables } from './InstantTables'
 import { type Feeling, LiveningPicture } from './LiveningPicture'
 import { type Shown, useShown } from './useShown'
+import { pointWords } from './pointWords'
 import { worstByPerson } from './verdicts'
 import { Working } from './Working'
 
@@ -33,13 +34,16 @@ export function LiveningSheet({ onBack, hasCircuit = false }: LiveningSheetProps
   const isWorking = useStore(gradeStore, (grade) => grade.progress !== null)
   const shown = useShown(drawn)
   const [isCircuit, setIsCircuit] = useState(false)
+  const hasCome = useStore(jobStore, (job) => (job.belief?.livening ?? null) !== null)
   const speaker = useSpeaker()
   if (isCircuit && drawn) return <CircuitSheet drawn={drawn} onBack={() => setIsCircuit(false)} />
   return (
     <main className='stack livening'>
       <div className='livehead'>
         <h1 className='head'>
-          {drawn ? oneSentence(drawn, speaker) : say(isWorking ? 'livening.working' : 'livening.none')}
+          {drawn
+            ? oneSentence(drawn, speaker)
+            : say(isWorking ? 'livening.working' : hasCome ? 'livening.notDrawn' : 'livening.none')}
         </h1>
         {drawn && hasCircuit && (
           <button type='button' className='btn' onClick={() => setIsCircuit(true)}>
@@ -88,7 +92,7 @@ function Picture({ shown, speaker }: { shown: Shown; speaker: Speaker }) {
     <section className='stack scroll' tabIndex={0} aria-label={say('livening.picture')}>
       <LiveningPicture shown={shown} title={pictureText(shown, speaker)} feeling={feeling} />
       {canFeel && <FeelersBox entry={entry} handholds={shown.handholds} onChange={setEntry} />}
-      <InstantTables instant={shown.instant} />
+      <InstantTables instant={shown.instant} speaker={speaker} />
     </section>
   )
 }
@@ -139,7 +143,9 @@ export function oneSentence(drawn: DrawnLivening, speaker: Speaker): string {
 }
 
 function pictureText(drawn: DrawnLivening, speaker: Speaker): string {
-  const electrodes = drawn.instant.electrodes.map((it) => `${it.node} ${amperes(it.size)}`).join(', ')
+  const electrodes = drawn.instant.electrodes
+    .map((it) => `${pointWords(it.node, speaker)} ${amperes(it.size)}`)
+    .join(', ')
   return `${oneSentence(drawn, speaker)} ${electrodes}`
 }
 

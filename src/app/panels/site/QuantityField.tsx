@@ -77,7 +77,8 @@ const wide = 240
 function Ruler({ low, high, step, value, isSet, onSet }: RulerProps) {
   const ref = useRef<SVGSVGElement>(null)
   const span = high - low
-  const ticks = Math.min(40, Math.round(span / step))
+  const tick = Math.max(step, roundStep(span / 36))
+  const written = Math.max(step, roundStep(span / 5))
   const toX = (figure: number) => 6 + ((figure - low) / span) * (wide - 12)
   const drag = (clientX: number) => {
     const box = ref.current?.getBoundingClientRect()
@@ -102,17 +103,12 @@ function Ruler({ low, high, step, value, isSet, onSet }: RulerProps) {
       onPointerMove={(event) => event.buttons > 0 && drag(event.clientX)}
     >
       <path d={`M6 14H${wide - 6}`} className='d-edge' />
-      {Array.from({ length: ticks + 1 }, (_, i) => (
-        <path key={i} d={`M${6 + (i * (wide - 12)) / ticks} 14v${i % 5 === 0 ? 8 : 5}`} className='d-thin' />
+      {marksOf(low, high, tick).map((figure) => (
+        <path key={figure} d={`M${toX(figure)} 14v${isMark(figure, written) ? 8 : 5}`} className='d-thin' />
       ))}
-      {[0, 0.25, 0.5, 0.75, 1].map((share) => (
-        <text
-          key={share}
-          x={6 + share * (wide - 12)}
-          y='36'
-          className={share === 0 ? 't-q' : share === 1 ? 't-q end' : 't-q mid'}
-        >
-          {tidy(low + share * span)}
+      {marksOf(low, high, written).map((figure) => (
+        <text key={figure} x={toX(figure)} y='36' className={`t-q ${placed(figure, low, high)}`}>
+          {tidy(figure)}
         </text>
       ))}
       {isSet && value >= low && value <= high && (
@@ -121,3 +117,22 @@ function Ruler({ low, high, step, value, isSet, onSet }: RulerProps) {
     </svg>
   )
 }
+
+/** The next of 1, 2, 5, 10 … that is not smaller. */
+function roundStep(least: number): number {
+  const ten = 10 ** Math.floor(Math.log10(least))
+  return ten * ([1, 2, 5].find((it) => it * ten >= least * 0.999) ?? 10)
+}
+
+/** Whole multiples of the step, as a scale has them. */
+function marksOf(low: number, high: number, step: number): readonly number[] {
+  const first = Math.ceil(low / step - 1e-9)
+  const last = Math.floor(high / step + 1e-9)
+  return Array.from({ length: last - first + 1 }, (_, k) => (first + k) * step)
+}
+
+const isMark = (figure: number, step: number): boolean => Math.abs(figure / step - Math.round(figure / step)) < 1e-6
+
+/** Inside the scale at its ends. */
+const placed = (figure: number, low: number, high: number): string =>
+  figure - low < (high - low) * 0.05 ? '' : high - figure < (high - low) * 0.05 ? 'end' : 'mid'
