@@ -116,6 +116,13 @@ describe('between two segments', () => {
 
   it('two discs: right to second order in size over distance', () => {
     expectAsSummed(disc(0, 0, 0, 0.5, 0.3), disc(1, 1.2, 0.9, 0, 0.4), 5e-3)
+    // nearer than that the closed form holds longer: 0.4 m between the rims, then 0.1 m
+    const near = (apart: number, depth: number): number => {
+      const [one, other] = [disc(0, 0, 0, depth, 0.3), disc(1, apart, 0, 0, 0.4)]
+      return Math.abs(meanBetween(one, other)(false, 0) / summed(one, other, false, 0) - 1)
+    }
+    expect(near(1, 0.3)).toBeLessThan(3e-4)
+    expect(near(0.75, 0.1)).toBeLessThan(0.01)
     expectAsSummed(disc(0, 0, 0, 0.5, 0.2), disc(1, 2.4, 1.8, 0, 0.1), 1e-4)
     expectAsSummed(disc(0, 0, 0, 0.5, 0.2), disc(1, 4.8, 3.6, 0, 0.1), 1e-5)
   })
@@ -152,6 +159,7 @@ describe('between two segments', () => {
   it('the shorter of two wires is taken at points, the longer as a whole: 8 points are too few along 5 m', () => {
     const long = wire(1, [-1, 0.4, 0.6], [4, 0.4, 0.7])
     expectAsSummed(wire(0, [0.2, 0, 0.6], [0.2, -0.3, 0.6]), long, 2e-4)
+    expectAsSummed(wire(0, [0.2, 0, 0.8], [0.2, -0.3, 0.8]), long, 2e-4)
     // counted by the longer one they are not far: 10 m
     expectAsSummed(wire(0, [0, 10, 0.6], [0, 10.3, 0.6]), wire(1, [-2, 0, 0.6], [2, 0, 0.7]), 2e-5)
   })
