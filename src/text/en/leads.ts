@@ -13,7 +13,7 @@ export const leads = {
   'gear.earth-set.look.rubbed-boss': 'The boss is rubbed bright; its bolts are tight',
   'gear.earth-set.look.sound': 'Down-lead and three tails; boss tight, jaws bright',
   'gear.earth-set.look.tail-missing': 'Tail {end} is missing: its lug has been unbolted',
-  'gear.earth-set.test.sound': 'Each tail flexed and tugged, boss bolts tried: even, nothing moves',
+  'gear.earth-set.test.sound': 'Down-lead and tails flexed and tugged: even, nothing moves',
   'gear.lv-bond-set': 'Low-voltage bond set',
   'gear.lv-bond-set.look.faded-bands': 'The colour bands on the tails are faded',
   'gear.lv-bond-set.look.loose-bar': 'A nut of the bar turns by hand',

@@ -13,7 +13,8 @@ type Places = Readonly<Record<string, EndPlace>>
 const row = (ends: readonly string[], from: number, pitch: number, size: number, y = 20): Places =>
   Object.fromEntries(ends.map((end, i) => [end, { x: from + i * pitch, y, size }]))
 
-const chain = row(['earth', '1', '2', '3'], 24, 154, 0.72)
+const along = ['earth', '1', '2', '3']
+const chain = row(along, 24, 154, 0.72)
 const star = { ...row(['earth'], 24, 0, 0.72), ...row(['1', '2', '3'], 226, 138, 0.72) }
 const bar = row(['n', '1', '2', '3', '4'], 50, 112, 0.66, 12)
 const pair = (a: string, b: string): Places => row([a, b], 80, 390, 1, 30)
@@ -92,13 +93,13 @@ const twoEnded = (places: Places, width: number): ReactNode => (
 export const leadDrawings: Readonly<Record<string, ReactNode>> = {
   'earth-lead': (
     <g>
-      <Cable d={loops(Object.values(chain))} material='copper' width={14} />
+      <Cable d={loops(along.map((end) => chain[end]!))} material='copper' width={14} />
       {clamps(chain)}
     </g>
   ),
   'spring-lead': (
     <g>
-      <Cable d={loops(Object.values(chain))} material='copper' width={14} />
+      <Cable d={loops(along.map((end) => chain[end]!))} material='copper' width={14} />
       <Clamp {...chain.earth!} />
       {['1', '2', '3'].map((end) => (
         <SpringClamp key={end} {...chain[end]!} />

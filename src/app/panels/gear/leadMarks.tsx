@@ -37,15 +37,17 @@ const onCable = (x: number, y: number) => ({
   'scuffed-jacket': strokes(x + 6, y - 8, 80, 8, 15),
 })
 
+const oxide = (...jaws: readonly number[]) => (
+  <g>
+    {jaws.map((x) => (
+      <g key={x}>{stain(x, 56, 'steel', 0.45)}</g>
+    ))}
+  </g>
+)
+
 const chained = {
-  ...onCable(210, 220),
-  'jaw-oxide': (
-    <g>
-      {[220, 374, 528].map((x) => (
-        <g key={x}>{stain(x - 10, 54, 'steel', 0.45)}</g>
-      ))}
-    </g>
-  ),
+  ...onCable(204, 234),
+  'jaw-oxide': oxide(208, 362, 516),
   'mud-on-clamps': mud(360, 78, 0.7),
   'tool-marks': strokes(366, 84, 20, 5, 14),
 }
@@ -55,7 +57,8 @@ export const leadMarks: Readonly<Record<string, Readonly<Record<string, ReactNod
   'spring-lead': { ...chained, 'rusty-spring': stain(364, 88, 'glaze', 0.4) },
   'earth-set': {
     ...chained,
-    ...onCable(150, 152),
+    ...onCable(196, 137),
+    'jaw-oxide': oxide(256, 394, 532),
     'loose-boss': (
       <g>
         {gone(316, 200, 28, 28)}
