@@ -4,7 +4,7 @@ import { posture } from '../site/bodies'
 import type { GroundPoint } from '../site/place'
 import type { ThingId } from '../site/scenario'
 import type { Job } from './job'
-import type { Printed } from './rack'
+import type { Printed } from './need'
 import { conductorsOf } from './things'
 
 /** Arm and lean of whoever holds the stick, metres (common practice, no source). */

@@ -6,9 +6,7 @@
 import { requireGearType } from '../gear/catalogue'
 import type { ItemId } from '../site/scenario'
 import type { Job } from './job'
-import type { Need } from './needs'
-
-export type Printed = Readonly<Record<string, string | number | boolean>>
+import type { Need, Printed } from './need'
 
 const smallPrint = 'due'
 
