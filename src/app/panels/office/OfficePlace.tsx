@@ -56,7 +56,7 @@ function Sheet({ draft, settled, issues }: { draft: Draft; settled: Draft; issue
         <section className='scroll officechecks' tabIndex={0} aria-label={say('office.checks')}>
           <IssueList draft={draft} issues={issues} />
           <RunsTable isSound={issues.length === 0 && settled === draft} />
-          <Changes draft={draft} />
+          <Changes draft={settled} />
         </section>
       </div>
       {[...names].map(([of, list]) => (

@@ -20,14 +20,14 @@ export interface Section {
 }
 
 const scenarioParts = {
-  place: ['id', 'date', 'startsAtS', 'frequencyHz', 'weather', 'crew'],
+  place: ['id', 'date', 'startsAtS', 'dark', 'frequencyHz', 'weather', 'weatherChanges', 'crew'],
   soil: ['soil', 'grounds', 'publicApproachM', 'livestock'],
   network: ['feeders', 'switches', 'conductors', 'section', 'jumpers', 'parallels', 'horizonS'],
   low: ['lv', 'transformers', 'embedded', 'premises'],
   pole: ['pole', 'metalwork', 'stay', 'truck'],
   gear: ['items'],
   livenings: ['livenings', 'triggers', 'draws'],
-  task: ['work', 'control', 'hazards', 'whileAway'],
+  task: ['work', 'control', 'hazards', 'nextPole', 'whileAway'],
   limits: ['body', 'ranges', 'contact'],
 } as const
 
@@ -45,8 +45,9 @@ export function sectionsOf(draft: Draft): readonly Section[] {
   return [...(draft.kind === 'pack' ? packSections(draft) : scenarioSections(draft)), words]
 }
 
-const fieldsOf = (form: FormNode): readonly FormField[] =>
-  form.kind === 'group' ? form.fields.filter((it) => !fixed.includes(it.key)) : []
+function fieldsOf(form: FormNode): readonly FormField[] {
+  return form.kind === 'group' ? form.fields.filter((it) => !fixed.includes(it.key)) : []
+}
 
 /** What has no heading yet, and what no form knows, stands under the last. */
 function scenarioSections({ file }: Draft): readonly Section[] {
@@ -67,15 +68,17 @@ function scenarioSections({ file }: Draft): readonly Section[] {
   return [...headed, other]
 }
 
+/** The same at every change of a draft. */
+const packFields: readonly FormField[] = fieldsOf(packForm())
+
 function packSections(draft: Draft): readonly Section[] {
-  const fields = fieldsOf(packForm())
   const said = wordsIn(draft)
   return [
     {
       id: 'pack',
       title: say('section.pack'),
       file: 'file',
-      fields: fields.filter((it) => it.key !== 'rules'),
+      fields: packFields.filter((it) => it.key !== 'rules'),
       hasStrangers: true,
     },
     ...elementsOf(draft).map(
@@ -83,7 +86,7 @@ function packSections(draft: Draft): readonly Section[] {
         id: `element ${element}`,
         title: said[`element.${element}`] ?? element,
         file: 'file',
-        fields: fields.filter((it) => it.key === 'rules'),
+        fields: packFields.filter((it) => it.key === 'rules'),
         element,
       }),
     ),

@@ -111,6 +111,9 @@ function compare(place: Place, before: unknown, now: unknown, name = placeText(p
     return keys.flatMap((key) => compare([...place, key], before[key], now[key], inside(name, key)))
   }
   const [was, is] = [byId(before), byId(now)]
+  const isSameLength = Array.isArray(before) && Array.isArray(now) && before.length === now.length
+  if (isSameLength && (was === undefined || is === undefined) && now.every(isObject))
+    return now.flatMap((it, i) => compare([...place, i], before[i], it, `${name}[${i}]`))
   if (was === undefined || is === undefined) return [{ place, name, before, now }]
   const ids = [...new Set([...was.keys(), ...is.keys()])]
   const order = isSameOrder(was, is) ? [] : [{ place, name, before: [...was.keys()], now: [...is.keys()] }]
