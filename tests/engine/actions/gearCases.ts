@@ -33,7 +33,7 @@ export function withItems(site: Site, items: Readonly<Record<string, string>>): 
   return { ...site, items: { ...site.items, ...Object.fromEntries(made) } }
 }
 
-export const dressing = (): Site =>
+const dressing = (): Site =>
   withItems(before('set-barrier'), {
     'IP-1': 'insulating-platform',
     'OS-1': 'overshoes',
@@ -42,7 +42,7 @@ export const dressing = (): Site =>
   })
 
 /** The pole worker has overshoes over the boots. */
-export const overBoots = (): Site => {
+const overBoots = (): Site => {
   const site = dressing()
   const pw = { ...site.persons.pw!, wears: ['BT-42', 'OS-1'] }
   const worn = { ...site.items['OS-1']!, where: { kind: 'person', person: 'pw' } as const }

@@ -1,11 +1,11 @@
 /** Each type of gear as a surveyor would sketch it, coloured by what it is made of, with what looks at this item showed. */
 import type { ReactNode } from 'react'
 import { Hatch } from '../drawing/Lines'
-import { Cable, fill } from './drawingParts'
+import { Cable, fill } from './DrawingParts'
 import { GearMarks } from './GearMarks'
-import { leadDrawings } from './leadDrawings'
-import { toolDrawings } from './toolDrawings'
-import { wornDrawings } from './wornDrawings'
+import { leadDrawings } from './LeadDrawings'
+import { toolDrawings } from './ToolDrawings'
+import { wornDrawings } from './WornDrawings'
 
 const glove = (material: string) => (
   <g>

@@ -3,11 +3,11 @@
  * that the drawing gives no verdict. Keyed by type and by the name of the finding; places are those of GearDrawing.
  */
 import type { ReactNode } from 'react'
-import { endPlaces } from './leadDrawings'
-import { endMarks, leadMarks } from './leadMarks'
-import { crack, cut, drops, fray, gone, hole, mud, put, specks, stain, strokes, swelling } from './markParts'
-import { toolMarks } from './toolMarks'
-import { wornMarks } from './wornMarks'
+import { endPlaces } from './LeadDrawings'
+import { endMarks, leadMarks } from './LeadMarks'
+import { crack, cut, drops, fray, gone, hole, mud, put, specks, stain, strokes, swelling } from './MarkParts'
+import { toolMarks } from './ToolMarks'
+import { wornMarks } from './WornMarks'
 
 const gloveMarks = {
   'ozone-cracks': (

@@ -19,7 +19,7 @@ export const both =
     join(...shapes.map((shape) => shape(id)))
 
 /** Turns of cable or rope that lie on each other, not quite round. */
-export const turnsOf = (id: string, turns: number, radius: number, slot: Slot, cable: number, x = 0): Wire =>
+const turnsOf = (id: string, turns: number, radius: number, slot: Slot, cable: number, x = 0): Wire =>
   wire(
     Array.from({ length: turns * 12 + 1 }, (_, i) => {
       const angle = (i / 12) * Math.PI * 2
@@ -38,7 +38,7 @@ export const coiled =
   (id) =>
     built([], [turnsOf(id, turns, radius, slot, cable)])
 
-export const flat = new Matrix4().makeRotationX(-Math.PI / 2)
+const flat = new Matrix4().makeRotationX(-Math.PI / 2)
 
 /** A coil with its clamps in a row before it, each on its side. */
 export const lead =

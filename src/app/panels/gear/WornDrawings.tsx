@@ -1,6 +1,6 @@
 /** What is worn, stood on or laid over things, sketched. */
 import type { ReactNode } from 'react'
-import { fill } from './drawingParts'
+import { fill } from './DrawingParts'
 
 const twice = (apart: number, what: (i: number) => ReactNode): ReactNode =>
   [0, 1].map((i) => (

@@ -1,6 +1,6 @@
 /** What a look at tools, testers and papers showed, with the same pens as all findings. */
 import type { ReactNode } from 'react'
-import { crack, cut, fray, gone, mud, specks, stain, strokes } from './markParts'
+import { crack, cut, fray, gone, mud, specks, stain, strokes } from './MarkParts'
 
 export const toolMarks: Readonly<Record<string, Readonly<Record<string, ReactNode>>>> = {
   'carrier-bag': {

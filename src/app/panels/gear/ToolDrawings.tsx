@@ -1,6 +1,6 @@
 /** Tools, testers, papers and what comes with the truck, sketched. */
 import type { ReactNode } from 'react'
-import { Cable, fill } from './drawingParts'
+import { Cable, fill } from './DrawingParts'
 
 const field = { fill: 'var(--field)' }
 

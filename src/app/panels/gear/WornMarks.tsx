@@ -1,6 +1,6 @@
 /** What a look at worn gear, blankets and platforms showed, with the same pens as all findings. */
 import type { ReactNode } from 'react'
-import { crack, cut, drops, gone, hole, mud, specks, stain, strokes } from './markParts'
+import { crack, cut, drops, gone, hole, mud, specks, stain, strokes } from './MarkParts'
 
 const cracks = (x: number, y: number, wide: number) => (
   <g>

@@ -1,6 +1,6 @@
 /** Leads and sets as they lie before one: every end with its clamp, in order, so that each can be turned over by itself. */
 import type { ReactNode } from 'react'
-import { Cable, Clamp, fill } from './drawingParts'
+import { Cable, Clamp, fill } from './DrawingParts'
 
 export interface EndPlace {
   readonly x: number

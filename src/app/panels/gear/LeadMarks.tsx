@@ -1,6 +1,6 @@
 /** What a look at a lead showed: along its cable, and at each end in the measures of its clamp. */
 import type { ReactNode } from 'react'
-import { crack, cut, fray, gone, mud, put, specks, stain, strokes, swelling } from './markParts'
+import { crack, cut, fray, gone, mud, put, specks, stain, strokes, swelling } from './MarkParts'
 
 const paper = { stroke: 'var(--paper)' }
 
