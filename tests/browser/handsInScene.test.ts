@@ -278,3 +278,20 @@ test(
     await hands.close()
   },
 )
+
+test('the eyes of whoever is at a switch are on that switch', slow, async () => {
+  const hands = await openBefore('lock', 'From below', 'on')
+  const { page } = hands
+  await page.getByRole('button', { name: 'Eyes of SO', exact: true }).click()
+  await settled(page)
+  const ids = () => page.evaluate(() => window.sceneProbe!.ids())
+  expect(await ids()).toContain(`${hands.thing}/A`)
+  expect(await ids()).not.toContain('stay')
+  // Whoever stands on the ground sees the site again.
+  await page.keyboard.press('1')
+  await page.getByRole('button', { name: 'Eyes of PIC', exact: true }).click()
+  await settled(page)
+  expect(await ids()).toContain('stay')
+  expect(hands.complaints).toEqual([])
+  await hands.close()
+})

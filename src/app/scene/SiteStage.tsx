@@ -109,8 +109,10 @@ export default function SiteStage({
     else chooseThing(id)
   }
   const named = hovered ?? (drawn ? null : thing)
-  // Eyes are on the site, wherever the last view was.
+  // Eyes are on the site, wherever the last view was; of whoever is at a switch, on that switch.
   const isSeenBySomebody = gaze?.kind === 'eyes'
+  const seer = isSeenBySomebody ? belief.persons.find(({ id }) => id === gaze.person)?.place : undefined
+  const seenSwitch = seer?.kind === 'switch' ? seer.id : null
   const look = (name: ViewName, device: string | null = null): void => {
     gazeAway()
     setView(name)
@@ -129,9 +131,9 @@ export default function SiteStage({
         persons={drawn ? nobody : persons}
         theme={theme}
         reducedMotion={reducedMotion}
-        view={isSeenBySomebody && view === 'switch' ? 'ground' : view}
-        switchId={isSeenBySomebody ? null : switchId}
-        gaze={gaze}
+        view={seenSwitch !== null ? 'switch' : isSeenBySomebody && view === 'switch' ? 'ground' : view}
+        switchId={isSeenBySomebody ? seenSwitch : switchId}
+        gaze={seenSwitch === null ? gaze : null}
         measured={measured}
         onTape={tape.isOut && !drawn ? holdTape : undefined}
         onHover={setHovered}
@@ -187,7 +189,7 @@ interface LookProps {
 function LookButtons({ belief, persons, thing, hasTape }: LookProps) {
   const gaze = useStore(lookStore, (it) => it.gaze)
   const isTapeOut = useStore(tapeStore, (it) => it.isOut)
-  const seeing = belief.persons.find(({ id, place }) => id === persons[0] && place.kind !== 'switch')
+  const seeing = belief.persons.find(({ id }) => id === persons[0])
   return (
     <>
       {seeing && (
