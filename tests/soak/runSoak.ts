@@ -38,7 +38,13 @@ function soak(slug: string): Promise<readonly SeedReport[]> {
   return new Promise((resolve, reject) => {
     child.on('close', (status) => {
       if (status !== 0) reject(new Error(`${slug}: ${err}`))
-      else resolve(out.trim().split('\n').map((line) => JSON.parse(line) as SeedReport))
+      else
+        resolve(
+          out
+            .trim()
+            .split('\n')
+            .map((line) => JSON.parse(line) as SeedReport),
+        )
     })
   })
 }
@@ -76,6 +82,8 @@ function finish(): void {
   const stuck = all.filter(isStuck).length
   const unexplained = all.filter((it) => it.over.some((line) => line.endsWith('unexplained'))).length
   const seconds = Math.round((Date.now() - began) / 1000)
-  console.log(`\n${all.length} runs in ${seconds} s; ${stuck} stuck, ${unexplained} with an unexplained exposure; digest ${digest}`)
+  console.log(
+    `\n${all.length} runs in ${seconds} s; ${stuck} stuck, ${unexplained} with an unexplained exposure; digest ${digest}`,
+  )
   process.exitCode = stuck + unexplained > 0 ? 1 : 0
 }

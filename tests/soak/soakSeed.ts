@@ -40,10 +40,18 @@ export function soakSeed(base: ScenarioBase, pack: Pack, seed: number, cache: Ca
       ending: declined ? `declined: ${declined.why} ${declined.about}` : 'done',
       outcome: result.outcome,
       struck: timeline.struck?.livening ?? null,
-      findings: result.findings.filter(({ recovered }) => !recovered).map(({ severity, rule }) => `${severity} ${rule}`),
-      worstZone: crew.map(({ exposure }) => exposure.zone).sort().at(-1) ?? 'none',
+      findings: result.findings
+        .filter(({ recovered }) => !recovered)
+        .map(({ severity, rule }) => `${severity} ${rule}`),
+      worstZone:
+        crew
+          .map(({ exposure }) => exposure.zone)
+          .sort()
+          .at(-1) ?? 'none',
       pace: Math.max(0, ...result.sweep.filter(({ path }) => path === 'bystander-pace').map(overLimit)),
-      over: [...new Set(result.sweep.filter(({ verdict }) => verdict !== 'below').map((it) => explain(it, base, pack)))],
+      over: [
+        ...new Set(result.sweep.filter(({ verdict }) => verdict !== 'below').map((it) => explain(it, base, pack))),
+      ],
       digest: digestOf(plain(result)),
     }
   } catch (error) {
