@@ -19,6 +19,8 @@ export function findContradictions(pack: Pack): readonly PackIssue[] {
     ...findOpposedRoles(pack),
     ...findForbidden(pack),
     ...findSwallowed(pack),
+    ...findRoundCauses(pack),
+    ...findStrangeFloors(pack),
   ]
 }
 
@@ -166,4 +168,28 @@ function findSwallowed(pack: Pack): readonly PackIssue[] {
         allowed: 'a cause that weighs at least as much',
       })),
   )
+}
+
+/** Findings that would swallow one another whatever they are about: which of them stays is nobody's word. */
+function findRoundCauses(pack: Pack): readonly PackIssue[] {
+  const rootsOf = (id: string): readonly string[] =>
+    readList(pack.rules.find((rule) => rule.id === id)?.parameters ?? {}, 'causedBy')
+  return pack.rules.flatMap(({ id }, i) => {
+    const reached = new Set<string>()
+    const open = [...rootsOf(id)]
+    for (let next = open.pop(); next !== undefined; next = open.pop()) {
+      if (reached.has(next)) continue
+      reached.add(next)
+      open.push(...rootsOf(next))
+    }
+    return reached.has(id)
+      ? [{ path: `$.rules[${i}].parameters.causedBy`, found: `${id} caused by itself`, allowed: 'causes that end' }]
+      : []
+  })
+}
+
+function findStrangeFloors({ elements, floors = {} }: Pack): readonly PackIssue[] {
+  return Object.keys(floors)
+    .filter((element) => !elements.includes(element))
+    .map((element) => ({ path: `$.floors.${element}`, found: element, allowed: `one of ${elements.join(', ')}` }))
 }

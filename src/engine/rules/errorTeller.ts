@@ -11,7 +11,7 @@ import { allMatching, isAnyDone, type Pattern } from './language/pattern'
 import type { RawFinding } from './language/raw'
 import { readPatterns, readText } from './language/read'
 import type { RunView } from './language/runView'
-import { firstHalves, undoneWhys } from './returnHalves'
+import { firstHalves, madeBy, undoneWhys } from './returnHalves'
 
 export interface FoundByRule {
   readonly view: RunView
@@ -28,7 +28,7 @@ export function errorTeller(rule: FoundByRule): (finding: RawFinding) => ErrorKi
     if (isReturnForgotten(rule, finding)) return 'lapse'
     const occasions = occasionsOf(rule, parameters, finding)
     if (isKeptBefore(occasions, faulty, finding) || isOneOfSet(rule, finding)) return 'slip-of-attention'
-    const wanted = wantedOf(rule.kind, parameters)
+    const wanted = wantedOf(rule.kind, parameters, finding)
     if (wanted.length > 0) {
       if (isAnyDone(rule.view, wanted)) return 'unclear'
       return isPlanned(rule.view, wanted, finding) ? 'violation' : 'mistake'
@@ -72,8 +72,12 @@ function isNeverRight(occasions: readonly Entry[], faulty: ReadonlySet<number>):
   return occasions.length > 1 && occasions.every(({ index }) => faulty.has(index))
 }
 
-const wantedOf = (kind: RuleKind, parameters: Parameters): readonly Pattern[] =>
-  kind.wanted === undefined || parameters['most'] !== undefined ? [] : readPatterns(parameters, kind.wanted)
+/** The acts that were asked for: by the rule itself, or by the state that it found missing. */
+function wantedOf(kind: RuleKind, parameters: Parameters, { facts: { why } }: RawFinding): readonly Pattern[] {
+  const maker = typeof why === 'string' ? madeBy.get(why) : undefined
+  if (maker !== undefined) return [{ do: maker }]
+  return kind.wanted === undefined || parameters['most'] !== undefined ? [] : readPatterns(parameters, kind.wanted)
+}
 
 /** A card of the written plan, before the finding, has the act: `verb:item:place`. */
 function isPlanned(view: RunView, wanted: readonly Pattern[], { at }: RawFinding): boolean {

@@ -17,6 +17,12 @@ const undoes: Readonly<Record<string, string>> = {
   'take-off': 'wear',
   'unbond-line': 'bond-line',
   'unbond-metal': 'bond-metal',
+  'stow-bucket': 'enter-bucket',
+  'take-up-platform': 'lay-platform',
+  'unbag-carriers': 'bag-carriers',
+  'unbond-lv': 'bond-lv',
+  'unbond-truck': 'bond-truck',
+  'unbridge-gap': 'bridge-gap',
   unclamp: 'clamp',
   'unclamp-by-hand': 'clamp-by-hand',
   'unclamp-earth-end': 'clamp-earth-end',
@@ -36,4 +42,19 @@ export const undoneWhys: ReadonlySet<string> = new Set([
   'not-as-found',
   'permit-held',
   'untied',
+])
+
+/** The act that makes a state, by what the questions about the site say where the state is missing. */
+export const madeBy: ReadonlyMap<string, string> = new Map([
+  ['no-barrier', 'set-barrier'],
+  ['no-boots', 'wear'],
+  ['no-cover', 'fit-cover'],
+  ['no-isolation-earth', 'earth-isolation-point'],
+  ['no-lock', 'lock'],
+  ['no-tag', 'tag'],
+  ['not-bonded', 'bond-metal'],
+  ['not-brushed', 'brush'],
+  ['not-earthed', 'clamp'],
+  ['not-guarded', 'fit-guard'],
+  ['not-strapped', 'strap-on'],
 ])

@@ -197,6 +197,23 @@ describe('rules that cannot be kept together, or find nothing', () => {
     expect(issues(count('big', 'critical'), count('small', 'minor', { consequenceOf: ['big'] }))).toEqual([])
   })
 
+  it('refuses findings that swallow one another, however long the way round, and nothing that ends', () => {
+    const rule = (id: string, ...causedBy: readonly string[]): ShortRule => ({
+      id,
+      kind: 'count',
+      parameters: { of: { do: 'climb' }, most: 3, ...(causedBy.length > 0 ? { causedBy } : {}) },
+    })
+    expect(issues(rule('a', 'b'), rule('b', 'a'))).toHaveLength(2)
+    expect(issues(rule('a', 'b'), rule('b', 'c'), rule('c', 'a'))).toHaveLength(3)
+    expect(issues(rule('a', 'a'))).toHaveLength(1)
+    expect(issues(rule('a', 'b'), rule('b', 'c'), rule('c'))).toEqual([])
+  })
+
+  it('refuses a floor of an element that the pack does not have', () => {
+    const floored = { ...onePack(order('climb', 'haul')), floors: { any: { majors: 0 }, luck: { majors: 2 } } }
+    expect(checkPack(floored, vocabulary).map(({ path }) => path)).toEqual(['$.floors.luck'])
+  })
+
   it.each<[string, ShortRule]>([
     ['a count without a limit', { kind: 'count', parameters: { of: { do: 'climb' } } }],
     ['a figure without a limit', { kind: 'geometry', parameters: { when: { do: 'drive-rod' }, measure: 'rod-depth' } }],

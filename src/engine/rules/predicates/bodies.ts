@@ -56,7 +56,9 @@ function isBondWhole(site: Site): boolean {
 }
 
 function isOnEarths(site: Site, { on }: Contact): boolean {
-  if (on.kind === 'lead' || on.kind === 'rod') return true
+  // A low-voltage bond is on nothing but wires of the low voltage.
+  if (on.kind === 'lead') return requireItem(site, on.item).type !== 'lv-bond-set'
+  if (on.kind === 'rod') return true
   return (on.kind === 'conductor' || on.kind === 'metalwork') && clampsOn(site, on.id).length > 0
 }
 

@@ -15,7 +15,11 @@ const isEarthing = (site: Site, clamp: Clamp): boolean =>
 /** A clamp of a lead that has another one on the neutral wire of the line. */
 function isOnNeutral(site: Site, clamp: Clamp): boolean {
   const neutral = findSectionNeutral(site.scenario)
-  return isLead(site, clamp) && neutral !== undefined && clampsOf(site, clamp.lead).some(({ on }) => on === neutral.id || on === 'pole-earth')
+  return (
+    isLead(site, clamp) &&
+    neutral !== undefined &&
+    clampsOf(site, clamp.lead).some(({ on }) => on === neutral.id || on === 'pole-earth')
+  )
 }
 
 function seatTurns(site: Site, clamp: Clamp): number {
@@ -181,7 +185,9 @@ const neutralFree: SitePredicate = {
   takes: {},
   fails({ site }) {
     const wires = site.scenario.lv.wires.map(({ id }) => id)
-    const clamp = site.clamps.find(({ on }) => wires.includes(on))
+    // Bonds from wire to wire join none of them to anything else.
+    const isJoined = (lead: string): boolean => site.clamps.some((it) => it.lead === lead && !wires.includes(it.on))
+    const clamp = site.clamps.find(({ on, lead }) => wires.includes(on) && isJoined(lead))
     return clamp === undefined ? undefined : { why: 'lv-bonded', wire: clamp.on, lead: clamp.lead }
   },
 }
