@@ -252,6 +252,8 @@ function Pole({ scale }: { scale: Scale }) {
 function Truck({ x, y, scale }: { x: number; y: number; scale: number }) {
   const long = 6.5 * scale
   const wide = 2.3 * scale
+  // Beside it: people stand before and behind.
+  const isLeft = x - long / 2 > 40
   return (
     <g transform={`translate(${x} ${y})`}>
       <rect
@@ -263,7 +265,7 @@ function Truck({ x, y, scale }: { x: number; y: number; scale: number }) {
         style={{ fill: 'var(--field)' }}
       />
       <path d={`M${tenth(long / 4)} ${tenth(-wide / 2)}v${tenth(wide)}`} className='d-edge' />
-      <text x={tenth(-long / 8)} y='4.5' className='mid'>
+      <text x={tenth(isLeft ? -long / 2 - 5 : long / 2 + 5)} y='4.5' className={isLeft ? 'end halo' : 'halo'}>
         {say('drawing.truck')}
       </text>
     </g>

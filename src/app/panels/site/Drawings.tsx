@@ -111,7 +111,12 @@ function SwitchTo({ drawing, label }: { drawing: 'drawings' | 'scene'; label: st
   )
 }
 
+/** The slip lies under the plan; when it is put away the plan shows what is about. */
+const planBesideSlip = { width: 352, height: 172, perMetre: 8.6, origin: [184, 104] } as const
+const planAlone = { width: 352, height: 456, perMetre: 8.6, origin: [184, 236] } as const
+
 function Sheets() {
+  const hasSlip = useStore(viewStore, isSlipOut)
   const belief = useBelief()
   const persons = useStore(viewStore, (view) => view.persons)
   const thing = useStore(viewStore, (view) => view.thing)
@@ -137,7 +142,7 @@ function Sheets() {
       </SiteElevation>
       <SitePlan
         site={site}
-        frame={{ width: 352, height: 172, perMetre: 8.6, origin: [184, 104] }}
+        frame={hasSlip ? planBesideSlip : planAlone}
         selectedPersons={persons}
         title={say('drawing.plan')}
         {...(isTapeOut ? { onPoint: (at: Spot) => holdTape({ kind: 'ground', at: tidySpot(at) }) } : {})}
