@@ -135,6 +135,7 @@ export const siteKinds: Readonly<Record<string, Change>> = {
   spur: allOf(elevenMetres, wood, spur, wet),
   neutral: allOf(multiEarthed(), fencesAndPipes),
   truck: allOf(elevenMetres, boomTruck, fencesAndPipes),
+  'next-pole': allOf(elevenMetres, () => ({ nextPole: { number: 'P118', along: 60 } })),
   jumper: allOf(elevenMetres, () => ({ jumpers: ['conductor-b'] })),
   wet: allOf(elevenMetres, wet, evening, fencesAndPipes),
   shared: allOf(elevenMetres, sharedPoles, wood),

@@ -17,6 +17,7 @@ import type {
   SwitchState,
 } from './site'
 import type { GroundPoint } from './place'
+import type { Weather } from './weather'
 import type { TruckState } from './truckState'
 
 export interface PersonBelief extends Person {
@@ -86,6 +87,8 @@ export interface Belief {
   readonly truck: GroundPoint
   /** Outriggers and bucket stand before everybody's eyes. */
   readonly truckState?: TruckState
+  /** As it is now: nobody has to be told that it rains. */
+  readonly weather: Pick<Weather, 'rain' | 'wind'>
   /** In charge of the job now. */
   readonly inCharge: PersonId | null
   readonly persons: readonly PersonBelief[]

@@ -7,6 +7,7 @@ import { findMain, mainsOf } from './mains'
 import { findInCharge, isHere } from './presence'
 import { crewMember } from './questions'
 import type { Phase, ScenarioSwitch, ThingId } from './scenario'
+import { weatherAt } from './weather'
 import type { Evidence, Item, Site } from './site'
 
 export function believe(site: Site): Belief {
@@ -16,6 +17,7 @@ export function believe(site: Site): Belief {
     time: site.time,
     truck: site.truck,
     ...(site.truckState ? { truckState: site.truckState } : {}),
+    weather: { rain: weatherAt(site).rain, wind: weatherAt(site).wind },
     inCharge: findInCharge(site) ?? null,
     persons: Object.values(site.persons).map((person) => {
       const { role, bootSize } = crewMember(site, person.id)

@@ -99,6 +99,7 @@ test('what a scenario adds to its place can be picked there', () => {
     neutral: ['neutral', 'paddock', 'trough', 'telephone-earth'],
     truck: ['truck', 'bucket'],
     jumper: ['conductor-b/far'],
+    'next-pole': ['next-pole', 'arm@next', 'conductor-b@next'],
   }))
     for (const id of ids) expect(idsOn(kind), `${id} on ${kind}`).toContain(id)
 })

@@ -16,7 +16,7 @@ type Applied = readonly [
 ]
 
 /** An earth conductor cast into the pole, its terminal of so many ohm. */
-export const castIn = (terminal: number): Change =>
+const castIn = (terminal: number): Change =>
   inScenario(({ pole }) => ({ pole: { ...pole, integralEarth: { terminal, height: 1.6 } } as Scenario['pole'] }))
 
 /** The ground worker at the foot of the pole with the instrument, nothing fitted yet. */

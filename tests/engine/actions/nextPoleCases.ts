@@ -18,7 +18,7 @@ type Applied = readonly [
 const on = 'next-pole'
 
 /** 60 m on, made like the worked pole; the low voltage ends before it. */
-export const extended = (widensPermit = true): Change =>
+const extended = (widensPermit = true): Change =>
   inScenario((scenario) => ({
     lv: { ...scenario.lv, wires: [] } as Scenario['lv'],
     control: { ...scenario.control, widensPermit },

@@ -16,7 +16,7 @@ type Applied = readonly [
   is: unknown,
 ]
 
-export const truck = {
+const truck = {
   tyres: 1e6,
   outriggers: [-1, 1].flatMap((x) => [-1, 1].map((y) => ({ x: 1.5 * x, y: 1.2 * y, radius: 0.3 }))),
   boom: { leakage: 1e9, liner: 1e9 },

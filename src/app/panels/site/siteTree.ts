@@ -137,6 +137,12 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
         ),
       ),
       named(2, 'arm', bonds.join(', ')),
+      ...sheet.place.metalwork.map(({ id }) => named(2, id, leadsOn(id))),
+      ...sheet.feeders.flatMap(({ neutralWire: wire }, i, all) =>
+        wire && all.findIndex((it) => it.neutralWire?.id === wire.id) === i
+          ? [named(2, wire.id, leadsOn(wire.id))]
+          : [],
+      ),
       ...(sheet.lv.wires.length === 0
         ? []
         : [

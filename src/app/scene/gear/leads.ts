@@ -115,6 +115,10 @@ function onWire(layout: Layout, wireOf: Support, on: string, along: number): Vec
 }
 
 function seatOn(layout: Layout, picture: SitePicture, lead: LeadPicture, on: string): Vector3 {
+  if (on.endsWith('@next')) {
+    const seat = seatOn(layout, picture, lead, on.slice(0, -'@next'.length))
+    return seat.setZ(seat.z + (layout.place.nextPole?.along ?? 0))
+  }
   if (on === 'truck') return toScene(picture.truck, 0.6)
   const conductor = layout.conductors.find((it) => it.id === wireName(on))
   const shift = picture.leads.findIndex((it) => it.item === lead.item) * 0.16 + (lead.isBond ? -0.35 : 0)

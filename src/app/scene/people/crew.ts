@@ -7,6 +7,7 @@ import { type HeldEnds, heldKey } from '../gear/leads'
 import { type Layout, radiusAt } from '../site/layout'
 import type { PersonPicture, SitePicture } from '../site/sitePicture'
 import { figure, type Wear } from './figure'
+import { inHand } from './inHand'
 import type { Joints } from './posture'
 import { type Stance, stanceOf, stickOf } from './stance'
 
@@ -84,7 +85,7 @@ function carried(layout: Layout, picture: SitePicture, person: PersonPicture, st
   if (stance.stick && stick) pieces.push(stickView(stick, stance.stick, headOf(picture, person)))
   if (person.role === 'person-in-charge') pieces.push(built([board(joints, person.id)]))
   const small = person.holds.filter((item) => item !== stick && !picture.leads.some((lead) => lead.item === item))
-  pieces.push(smallGear(small, joints, person.doing !== null && person.place.kind === 'pole'))
+  pieces.push(smallGear(picture, small, joints, person.doing !== null && person.place.kind === 'pole'))
   return join(...pieces)
 }
 
@@ -191,8 +192,9 @@ function wornHits(picture: SitePicture, person: PersonPicture, { left, rightLimb
 
 /** The first two in the hands, the rest at the belt, all of it there while the hands work: each can be picked. */
 function smallGear(
+  picture: SitePicture,
   items: readonly string[],
-  { left, rightLimb, hips, right, up }: Joints,
+  { left, rightLimb, hips, right, up, forward }: Joints,
   areHandsBusy: boolean,
 ): Built {
   const hands = areHandsBusy ? [] : [rightLimb.hand, left.hand]
@@ -204,16 +206,12 @@ function smallGear(
         .addScaledVector(right, 0.2 - 0.4 * (index % 2))
         .addScaledVector(up, -0.02 * index)
     const [from, to] = [place.clone().addScaledVector(up, -0.07), place.clone().addScaledVector(up, 0.09)]
-    return {
-      part: part(strut(from, to, 0.028, 0.024, 8), 'rubberDark', item, 0.04),
-      hit: { id: item, segments: [[from, to]] as const, radius: 0.04 },
-    }
+    const shown = inHand(picture.typeOf[item] ?? '', item, place, forward) ?? [
+      part(strut(from, to, 0.028, 0.024, 8), 'rubberDark', item, 0.04),
+    ]
+    return built(shown, [], [{ id: item, segments: [[from, to]] as const, radius: 0.04 }])
   })
-  return built(
-    pieces.map((it) => it.part),
-    [],
-    pieces.map((it) => it.hit),
-  )
+  return join(...pieces)
 }
 
 /** The checklist on its board, in both hands. */

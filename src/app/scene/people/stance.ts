@@ -34,9 +34,35 @@ export function stanceOf(layout: Layout, picture: SitePicture, person: PersonPic
   const { place } = person
   if (place.kind === 'switch') return null
   if (place.kind === 'bucket') return inBucket(layout, picture, person)
-  if (place.kind === 'pole' && place.station !== 'foot') return aloft(layout, picture, person, feetAt[place.station])
-  const at = place.kind === 'ground' ? apart(place.at, picture, person) : { x: -0.15, y: 0.62 }
+  const along = place.kind === 'pole' && place.pole === 'next' ? (layout.place.nextPole?.along ?? 0) : 0
+  if (place.kind === 'pole' && place.station !== 'foot') {
+    const stance = aloft(layout, picture, atFirstPole(person), feetAt[place.station])
+    return along === 0 ? stance : moved(stance, along)
+  }
+  const at = place.kind === 'ground' ? apart(place.at, picture, person) : { x: along - 0.15, y: 0.62 }
   return onGround(layout, picture, person, at)
+}
+
+/** What is done on the next pole looks like the same on the first. */
+const atFirstPole = (person: PersonPicture): PersonPicture =>
+  person.doing?.on?.endsWith('@next')
+    ? { ...person, doing: { ...person.doing, on: person.doing.on.slice(0, -'@next'.length) } }
+    : person
+
+function moved({ posture, stick }: Stance, along: number): Stance {
+  const on = (point: Vector3): Vector3 => point.clone().setZ(point.z + along)
+  const { hips, leftHand, rightHand, leftFoot, rightFoot } = posture
+  return {
+    posture: {
+      ...posture,
+      hips: on(hips),
+      leftHand: on(leftHand),
+      rightHand: on(rightHand),
+      leftFoot: on(leftFoot),
+      rightFoot: on(rightFoot),
+    },
+    stick: stick && { foot: on(stick.foot), head: on(stick.head) },
+  }
 }
 
 /** Two people who were sent to the same spot stand beside each other; nobody stands on a rod. */

@@ -36,6 +36,7 @@ export function lineView(layout: Layout, { cracked, carriers }: LineState): Buil
     sectionWires(layout),
     crossingView(layout),
     poleHits(layout),
+    ...(layout.place.nextPole ? [nextPoleHits(layout, layout.place.nextPole.along)] : []),
   )
 }
 
@@ -230,6 +231,42 @@ export function crossingPath({ crossing }: Layout, phase: string, across: number
   if (!crossing) return []
   const along = crossing.phases.find((it) => it.phase === phase)?.along ?? crossing.along
   return crossingWire(along, crossing.height).filter((point) => point.x >= across)
+}
+
+/** What can be worked on at the next pole. */
+function nextPoleHits(layout: Layout, along: number): Built {
+  const { arm, pole } = layout
+  const half = arm.length / 2
+  const near = [-1.6, -0.8, 0, 0.8, 1.6].map((z) => along + z)
+  return built(
+    [],
+    [],
+    [
+      {
+        id: 'next-pole',
+        segments: [[vector(0, 0, along), vector(0, pole.top - 0.4, along)]],
+        radius: radiusAt(layout, 3),
+      },
+      {
+        id: 'arm@next',
+        segments: [
+          [
+            vector(arm.across - half, arm.height, along + arm.along),
+            vector(arm.across + half, arm.height, along + arm.along),
+          ],
+        ],
+        radius: 0.05,
+      },
+      ...layout.conductors.map((it) =>
+        hitAlong(
+          `${it.id}@next`,
+          near.map((z) => vector(it.across, hvHeight(it, z), z)),
+          0.02,
+          1,
+        ),
+      ),
+    ],
+  )
 }
 
 function poleHits(layout: Layout): Built {

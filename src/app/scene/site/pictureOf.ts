@@ -46,7 +46,7 @@ export function pictureOf(
     carriers: Object.fromEntries(belief.mains.map((it) => [it.id, carriersSeen(it.last)])),
     quarantined: belief.items.filter(({ verdict }) => verdict === 'quarantine').map(({ id }) => id),
     isDusk: isDusk(sheet.startsAt + belief.time),
-    weather: sheet.weather,
+    weather: { ...sheet.weather, ...belief.weather },
     hazards: hazardsOf(belief),
     work: sheet.work.conductor,
     people: belief.persons
