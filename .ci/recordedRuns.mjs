@@ -1,6 +1,7 @@
 // A plugin for the app: `scenario.json?runs` is the text of all recorded runs of that scenario, by name, without what
-// they must give. They repeat each other, so the build compresses them together; the page unpacks them
-// (src/app/storage/unpack.ts) when they are asked for.
+// they must give. They repeat each other, so the build compresses them together; each order says how many seconds after
+// the one before it is given, because runs that part for a while then read the same again (a third of the size). The page
+// unpacks them when they are asked for (src/app/storage/unpack.ts, src/app/storage/recordedRuns.ts).
 
 import { existsSync, readFileSync, readdirSync } from 'node:fs'
 import { dirname, join } from 'node:path'
@@ -27,6 +28,7 @@ export function recordedRuns() {
         this.addWatchFile(join(folder, name))
         const run = JSON.parse(readFileSync(join(folder, name), 'utf8'))
         delete run.expect
+        run.actions = run.actions.map((order, i) => ({ ...order, at: order.at - (run.actions[i - 1]?.at ?? 0) }))
         return [name.slice(0, -'.json'.length), run]
       })
       const text = JSON.stringify(Object.fromEntries(runs))
