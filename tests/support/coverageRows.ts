@@ -23,7 +23,7 @@ export interface CoverageRow {
 export type Kind = 'paragraphs' | 'gear' | 'defects' | 'events' | 'paths' | 'rules'
 
 const root = new URL('../../', import.meta.url)
-export const packIds: readonly string[] = readdirSync(new URL('scenarios/packs/', root)).sort()
+const packIds: readonly string[] = readdirSync(new URL('scenarios/packs/', root)).sort()
 
 interface Played {
   readonly slug: string

@@ -44,6 +44,9 @@ function carry(job: Job): void {
   const { so } = job.crew
   const gloves = kit(job, 'switching-gloves')
   const small = switchesOf(job).map((_, i) => i)
+  // A blade in the dark is seen by a lamp.
+  const lamp = job.kit.get('lamp')
+  if (lamp !== undefined) take(job, so, lamp)
   if (job.practice.hasMainEarths) wear(job, so, gloves)
   for (const i of small) take(job, so, kit(job, `lock-${i}`))
   for (const i of small) take(job, so, kit(job, `tag-${i}`))

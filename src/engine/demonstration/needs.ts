@@ -73,7 +73,7 @@ const chargesNeeds = (job: Job): readonly Need[] => [need(job.crew.pic, 'binocul
 
 /** A lock and a tag for every switch, and earths for those that feed the section where the pack wants them there. */
 function operatorsNeeds(job: Job): readonly Need[] {
-  const { crew, practice } = job
+  const { crew, practice, scenario } = job
   const switches = switchesOf(job)
   const earthed = practice.hasMainEarths ? switches.filter(({ closed }) => closed) : []
   return [
@@ -81,6 +81,7 @@ function operatorsNeeds(job: Job): readonly Need[] {
     ...switches.map((_, i) => need(crew.so, `tag-${i}`, 'tag')),
     need(crew.so, 'operator-mat'),
     need(crew.so, 'switching-gloves'),
+    ...(scenario.dark ? [need(crew.so, 'lamp')] : []),
     ...earthed.map((_, i) => need(crew.so, `isolation-earth-${i}`, 'isolation-earth')),
     ...lowVoltageNeeds(job),
   ]

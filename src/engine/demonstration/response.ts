@@ -1,5 +1,5 @@
 /** After the line came alive: still, control room, source off, proved dead again, gear that carried it replaced. */
-import { isPoleWorkerUp, isUp, isWorn, kit } from './ask'
+import { isPoleWorkerUp, isUp, isWorn, item as known, kit } from './ask'
 import { changeGloves, proveDead } from './aloft'
 import { bondOff, isAbove } from './bond'
 import { crossingFeeders } from './brief'
@@ -41,6 +41,8 @@ function lookAround(job: Job): void {
     if (cover) job.order(pw, 'look', { on: 'cover' })
     else if (!paper.workDone) job.order(pw, 'look', { on: 'pole-top' })
     for (const { item } of job.belief().guards) job.order(pw, 'look', { on: item })
+    const bonds = job.kit.get('lv-bonds')
+    if (bonds !== undefined && known(job, bonds).where.kind === 'fitted') job.order(pw, 'look', { on: bonds })
   }
   for (const who of [pic, pw, gw]) {
     const boots = job.kit.get(`boots-${who}`)
