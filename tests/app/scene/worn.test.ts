@@ -28,3 +28,15 @@ test.each(worn)('%s is seen on whoever wears it, and can be pointed at there', (
   expect(on.look).not.toBe(bare.look)
   if (type !== 'harness') expect(on.hits).toContain('Z-1')
 })
+
+test('what is no longer than a forearm is held as it is: a lamp has its glass, a rod is only hinted at', () => {
+  const held = (type: string): readonly string[] => {
+    const site = withItem(isolatedSite(), 'Z-1', type, { kind: 'person', person: 'gw' })
+    const { layout, picture } = sceneOf(site)
+    const { built } = crewView(layout, picture, stancesOf(layout, picture))
+    return built.parts.filter(({ id }) => id === 'Z-1').map(({ slot }) => slot)
+  }
+  expect(held('lamp')).toContain('glass')
+  expect(held('lock')).toContain('copper')
+  expect(held('earth-rod')).toEqual(['rubberDark'])
+})
