@@ -94,3 +94,22 @@ test('tails of a three-lead set meet in one boss below the conductors', () => {
   expect(hub!.y).toBeLessThan(7.6)
   expect(hub!.y).toBeGreaterThan(6.8)
 })
+
+test('what a look at the bucket told is on the bucket, where the truck has one', () => {
+  const truck = { tyres: 1e6, outriggers: [], boom: { leakage: 1e9, liner: 1e9 } }
+  const base = startSite({ ...marrowBend(), truck })
+  const site = withItem(base, 'Z-1', 'bucket-boom', { kind: 'tarp' })
+  const says = 'gear.bucket-boom.look.liner-crack'
+  const told: Evidence[] = [{ at: 1, who: 'pw', of: 'Z-1', by: 'look', says, values: {} }]
+  const high = (it: Site): number => {
+    const { layout, picture } = sceneOf(it)
+    const { parts } = gearModel(layout, picture, new Map(), []).built
+    return parts.filter(({ id, geometry }) => {
+      geometry.computeBoundingBox()
+      // The bucket rests over the bed, 2.35 m up; nothing on the tarp is so high.
+      return id === 'Z-1' && geometry.boundingBox!.min.y > 2
+    }).length
+  }
+  expect(high(site)).toBe(0)
+  expect(high({ ...site, evidence: told })).toBeGreaterThan(0)
+})

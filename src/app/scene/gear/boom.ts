@@ -4,6 +4,7 @@ import { at, box, cylinder, strut, vector } from '../geometry/shapes'
 import { type Built, built, type Part, part } from '../ink/part'
 import { type Layout, toScene } from '../site/layout'
 import type { SitePicture } from '../site/sitePicture'
+import { markAt } from './laidMarks'
 import { bedside } from './truck'
 
 /** Where the bucket's floor is: up where the crew moved it, else home over the bed. */
@@ -61,7 +62,25 @@ function boom(picture: SitePicture, stands: Vector3): readonly Part[] {
       0.1,
     ),
     ...bucket(floor),
+    ...boomMarks(picture, {
+      liner: floor.clone().add(vector(-0.4, 0.6, 0)),
+      boom: shared.clone().lerp(wrist, 0.4),
+      reel: base,
+    }),
   ]
+}
+
+/** What looks at boom and bucket told, where it is. */
+function boomMarks(
+  { typeOf, found }: SitePicture,
+  at: Readonly<Record<'liner' | 'boom' | 'reel', Vector3>>,
+): readonly Part[] {
+  const item = Object.keys(typeOf).find((id) => typeOf[id] === 'bucket-boom')
+  if (item === undefined) return []
+  return (found[item] ?? []).flatMap((finding) => {
+    const place = finding.includes('liner') ? at.liner : finding.includes('boom') ? at.boom : at.reel
+    return markAt(finding, place.clone().add(vector(-0.02, 0, 0)), item)
+  })
 }
 
 /** Open on top: floor and four walls, a lip round its rim. */

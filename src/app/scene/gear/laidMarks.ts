@@ -45,6 +45,20 @@ const pens: readonly (readonly [RegExp, Pen])[] = [
 
 const penOf = (name: string): Pen => pens.find(([names]) => names.test(name))?.[1] ?? lines
 
+/** One finding on a surface of something that lies nowhere: its pens turned from above to face west. */
+export const markAt = (finding: string, place: Vector3, id: string): readonly Part[] =>
+  penOf(finding)(vector(0, 0, 0)).map(([geometry, slot]) => {
+    return part(
+      geometry
+        .rotateZ(Math.PI / 2)
+        .scale(3, 3, 3)
+        .translate(place.x, place.y, place.z),
+      slot,
+      id,
+      0.04,
+    )
+  })
+
 /** @param found by `findFinding`; @param shape the item round its own middle */
 export function marksOn(shape: Built, type: string, found: readonly string[], id: string): Built {
   const marks = found.flatMap((finding): Part[] => {
