@@ -60,9 +60,9 @@ function known(of: Timeline, round: number): readonly string[] {
 
 /**
  * Acts in whose course gear shows of itself that something is wrong: the reel of the barrier runs out, a tester says
- * nothing where there is voltage, a jaw slips when it is tugged.
+ * nothing where there is voltage, a jaw slips when it is tugged, a stick slips off the screw that it turns.
  */
-const shown = ['set-barrier', 'prove', 'test', 'tug']
+const shown = ['set-barrier', 'prove', 'test', 'clamp', 'tug']
 
 it.each(Array.from({ length: most }, (_, round) => round))('round %i', (round) => {
   const other = runTimeline(withDefects(round), orders)
