@@ -4,6 +4,8 @@
  */
 import type { CurveName, FuseLinkType, RelayReset } from '../physics/protection'
 import type { ContactValues } from './contactValues'
+import type { ControlRoom } from './controlRoom'
+import type { LowVoltage } from './lowVoltage'
 import type { Skin } from '../physics/body'
 import type { Soil } from '../physics/soil'
 import type { GroundThing, Metalwork, Truck } from './groundThings'
@@ -196,41 +198,6 @@ export interface Relay {
   readonly multiplier: number
 }
 
-export interface LowVoltage {
-  /** Phase to neutral, volts. */
-  readonly voltage: number
-  readonly sourceImpedance: { readonly re: number; readonly im: number }
-  /** None: there is no low voltage on the pole, and nothing else said here counts. */
-  readonly wires: readonly {
-    readonly id: ThingId
-    readonly phase: Phase | 'N'
-    readonly x: number
-    readonly height: number
-    /**
-     * A switch wire of street lamps: ohm of all its lamps to the neutral, and where the cabinet with its switch is. It is
-     * switched on when it gets dark.
-     */
-    readonly lamps?: { readonly resistance: number; readonly cabinet: GroundPoint; readonly key?: ItemId }
-    /** A feed that can be cut off by itself, a telecom supply, a pilot: where its switch is, whose key opens the cabinet. */
-    readonly isolator?: { readonly at: GroundPoint; readonly key?: ItemId }
-  }[]
-  /** Of the star point. */
-  readonly neutralEarth: { readonly resistance: number; readonly at: GroundPoint }
-  /** A transformer of the section that feeds it; another circuit's when not said. */
-  readonly fedBy?: ThingId
-  /**
-   * Where the neutral is earthed again: metres of wire from the worked pole, ohm, ohm per metre of neutral up to there,
-   * and where it is when it is near enough to share the soil.
-   */
-  readonly houseEarths?: readonly {
-    readonly distance: number
-    readonly resistance: number
-    readonly wire: { readonly re: number; readonly im: number }
-    readonly at?: GroundPoint
-  }[]
-  readonly insulatorLeakage: number
-}
-
 export interface Stay {
   readonly anchor: GroundPoint
   readonly anchorDepth: number
@@ -265,6 +232,8 @@ export interface ScenarioSwitch {
 }
 
 export type { ContactValues, SheetValues } from './contactValues'
+export type { LowVoltage } from './lowVoltage'
+export type { ControlRoom, Misheard } from './controlRoom'
 export type { Livening }
 
 /** A contact condition of the chain at which the visible livening strikes; engine/timeline/triggers names them. */
@@ -391,26 +360,4 @@ export interface Scenario {
   readonly work: { readonly conductor: ThingId; readonly old: string; readonly item: string; readonly takes: number }
   readonly control: ControlRoom
   readonly contact: ContactValues
-}
-
-/** What the control room answers and how it is heard. */
-export interface ControlRoom {
-  readonly takesCrossingOut: boolean
-  readonly blocksReclose: boolean
-  /** Gives the permit for the next pole too when it is asked. */
-  readonly widensPermit?: boolean
-  /** It can send people who put a guard between section and crossing. */
-  readonly guardsCrossing?: boolean
-  /** What comes over the line as something else, the first time that it is said. */
-  readonly misheard?: readonly Misheard[]
-  /** Its permits carry a number and end at a time of day, seconds after midnight; they do not when not said. */
-  readonly permit?: { readonly number: string; readonly until: number }
-}
-
-export interface Misheard {
-  /** A number that control says: of a switch, of the pole, of the permit. */
-  readonly message: string
-  readonly saidAs: string
-  /** Control notices that it is read back wrong; unsaid: it does. */
-  readonly corrects?: boolean
 }
