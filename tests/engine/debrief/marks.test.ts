@@ -2,12 +2,12 @@
  * Elements each by themselves with their own floor; not done differs from not observed. The floors and the share of
  * minor rules: common practice of assessors (no critical, few majors, 85 % of the minors), no source.
  */
-import { beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { createSweepCache, judgeRun, type Pack, type Result } from '../../../src/engine'
 import { markRun } from '../../../src/engine/debrief/marks'
 import { decideOutcome } from '../../../src/engine/debrief/outcome'
 import { findFindings } from '../../../src/engine/rules/findFindings'
-import { add, all, change, drop, none, swapped, type Edit } from '../../support/rules/edits'
+import { change, drop, none, swapped, type Edit } from '../../support/rules/edits'
 import { recorded, shippedPack } from '../../support/rules/recorded'
 import { replay } from '../../support/rules/replay'
 
@@ -90,35 +90,21 @@ describe('a floor', () => {
 })
 
 describe('luck', () => {
-  /** The hand on the clamped lead while it goes on: whatever livening comes, or does not. */
-  const edit = swapped('pw tug conductor-a', 'pw clamp conductor-b')
-  let swept: Result
-  beforeAll(() => {
-    swept = judgeRun(timelineOf(edit), pack, { sweep: true, cache })
-  }, 120_000)
-
-  it('is no credit: put right in time is what nothing could have overtaken', () => {
-    const mended = swept.findings.filter(({ rule }) => rule === 'clamp-tugged')
-    expect(mended.length).toBeGreaterThan(0)
-    for (const { recovered } of mended) expect(recovered).toBe(true)
-    const barefoot = all(
-      edit,
-      add({ who: 'pw', do: 'take-off', on: 'BT-42' }, 'pw strap-on'),
-      drop('pw fit-cover', 'pw look cover', 'pw remove-cover', 'pw lower C-15'),
+  /** A clamp tugged late, while the ground worker has a hand on the lead. No livening comes in either run. */
+  const holding = recorded('overlap-hand-on-lead')
+  const late = swapped('pw tug conductor-a', 'pw clamp conductor-b')(holding.orders)
+  const tugOf = (hasHole: boolean, sweep: boolean) => {
+    const items = holding.scenario.items.map((it) =>
+      hasHole && it.type === 'boots' ? { ...it, defects: ['nail-hole-left', 'nail-hole-right'] } : it,
     )
-    const exposed = judgeRun(timelineOf(barefoot), pack, { sweep: true, cache })
-    const isOverAt = (from: number, to: number) =>
-      exposed.sweep.some(({ verdict, at }) => verdict !== 'below' && at >= from && at < to)
-    for (const { recovered, at, putRightAt } of exposed.findings) {
-      if (recovered) expect(isOverAt(at, putRightAt ?? at)).toBe(false)
-    }
-    expect(exposed.outcome).toBe('fail')
-  }, 240_000)
+    const timeline = replay({ ...holding.scenario, items, visible: null }, late)
+    expect(timeline.struck).toBeNull()
+    return judgeRun(timeline, pack, { sweep, cache }).findings.find(({ rule }) => rule === 'clamp-tugged')
+  }
 
-  it('decides nothing: the same acts give the same marks whether a livening was drawn or not', () => {
-    const quiet = judgeRun(replay({ ...scenario, visible: null }, edit(orders)), pack, { sweep: true, cache })
-    expect(quiet.marks).toEqual(swept.marks)
-    expect(quiet.outcome).toBe(swept.outcome)
-    expect(quiet.sweep).toEqual(swept.sweep)
-  }, 120_000)
+  it('is no credit: put right in time is what no livening could have overtaken', () => {
+    expect(tugOf(false, true)).toMatchObject({ recovered: true })
+    expect(tugOf(true, true)).toMatchObject({ recovered: false })
+    expect(tugOf(true, false)).toMatchObject({ recovered: true })
+  }, 240_000)
 })
