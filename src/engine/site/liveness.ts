@@ -6,7 +6,7 @@ import { isCutOff } from './mains'
 import { findRemovedCause, traitsOf } from './liveningTraits'
 import type { Livening, Phase, ThingId } from './scenario'
 import type { Site } from './site'
-import { feederVoltage, isLowVoltageFed, suppliedVoltage } from './supplied'
+import { feederVoltage, hasOwnSupply, isLowVoltageFed, suppliedVoltage } from './supplied'
 
 /** Volts to earth, rms, of a conductor or low-voltage wire as it stands fed; 0 when no closed path feeds it. */
 export function liveVoltage(site: Site, thing: ThingId): number {
@@ -32,7 +32,8 @@ function wireVoltage(site: Site, wire: Site['scenario']['lv']['wires'][number]):
       ? embedded.find((it) => it.id === struck.source)
       : undefined
   const isBackFed = source !== undefined && source.transformer === lv.fedBy
-  const isFed = isBackFed || isLowVoltageFed(site, (phase) => phaseVoltage(site, phase) > 0)
+  const isFed =
+    isBackFed || hasOwnSupply(site, wire.id) || isLowVoltageFed(site, (phase) => phaseVoltage(site, phase) > 0)
   return isFed && !isSwitchedOff ? lv.voltage : 0
 }
 

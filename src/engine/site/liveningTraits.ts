@@ -11,7 +11,7 @@ import { phasesOf } from './phasesOf'
 import { isLockedBy, requireSwitch } from './questions'
 import { phases, type Phase, type Scenario, type ScenarioSwitch, type ThingId } from './scenario'
 import type { Evidence, Site } from './site'
-import { isLowVoltageFed, suppliedVoltage } from './supplied'
+import { hasOwnSupply, isLowVoltageFed, suppliedVoltage } from './supplied'
 
 export type Sign = Pick<Evidence, 'of' | 'by' | 'says'>
 
@@ -115,6 +115,7 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     signs: (_, it) => [{ of: it.wire, by: 'look', says: 'livening.lamps' }],
     removedBy: (site, it) => {
       if (isLockedBy(site, site.mains[it.wire]?.lock)) return 'street-lamps-locked'
+      if (hasOwnSupply(site, it.wire)) return undefined
       return isLowVoltageFed(site, (phase) => suppliedVoltage(site, phase) > 0) ? undefined : 'low-voltage-dead'
     },
   },

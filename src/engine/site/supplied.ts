@@ -35,6 +35,11 @@ export function isLowVoltageFed(site: Site, isAlive: (phase: Phase) => boolean):
   return isJoinedThrough(site, by.id) && by.phases.some(isAlive)
 }
 
+/** A switch wire of street lamps that the next street feeds. */
+export function hasOwnSupply({ scenario }: Site, wire: ThingId): boolean {
+  return scenario.lv.wires.some(({ id, lamps }) => id === wire && lamps?.ownSupply === true)
+}
+
 /** Carriers in, main switch closed. */
 function isJoinedThrough(site: Site, transformer: ThingId): boolean {
   return site.carriers[transformer] === 'in' && site.mains[transformer]?.position === 'closed'

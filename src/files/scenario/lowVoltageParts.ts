@@ -51,7 +51,9 @@ export const lv = shape({
       phase: choice('A', 'B', 'C', 'N'),
       x: { suffix: 'M', schema: number(-5, 5) },
       height: metres(2, 30),
-      lamps: optional(shape({ resistance: ohms(1, 1e6), cabinet: point(), key: optional(id()) })),
+      lamps: optional(
+        shape({ resistance: ohms(1, 1e6), cabinet: point(), key: optional(id()), ownSupply: optional(boolean()) }),
+      ),
       isolator: optional(shape({ at: point(), key: optional(id()) })),
     }),
     2,

@@ -8,12 +8,24 @@ import { findRemovedCause } from '../../../src/engine/site/liveningTraits'
 import { liveVoltage } from '../../../src/engine/site/liveness'
 import type { Livening } from '../../../src/engine/site/livening'
 import type { Site } from '../../../src/engine/site/site'
+import { isStanding } from '../../../src/engine/hazard/liven'
 import { declaredCorner } from '../../../src/engine/hazard/corner'
 import { solveInstant } from '../../../src/engine/hazard/instant'
 import { withCabinets } from '../actions/isolationCases'
 import { withItem } from '../../support/placedItem'
 import { backFed } from './backFeedSites'
-import { changed, clampOn, exposureOf, isolatedSite, momentOf, person, sharedCache, storyOf, touching } from './sites'
+import {
+  bladesClosed,
+  changed,
+  clampOn,
+  exposureOf,
+  isolatedSite,
+  momentOf,
+  person,
+  sharedCache,
+  storyOf,
+  touching,
+} from './sites'
 
 const comesOn: Livening = { id: 'panels', kind: 'low-voltage-fed', source: 'set-1' }
 /** 10 kVA on three phases of 230 V: 14.5 A, at most 1.2 of it. */
@@ -84,6 +96,15 @@ describe('panels that come on behind the transformer of the wires', () => {
       mains: { ...bare().mains, 'set-1': { position: 'open', lock: 'K-72', lockedBy: 'so' } as const },
     }
     expect(findRemovedCause(locked, comesOn)).toBe('source-locked')
+  })
+})
+
+describe('panels beside a line that is fed', () => {
+  it('run with it and live nothing by themselves, until carriers or switch cut the wires off', () => {
+    const fed = changed(isolatedSite(panels), bladesClosed('switch-27', 'A', 'B', 'C'))
+    expect(isStanding(fed, comesOn)).toBe(false)
+    expect(isStanding(cutOff(fed), comesOn)).toBe(true)
+    expect(isStanding(bare(), comesOn)).toBe(true)
   })
 })
 

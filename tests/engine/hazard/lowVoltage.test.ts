@@ -169,6 +169,24 @@ describe('D12 the street lamps come on', () => {
     expect(dusk.clearedBy).toBe('nothing')
   })
 
+  it('fed from the next street it comes on beside wires that are dead, and bonded to the neutral it stays there', () => {
+    const ownSupply = inScenario(({ lv }) => ({
+      lv: { ...lv, wires: lv.wires.map((it) => (it.lamps ? { ...it, lamps: { ...it.lamps, ownSupply: true } } : it)) },
+    }))
+    const fed = backFed({ transformer: { neutralEarth: { resistance: 5 } }, lv: { fedBy: 't1' } })
+    const dead = (...more: readonly Change[]): typeof site =>
+      changed(isolatedSite(), fed, withLamps, ...more, bladesClosed('switch-27'))
+    expect(findRemovedCause(dead(), lampsOn)).toBe('low-voltage-dead')
+    const own = dead(ownSupply)
+    expect(findRemovedCause(own, lampsOn)).toBeUndefined()
+    expect(volts(instantOf(momentOf(own), 'dusk'), 'lv-s')).toBeGreaterThan(228)
+    expect(volts(instantOf(momentOf(own), 'dusk'), 'lv-a')).toBeLessThan(1)
+    const bonds = [clampOn('B-05', 'metal', 'lv-n'), clampOn('B-05', 'line', 'lv-s')]
+    // 230 V over twice 0.058 Ω is a short circuit of 2 kA; 2.5 m of 25 mm² has 1.7 + j1.0 mΩ, two clamps 1 mΩ: 6 V
+    const shorted = instantOf(momentOf(changed(own, ...bonds)), 'dusk')
+    expect(Math.abs(volts(shorted, 'lv-s') - volts(shorted, 'lv-n'))).toBeLessThan(8)
+  })
+
   it('its switch locked in the cabinet takes the cause away', () => {
     expect(findRemovedCause(site, lampsOn)).toBeUndefined()
     const locked = { ...site, mains: { 'lv-s': { position: 'open', lock: 'K-71', lockedBy: 'so' } as const } }

@@ -28,7 +28,8 @@ function wireElements(lv: LowVoltage, wire: LowVoltageWire, behind: string): rea
   const { id, phase, lamps } = wire
   const leak = resistor(`${id}/insulator`, id, behind, lv.insulatorLeakage)
   if (phase !== 'N' && lamps !== undefined) {
-    return [resistor(`${id}/lamps`, id, requireNeutral(lv).id, lamps.resistance), leak]
+    const hanging = [resistor(`${id}/lamps`, id, requireNeutral(lv).id, lamps.resistance), leak]
+    return lamps.ownSupply ? [...hanging, ownEmf(lv, id, phase)] : hanging
   }
   return [feed(lv, wire), leak]
 }
@@ -36,9 +37,18 @@ function wireElements(lv: LowVoltage, wire: LowVoltageWire, behind: string): rea
 export const feedId = (wire: string): string => `${wire}/wire`
 
 /** The wire from where it is fed to the worked pole; of a switch wire, once its switch is closed. */
-export function feed(lv: LowVoltage, { id, phase }: LowVoltageWire): Element {
-  const from = phase === 'N' ? lowVoltageStarNode : phaseSource(lv, phase)
+export function feed(lv: LowVoltage, { id, phase, lamps }: LowVoltageWire): Element {
+  const own = phase === 'N' ? lowVoltageStarNode : phaseSource(lv, phase)
+  const from = lamps?.ownSupply ? ownEmfNode(id) : own
   return { id: feedId(id), kind: 'impedance', from, to: id, impedance: lv.sourceImpedance }
+}
+
+const ownEmfNode = (wire: string): string => `${wire}/emf`
+
+/** The next street's transformer shares the neutral of this one. */
+function ownEmf({ voltage }: LowVoltage, wire: string, phase: Phase): Element {
+  const from = ownEmfNode(wire)
+  return { id: from, kind: 'voltage', from, to: lowVoltageStarNode, voltage: phasor(voltage, phase) }
 }
 
 function phaseSource({ fedBy }: LowVoltage, phase: Phase): string {

@@ -34,8 +34,11 @@ export function feedersBeside(
  * switch stays off, and nothing of it livens the section.
  */
 export function isHeldByFeeders(scenario: Scenario, fitted: Fitted, livening: Livening): boolean {
-  if (livening.kind !== 'back-feed') return false
-  const { phases } = requireTransformer(scenario, requireEmbedded(scenario, livening.source).transformer)
+  if (livening.kind !== 'back-feed' && livening.kind !== 'low-voltage-fed') return false
+  const { id, phases } = requireTransformer(scenario, requireEmbedded(scenario, livening.source).transformer)
+  const joined = fitted.transformers.some((it) => it.id === id && it.carriers && it.isClosed)
+  // Cut off from the line, the wires below are nobody's but the source's.
+  if (livening.kind === 'low-voltage-fed' && !joined) return false
   const inService = scenario.switches.filter((at) => !fitted.feedersOut.includes(at.feeder)).map((at) => at.id)
   const closed = fitted.switches.filter((it) => inService.includes(it.id)).flatMap((it) => it.closed)
   return phases.every((phase) => closed.includes(phase))
