@@ -4,14 +4,14 @@ import { changeGloves, lookAgain, sendUp, tug } from './aloft'
 import { coverEdges } from './fits'
 import { seatTurns } from './ground'
 import type { Job } from './job'
-import { isCovering } from './things'
+import { here, isCovering, workOf } from './things'
 
 const isRubberAsked = (job: Job): boolean => job.practice.bondGloves === 'lv-gloves'
 
 export function coverAndBond(job: Job): void {
   const { pw } = job.crew
   climbTo(job, 'above-lv')
-  sendUp(job, 'leather-gloves', ...(isCovering(job) ? ['cover'] : []), 'bond', 'part')
+  sendUp(job, 'leather-gloves', ...(isCovering(job) ? ['cover'] : []), 'bond', workOf(job).part)
   if (!isBonded(job)) changeGloves(job, isRubberAsked(job) ? 'rubber' : 'leather')
   if (isCovering(job) && job.belief().cover === null) {
     job.order(pw, 'fit-cover', { with: kit(job, 'cover'), values: coverEdges(job) })
@@ -37,11 +37,11 @@ const ends = (job: Job): readonly string[] =>
 /** Metal first, the line last: a bond in the hand is on nothing that could come alive. */
 function bondOn(job: Job): void {
   const { pw } = job.crew
-  const [bond, on] = [kit(job, 'bond'), job.scenario.work.conductor]
+  const [bond, on] = [kit(job, 'bond'), workOf(job).conductor]
   const isSeatBright = job.belief().conductors.some((it) => it.id === on && it.isBrushed)
   if (!isSeatBright) job.order(pw, 'brush', { with: kit(job, 'brush'), on })
   if (!ends(job).includes('metal')) {
-    job.order(pw, 'bond-metal', { with: bond, on: 'arm', values: { turns: seatTurns } })
+    job.order(pw, 'bond-metal', { with: bond, on: here(job, 'arm'), values: { turns: seatTurns } })
   }
   job.order(pw, 'bond-line', { with: bond, on, values: { turns: seatTurns } })
   tug(job, on)
@@ -53,9 +53,9 @@ export function bondOff(job: Job): void {
   const bond = kit(job, 'bond')
   if (ends(job).length > 0) changeGloves(job, isRubberAsked(job) ? 'rubber' : gloveNow(job))
   if (ends(job).includes('line')) {
-    job.order(pw, 'unbond-line', { with: bond, on: job.scenario.work.conductor })
+    job.order(pw, 'unbond-line', { with: bond, on: workOf(job).conductor })
   }
-  if (ends(job).includes('metal')) job.order(pw, 'unbond-metal', { with: bond, on: 'arm' })
+  if (ends(job).includes('metal')) job.order(pw, 'unbond-metal', { with: bond, on: here(job, 'arm') })
 }
 
 const gloveNow = (job: Job): 'rubber' | 'leather' =>

@@ -16,6 +16,7 @@ import { earthEnd, prepareGround } from './ground'
 import { closeUp, handBack } from './handBack'
 import { isolate, takePermit } from './isolation'
 import { openJob, type Conduct, type Job } from './job'
+import { moveToNextPole } from './nextPole'
 import { takeDown } from './removal'
 import { renew, respond, suspectsOf } from './response'
 import { handOver } from './shift'
@@ -72,6 +73,13 @@ function doTheWork(job: Job): void {
   }
   if (paper.workDone) return
   handOver(job)
+  if (job.at.pole === undefined) workOnePole(job)
+  if (moveToNextPole(job)) workOnePole(job)
+  confirmComplete(job)
+}
+
+/** Earthed, covered, bonded, declared safe, and worked on. */
+function workOnePole(job: Job): void {
   prepareGround(job)
   earthEnd(job)
   climbToLowVoltage(job)
@@ -80,7 +88,6 @@ function doTheWork(job: Job): void {
   coverAndBond(job)
   declareSafe(job)
   work(job)
-  confirmComplete(job)
 }
 
 function finish(job: Job, suspects: readonly string[]): void {

@@ -14,13 +14,19 @@ export function prepareGround(job: Job): void {
   wear(job, pw, kit(job, 'harness'))
   job.wait()
   wear(job, gw, kit(job, 'ground-gloves'))
-  if (!isEarthedByNeutral(job)) once(job, gw, 'locate-services', { values: { at: job.layout.rod } })
+  if (!isEarthedByNeutral(job)) locate(job)
   setBarrier(job)
   job.wait()
 }
 
 function once(job: Job, who: string, act: string, details: Parameters<Job['order']>[2]): void {
   if (!job.hasDone(act, { who })) job.order(who, act, details)
+}
+
+function locate(job: Job): void {
+  const { gw } = job.crew
+  if (job.hasDone('locate-services', { since: job.at.since })) return
+  job.order(gw, 'locate-services', { values: { at: job.layout.rod } })
 }
 
 function setBarrier(job: Job): void {
@@ -35,7 +41,9 @@ export function earthEnd(job: Job): void {
   const rod = isEarthedByNeutral(job) ? undefined : kit(job, 'rod')
   const isIn = rod === undefined || job.belief().rods.some((it) => it.item === rod)
   const isOn = job.belief().clamps.some((it) => it.lead === lead && it.end === 'earth')
-  const isLaid = job.belief().written[`route:${lead}`] !== undefined
+  const isLaid =
+    job.belief().written[`route:${lead}`] !== undefined &&
+    (job.at.pole === undefined || job.hasDone('lay-lead', { since: job.at.since }))
   if (!isIn || !isOn || !isLaid) walkTo(job, gw, job.layout.rod)
   if (!isIn) {
     job.order(gw, 'drive-rod', { with: rod, values: { at: job.layout.rod, depth: depthOf(job) } })

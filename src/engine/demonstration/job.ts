@@ -6,6 +6,7 @@ import type { Order, Value } from '../actions/action'
 import type { Belief } from '../site/belief'
 import { believe } from '../site/believe'
 import type { ItemId, PersonId, Role, Scenario, ThingId } from '../site/scenario'
+import type { PoleName } from '../site/nextPole'
 import { findInCharge, isHere } from '../site/presence'
 import type { Site } from '../site/site'
 import type { Pack } from '../rules/finding'
@@ -13,7 +14,7 @@ import { extendTimeline, openTimeline, type OpenTimeline } from '../timeline/fol
 import type { Entry } from '../timeline/timeline'
 import { invariant } from '../units/invariant'
 import { BrokenOff } from './brokenOff'
-import { layOut, type Layout } from './layout'
+import { layOut, movedAlong, type Layout } from './layout'
 import { practiceOf, type Practice } from './practice'
 
 /** An order that has no second yet. */
@@ -50,6 +51,8 @@ export interface Job {
   readonly scenario: Scenario
   readonly practice: Practice
   readonly layout: Layout
+  /** The pole that is worked on, and the second from which it is. */
+  readonly at: { pole: PoleName | undefined; since: number }
   readonly conduct: Conduct
   readonly crew: Crew
   /** Everybody who is there now, the four first. */
@@ -75,6 +78,9 @@ export function openJob(scenario: Scenario, pack: Pack, conduct: Conduct): Job {
   let isStruck = false
   const crew = crewOf(scenario)
   const practice = practiceOf(pack)
+  const at: Job['at'] = { pole: undefined, since: -1 }
+  const places = layOut(timeline.end, practice)
+  const nextPlaces = movedAlong(places, practice, scenario.nextPole?.along ?? 0)
 
   const freeAt = (who: PersonId): number =>
     timeline.entries
@@ -102,7 +108,10 @@ export function openJob(scenario: Scenario, pack: Pack, conduct: Conduct): Job {
   const job: Job = {
     scenario,
     practice,
-    layout: layOut(timeline.end, practice),
+    at,
+    get layout() {
+      return at.pole === 'next' ? nextPlaces : places
+    },
     conduct,
     get crew() {
       return { ...crew, pic: findInCharge(timeline.end) ?? crew.pic }

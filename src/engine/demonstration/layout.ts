@@ -56,6 +56,21 @@ export function layOut(site: Site, practice: Practice): Layout {
   }
 }
 
+/** The same places about the next pole of the line, which has no stay of its own; the truck stays where it is. */
+export function movedAlong(places: Layout, { barrier }: Practice, along: number): Layout {
+  const moved = ({ x, y }: GroundPoint): GroundPoint => ({ x: x + along, y })
+  const electrodes = [{ x: along, y: 0 }, moved(places.rod)]
+  return {
+    truck: places.truck,
+    rod: moved(places.rod),
+    electrodes,
+    outline: outlineAround(electrodes, barrier),
+    reading: moved(places.reading),
+    lookout: moved(places.lookout),
+    ropeStand: moved(places.ropeStand),
+  }
+}
+
 /** Legs of the pole and the anchor of its stay. */
 function electrodesOf({ scenario: { pole, stay } }: Site): readonly GroundPoint[] {
   return [{ x: 0, y: 0 }, ...(pole.secondLeg ? [pole.secondLeg.at] : []), ...(stay ? [stay.anchor] : [])]

@@ -31,6 +31,7 @@ export function requireNeed(job: Job, name: string): Need {
 function poleWorkersNeeds(job: Job): readonly Need[] {
   const { crew, practice, scenario } = job
   const any = (name: string, type = name): Need => need(crew.pw, name, type)
+  const next = scenario.nextPole?.work
   const hasWires = scenario.lv.wires.length > 0
   const isGuardFit = (it: Printed): boolean => printedNumber(it, 'class') >= practice.guardClass
   const part = scenario.items.find(({ id }) => id === scenario.work.item)?.type ?? ''
@@ -50,6 +51,7 @@ function poleWorkersNeeds(job: Job): readonly Need[] {
     any('harness'),
     any('handline'),
     { ...any('part', part), suits: (_, id) => id === scenario.work.item },
+    ...(next ? [{ ...any('next-part', part), suits: (_: Printed, id: ItemId) => id === next.item }] : []),
     boots(job, crew.pw),
   ]
 }

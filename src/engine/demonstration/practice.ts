@@ -13,6 +13,8 @@ export interface Practice {
   readonly isCoverAsked: boolean
   /** The neutral wire of the line takes the first clamp, where there is one. */
   readonly isNeutralFirst: boolean
+  /** The pack knows of work that goes on at the next pole; without rules for it, it is left for another day. */
+  readonly goesToNextPole: boolean
   readonly guards: Pack['lvGuard']
   /** Metres from every electrode to the barrier, and to the parked truck. */
   readonly barrier: number
@@ -47,6 +49,7 @@ export function practiceOf(pack: Pack): Practice {
     hasMainEarths: pack.permitAfter === 'earthsAtIsolationPoints',
     isCoverAsked: asksThat(pack, 'any-cover'),
     isNeutralFirst: asksThat(pack, 'lead-on-neutral'),
+    goesToNextPole: asksThat(pack, 'assess-next-pole'),
     guards: pack.lvGuard,
     barrier: least('barrier-clearance', 'clamp-earth-end', usual.barrier),
     truckAway: least('place-to-electrodes', 'park-truck', usual.truckAway),

@@ -5,7 +5,7 @@ import { bondOff, isAbove } from './bond'
 import { gatherGround, standBack, toRope } from './ground'
 import type { Job } from './job'
 import { unbondLowVoltage } from './lvBonds'
-import { conductorsOf, guardedWires } from './things'
+import { conductorsOf, guardedWires, workOf } from './things'
 import { tieIn } from './work'
 
 export function takeDown(job: Job): void {
@@ -29,7 +29,7 @@ function uncoverPole(job: Job): void {
   const { pw } = job.crew
   bondOff(job)
   if (job.belief().cover !== null) job.order(pw, 'remove-cover', { on: 'cover' })
-  lowerAll(job, 'cover', 'bond', 'part')
+  lowerAll(job, 'cover', 'bond', workOf(job).part)
   const leather = job.kit.get('leather-gloves')
   if (leather !== undefined && (isWorn(job, pw, leather) || isUp(job, leather))) {
     takeOff(job, pw, leather)

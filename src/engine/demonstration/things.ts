@@ -2,7 +2,8 @@
 import { findSectionNeutral } from '../site/findSectionNeutral'
 import { mayConduct } from '../site/pole'
 import { phasesOf } from '../site/phasesOf'
-import type { ScenarioSwitch, ThingId } from '../site/scenario'
+import { onNextPole } from '../site/nextPole'
+import type { ItemId, ScenarioSwitch, ThingId } from '../site/scenario'
 import type { Job } from './job'
 
 interface Hanging {
@@ -15,7 +16,20 @@ interface Hanging {
 const inOrder = (wires: readonly Hanging[]): readonly ThingId[] =>
   [...wires].sort((a, b) => a.height - b.height || a.x - b.x).map(({ id }) => id)
 
-export const conductorsOf = ({ scenario }: Job): readonly ThingId[] => inOrder(scenario.conductors)
+/** At the pole that is worked on. */
+export const conductorsOf = (job: Job): readonly ThingId[] =>
+  inOrder(job.scenario.conductors).map((id) => here(job, id))
+
+/** A thing of the pole that is worked on. */
+export const here = ({ at }: Job, thing: ThingId): ThingId => (at.pole === 'next' ? onNextPole(thing) : thing)
+
+/** What is changed at the pole that is worked on. */
+export function workOf(job: Job): { readonly conductor: ThingId; readonly old: ItemId; readonly part: string } {
+  const { scenario, at } = job
+  const next = at.pole === 'next' ? scenario.nextPole?.work : undefined
+  const { conductor, old } = next ?? scenario.work
+  return { conductor: here(job, conductor), old, part: next ? 'next-part' : 'part' }
+}
 
 export const lowVoltageOf = ({ scenario }: Job): readonly ThingId[] => inOrder(scenario.lv.wires)
 

@@ -2,6 +2,7 @@
 import { item, kit } from './ask'
 import { toRope } from './ground'
 import type { Job } from './job'
+import { workOf } from './things'
 
 export function declareSafe(job: Job): void {
   const { pic } = job.crew
@@ -16,11 +17,11 @@ export function declareSafe(job: Job): void {
 /** The conductor is untied, the insulator changed, the conductor tied in again; the old one comes down. */
 export function work(job: Job): void {
   const { pw } = job.crew
-  const on = job.scenario.work.conductor
+  const { conductor: on, part } = workOf(job)
   const isTied = (): boolean => job.belief().marks[`untied:${on}`] === undefined
-  if (job.belief().insulator !== 'replaced') {
+  if (!job.hasDone('swap-insulator', { on })) {
     if (isTied()) job.order(pw, 'untie', { on })
-    job.order(pw, 'swap-insulator', { with: kit(job, 'part'), on })
+    job.order(pw, 'swap-insulator', { with: kit(job, part), on })
   }
   tieIn(job)
 }
@@ -28,7 +29,7 @@ export function work(job: Job): void {
 /** No conductor is left loose, and what came out of the line comes down. */
 export function tieIn(job: Job): void {
   const { pw } = job.crew
-  const { conductor, old } = job.scenario.work
+  const { conductor, old } = workOf(job)
   if (job.belief().marks[`untied:${conductor}`] !== undefined) job.order(pw, 'retie', { on: conductor })
   if (item(job, old).where.kind === 'aloft') {
     toRope(job)

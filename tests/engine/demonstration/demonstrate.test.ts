@@ -89,4 +89,24 @@ describe('the job as it is shown', () => {
     expect(after.filter((it) => it.do === 'clamp').map((it) => it.with)).not.toContain('E-07')
     expect(timeline.end.items['E-07']?.verdict).toBe('quarantine')
   })
+
+  test('the next pole is left for another day, unless the pack has rules for it: then all is done anew there', () => {
+    const scenario = drawScenario(scenarioBase('ironstone-park'), 2, 'practise')
+    const pack = packOf('concrete-rod')
+    const left = demonstrate(scenario, pack)
+    expect(left.orders.map((it) => it.do)).toContain('decline-next-pole')
+    const [model] = pack.rules.filter(({ kind }) => kind === 'done-before')
+    const parameters = { need: { do: 'assess-next-pole' }, before: { do: 'untie', on: '*@next' } }
+    const both = demonstrate(scenario, {
+      ...pack,
+      rules: [...pack.rules, { ...model!, id: 'next-pole-assessed', parameters }],
+    })
+    const swapped = both.orders.filter((it) => it.do === 'swap-insulator').map((it) => it.on)
+    expect(swapped).toEqual(['conductor-b', 'conductor-b@next'])
+    // The earths of the first pole are off before anything goes on at the next.
+    const clamped = both.orders.filter((it) => ['clamp', 'unclamp'].includes(it.do)).map((it) => `${it.do} ${it.on}`)
+    expect(clamped.slice(3, 6).every((it) => it.startsWith('unclamp') && !it.endsWith('@next'))).toBe(true)
+    expect(clamped.slice(6, 9).every((it) => it.startsWith('clamp') && it.endsWith('@next'))).toBe(true)
+    expect(both.timeline.end.clamps).toEqual([])
+  })
 })
