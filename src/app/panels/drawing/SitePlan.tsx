@@ -252,8 +252,8 @@ function Pole({ scale }: { scale: Scale }) {
 function Truck({ x, y, scale }: { x: number; y: number; scale: number }) {
   const long = 6.5 * scale
   const wide = 2.3 * scale
-  // Beside it: people stand before and behind.
-  const isLeft = x - long / 2 > 40
+  // Over it where the sheet has room: people stand beside its bed.
+  const isAbove = y - wide / 2 > 18
   return (
     <g transform={`translate(${x} ${y})`}>
       <rect
@@ -265,7 +265,7 @@ function Truck({ x, y, scale }: { x: number; y: number; scale: number }) {
         style={{ fill: 'var(--field)' }}
       />
       <path d={`M${tenth(long / 4)} ${tenth(-wide / 2)}v${tenth(wide)}`} className='d-edge' />
-      <text x={tenth(isLeft ? -long / 2 - 5 : long / 2 + 5)} y='4.5' className={isLeft ? 'end halo' : 'halo'}>
+      <text x='0' y={tenth(isAbove ? -wide / 2 - 5 : wide / 2 + 15)} className='mid halo'>
         {say('drawing.truck')}
       </text>
     </g>
