@@ -5,6 +5,7 @@ import type { Pack, ScenarioBase } from '../../engine'
 import { readPack } from '../../files/rulePack/read'
 import { readScenario } from '../../files/scenario/read'
 import type { Words } from '../../text'
+import { recordedRuns } from './recordedRuns'
 
 const scenarioTexts = import.meta.glob<string>('../../../scenarios/*/scenario.json', {
   query: '?raw',
@@ -12,11 +13,6 @@ const scenarioTexts = import.meta.glob<string>('../../../scenarios/*/scenario.js
   eager: true,
 })
 const scenarioWords = import.meta.glob<string>('../../../scenarios/*/text.en.json', {
-  query: '?raw',
-  import: 'default',
-  eager: true,
-})
-const cleanRuns = import.meta.glob<string>('../../../scenarios/*/runs/clean.json', {
   query: '?raw',
   import: 'default',
   eager: true,
@@ -32,22 +28,27 @@ const packWords = import.meta.glob<string>('../../../scenarios/packs/*/text.en.j
   eager: true,
 })
 
-/** Name of the folder that a file lies in, `depth` folders up. */
-const folderOf = (path: string, depth: number) => path.split('/').at(-1 - depth) ?? ''
+/** Name of the folder that a file lies in. */
+const folderOf = (path: string) => path.split('/').at(-2) ?? ''
 
-const byFolder = (texts: Record<string, string>, depth: number): ReadonlyMap<string, string> =>
-  new Map(Object.entries(texts).map(([path, text]) => [folderOf(path, depth), text]))
+const byFolder = (texts: Record<string, string>): ReadonlyMap<string, string> =>
+  new Map(Object.entries(texts).map(([path, text]) => [folderOf(path), text]))
 
-const scenarios = byFolder(scenarioTexts, 1)
-const packs = byFolder(packTexts, 1)
-const wordsOfScenario = byFolder(scenarioWords, 1)
-const wordsOfPack = byFolder(packWords, 1)
-const clean = byFolder(cleanRuns, 2)
+const scenarios = byFolder(scenarioTexts)
+const packs = byFolder(packTexts)
+const wordsOfScenario = byFolder(scenarioWords)
+const wordsOfPack = byFolder(packWords)
 
 /** Every scenario and its clean run as they are kept, by place: `<slug>/scenario.json`, for who reads them elsewhere. */
 export function scenarioFiles(): Readonly<Record<string, string>> {
-  const texts = [...scenarios].map(([id, text]) => [`${id}/scenario.json`, text] as const)
-  return Object.fromEntries([...texts, ...[...clean].map(([id, text]) => [`${id}/runs/clean.json`, text] as const)])
+  const files = [...scenarios].flatMap(([id, text]) => {
+    const clean = cleanRunText(id)
+    return [
+      [`${id}/scenario.json`, text] as const,
+      ...(clean === undefined ? [] : [[`${id}/runs/clean.json`, clean] as const]),
+    ]
+  })
+  return Object.fromEntries(files)
 }
 
 /** A scenario or a pack of one's own in place of the shelf's of that id, for one job: their texts as a file has them. */
@@ -91,7 +92,7 @@ export function requirePack(id: string): Pack {
 
 export const scenarioText = (id: string): string => findOwn('scenario', id)?.file ?? scenarios.get(id) ?? ''
 export const packText = (id: string): string => findOwn('pack', id)?.file ?? packs.get(id) ?? ''
-export const cleanRunText = (id: string): string | undefined => clean.get(id)
+export const cleanRunText = (id: string): string | undefined => recordedRuns(id).clean
 
 export const scenarioWordsOf = (id: string): Words => wordsIn(findOwn('scenario', id)?.words ?? wordsOfScenario.get(id))
 export const packWordsOf = (id: string): Words => wordsIn(findOwn('pack', id)?.words ?? wordsOfPack.get(id))

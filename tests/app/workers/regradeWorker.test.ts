@@ -37,8 +37,8 @@ async function done(number: number): Promise<ReadonlyMap<string, RegradedRun>> {
   return new Map(runs.map((it) => [it.name, it]))
 }
 
-async function some(...names: readonly string[]): Promise<RegradeQuestion['runs']> {
-  const runs = await recordedRuns('marrow-bend')
+function some(...names: readonly string[]): RegradeQuestion['runs'] {
+  const runs = recordedRuns('marrow-bend')
   return Object.fromEntries(names.map((name) => [name, runs[name]!]))
 }
 
@@ -47,12 +47,12 @@ const graded = (answer: RegradedRun['now'] | undefined): Regraded => {
   return answer
 }
 
-test('the recorded runs come as they were recorded', async () => {
-  const runs = await recordedRuns('marrow-bend')
+test('the recorded runs come as they were recorded', () => {
+  const runs = recordedRuns('marrow-bend')
   const file = JSON.parse(readFileSync('scenarios/marrow-bend/runs/clean.json', 'utf8')) as { expect?: unknown }
   delete file.expect
   expect(JSON.parse(runs.clean!)).toEqual(file)
-  expect(await recordedRuns('no-such-place')).toEqual({})
+  expect(recordedRuns('no-such-place')).toEqual({})
 })
 
 test('a rule that weighs less: that run passes, the others stay, and no exposure changes', {
@@ -60,7 +60,7 @@ test('a rule that weighs less: that run passes, the others stay, and no exposure
 }, async () => {
   const { rules, ...rest } = JSON.parse(pack) as { rules: { id: string; severity: string }[] }
   const eased = rules.map((it) => (it.id === 'nobody-on-lead' ? { ...it, severity: 'major' } : it))
-  const runs = await some('overlap-hand-on-lead', 'overlap-apart')
+  const runs = some('overlap-hand-on-lead', 'overlap-apart')
   const now = JSON.stringify({ ...rest, rules: eased })
   ask({ number: 1, runs, before: { scenario, pack }, now: { scenario, pack: now } })
   const told = await done(1)
@@ -75,7 +75,7 @@ test('a rule that weighs less: that run passes, the others stay, and no exposure
 test('wetter soil: fewer volts on a pace beside the barrier, and the same findings', { timeout: 200_000 }, async () => {
   const file = JSON.parse(scenario) as { soil: object }
   const wet = JSON.stringify({ ...file, soil: { layers: [{ resistivityOhmM: 40 }] } })
-  ask({ number: 2, runs: await some('overlap-apart'), before: { scenario }, now: { scenario: wet } })
+  ask({ number: 2, runs: some('overlap-apart'), before: { scenario }, now: { scenario: wet } })
   const run = (await done(2)).get('overlap-apart')
   const [before, now] = [graded(run?.before), graded(run?.now)]
   expect(now.rules).toEqual(before.rules)
@@ -89,7 +89,7 @@ test('a run that cannot be played on the draft says why; an own id of the draft 
 }, async () => {
   const file = JSON.parse(scenario) as { items: { id: string }[] }
   const without = JSON.stringify({ ...file, id: 'own-bend', items: file.items.filter((it) => it.id !== 'E-07') })
-  ask({ number: 3, runs: await some('overlap-apart'), before: { scenario }, now: { scenario: without } })
+  ask({ number: 3, runs: some('overlap-apart'), before: { scenario }, now: { scenario: without } })
   const first = await vi.waitFor(() => {
     const found = answers.find((it) => it.number === 3 && it.tell === 'run')
     if (found?.tell !== 'run') throw new Error('not yet')

@@ -3,12 +3,13 @@ import { useEffect } from 'react'
 import { useStore } from 'zustand'
 import { amperes, english, makeSpeakerOf, type Speaker, volts } from '../../../text'
 import { say } from '../../../text/office'
-import { cleanRunText, scenarioIds, scenarioWordsOf } from '../../storage/library'
+import { scenarioIds, scenarioWordsOf } from '../../storage/library'
+import { recordedRuns } from '../../storage/recordedRuns'
 import { officeStore } from '../../stores/office/officeStore'
 import { chooseRunsOf, regradeRuns, runsStore, stopRuns } from '../../stores/office/runsStore'
 import type { Regraded, RegradedRun, RunAnswer } from '../../workers/regrade'
 
-const firstWithRuns = scenarioIds.find((id) => cleanRunText(id) !== undefined) ?? ''
+const firstWithRuns = scenarioIds.find((id) => 'clean' in recordedRuns(id)) ?? ''
 
 /** Milliseconds without a change before the runs are graded. */
 const pause = 700
@@ -25,7 +26,7 @@ export function RunsTable({ isSound }: { isSound: boolean }) {
   useEffect(() => {
     if (of !== draft) stopRuns()
     if (!isSound || of === draft || wanted !== scenario) return
-    const timer = setTimeout(() => void regradeRuns(), pause)
+    const timer = setTimeout(regradeRuns, pause)
     return () => clearTimeout(timer)
   }, [draft, of, isSound, wanted, scenario])
   const speaker = makeSpeakerOf({}, english, scenarioWordsOf(scenario))
@@ -47,12 +48,7 @@ export function RunsTable({ isSound }: { isSound: boolean }) {
       )}
       <div className='working' role={failure ? 'alert' : 'status'}>
         <Standing isSound={isSound} isEmpty={of === draft && !isRunning && runs.length === 0} />
-        <button
-          type='button'
-          className='btn'
-          disabled={!isSound}
-          onClick={isRunning ? stopRuns : () => void regradeRuns()}
-        >
+        <button type='button' className='btn' disabled={!isSound} onClick={isRunning ? stopRuns : regradeRuns}>
           {say(isRunning ? 'office.stop' : 'office.again')}
         </button>
       </div>

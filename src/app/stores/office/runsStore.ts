@@ -62,15 +62,14 @@ function questionOf(draft: Draft, origin: Origin | null, scenario: string): Pick
 }
 
 /** Grades all of them; a question that was still being worked on is dropped. */
-export async function regradeRuns(): Promise<void> {
+export function regradeRuns(): void {
   const { draft, origin } = officeStore.getState()
   const { scenario } = runsStore.getState()
   if (!draft || scenario === '') return
   const number = ++asked
   set({ progress: { done: 0, total: 1 }, of: draft, failure: null })
   try {
-    const runs = await recordedRuns(scenario)
-    if (number !== asked) return
+    const runs = recordedRuns(scenario)
     if (Object.keys(runs).length === 0) return set({ progress: null })
     worker ??= start()
     worker.postMessage({ number, runs, ...questionOf(draft, origin, scenario) } satisfies RegradeQuestion)
