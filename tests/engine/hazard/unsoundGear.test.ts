@@ -1,5 +1,6 @@
 /** What a defect of a thing does to who touches it, solved: ohms by hand (the sizes of the defects are experience, no source). */
 import { expect, test } from 'vitest'
+import { fittedLead } from '../../../src/engine/hazard/circuit/fitted'
 import { conductorAtPole } from '../../../src/engine/hazard/circuit/nodes'
 import type { Site } from '../../../src/engine/site/site'
 import { withItem } from '../../support/placedItem'
@@ -59,4 +60,17 @@ test('a tail whose crimp slips lifts its own conductor by its 20 mΩ and no othe
   expect(Math.abs(lifted('clamp-slip-3') - sound)).toBeLessThan(0.01)
   // 50 mΩ at the boss are in the way of all three.
   expect(lifted('loose-boss') - sound).toBeCloseTo(3.5, 0)
+})
+
+test('a spring clamp is seated by one push; a weak spring sits as loose as a screw turned by hand, and only its own clamp', () => {
+  const seat = (end: string, ...defects: readonly string[]) => {
+    const lead = withItem(earthsOn(isolatedSite()), 'E-40', 'spring-lead', { kind: 'fitted' }, { defects })
+    const clamps = lead.clamps.map((it) => ({ ...it, lead: 'E-40', turns: 1 }))
+    const fitted = fittedLead({ ...lead, clamps }, 'E-40')
+    return fitted.clamps.find((it) => it.end === end)!
+  }
+  expect(seat('2')).toMatchObject({ resistance: 0.0005, isTight: true })
+  expect(seat('2', 'weak-spring-2').isTight).toBe(false)
+  expect(seat('2', 'weak-spring-2').resistance).toBeGreaterThan(0.0005)
+  expect(seat('1', 'weak-spring-2')).toMatchObject({ resistance: 0.0005, isTight: true })
 })
