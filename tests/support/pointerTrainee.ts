@@ -84,7 +84,10 @@ export class PointerTrainee {
   }
 
   private async pickThing(id: string): Promise<void> {
-    for (let k = 0; k < 2; k++)
+    for (let k = 0; k < 2; k++) {
+      // What lies under the slip is reached once it is put away.
+      const away = this.page.locator('.slipclose')
+      if (k === 1 && (await away.count()) > 0) await this.pressOn(away)
       for (const view of [null, ...views]) {
         if (view) await this.look(view)
         else await this.settle()
@@ -95,6 +98,7 @@ export class PointerTrainee {
         if (!at) continue
         return this.press(at)
       }
+    }
     throw new Error(`${id} cannot be picked from anywhere`)
   }
 
