@@ -29,7 +29,7 @@ const withBag = (carriers: 'in' | 'hung' | 'out'): Site =>
     'carrier-bag',
     inHandsOf('so'),
   )
-export const bagged = (): Site => done(withBag('hung'), 'so', 'bag-carriers', { with: 'CB-1', on: 't1' })
+const bagged = (): Site => done(withBag('hung'), 'so', 'bag-carriers', { with: 'CB-1', on: 't1' })
 const byAnother = (): Site => ({ ...bagged(), carrierBags: { t1: { item: 'CB-1', by: 'pic' } } })
 const at = { on: 't1' }
 

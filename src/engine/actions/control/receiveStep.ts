@@ -14,10 +14,10 @@ import { all, refuse } from '../refuse'
 import { switches } from '../things'
 
 /** Repeated without the number. */
-export const noNumber = 'understood'
+const noNumber = 'understood'
 
 /** Each device by its number and by its number turned round, and a word without any. */
-export function numbersSaid(site: Site): readonly string[] {
+function numbersSaid(site: Site): readonly string[] {
   const labels = site.scenario.switches.map((it) => it.label)
   const misheard = (site.scenario.control.misheard ?? []).filter((it) => labels.includes(it.message))
   const said = [...labels, ...labels.flatMap((it) => findTurned(it) ?? []), ...misheard.map((it) => it.saidAs)]
