@@ -221,6 +221,19 @@ describe('discs and concrete', () => {
     expectWithin(got, fagan, 0.03)
     const shell = (50 * Math.log(1.5)) / (4 * Math.PI)
     expectWithin(got - resistanceOf(evenSoil(100), rod('r', 0, 2, 0.15)), shell, 1e-9)
+    // between two electrodes there is no shell
+    const beside = (electrode: Electrode) =>
+      solveElectrodes(evenSoil(100), [electrode, rod('o', 3, 2)]).resistance[0]![1]!
+    expect(beside(butt)).toBe(beside(rod('r', 0, 2, 0.15)))
+  })
+
+  it('a plate deep in the lower layer knows that one only: ρ/8b and its image, ρ/4π·2d, against even soil', () => {
+    const plate = (depth: number): Electrode => ({ id: 'p', kind: 'disc', at: { x: 0, y: 0 }, radius: 0.1, depth })
+    const soil = twoLayers(100, 0.5, 300)
+    expectWithin(resistanceOf(evenSoil(300), plate(8)), 300 / 0.8 + 300 / (4 * Math.PI * 16), 1e-4)
+    expectWithin(resistanceOf(soil, plate(8)), resistanceOf(evenSoil(300), plate(8)), 0.01)
+    // above the boundary the upper one counts most
+    expectWithin(resistanceOf(twoLayers(100, 20, 300), plate(8)), resistanceOf(evenSoil(100), plate(8)), 0.01)
   })
 })
 

@@ -176,7 +176,8 @@ describe('surface potential', () => {
 
   it('a radial table is the rod’s own field', () => {
     const system = solveElectrodes(twoLayers(100, 1, 300), [rod('a', 0, 1.8)])
-    const { radii, ohm } = system.radialTables(0)[0]!
+    const { at, radii, ohm } = system.radialTables(0)[0]!
+    expect(at).toEqual({ x: 0, y: 0 })
     expect(radii[0]).toBe(0.008)
     expect(radii.length).toBe(ohm.length)
     for (const [k, radius] of radii.entries()) {
