@@ -65,7 +65,7 @@ export interface Surrounding {
 /** Along the line: neighbours of the worked pole. */
 export const poleRow = [-110, -55, 0, 60, 116] as const
 /** Of a road, metres; common practice, no source. */
-export const roadWidth = 5
+const roadWidth = 5
 /** Sag of the HV in the middle of a span, and of the LV. */
 export const sag = { hv: 0.9, lv: 0.75 } as const
 /** Clamps sit on the far side of the pole from the climber, in reach of a stick. */
