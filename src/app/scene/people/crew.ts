@@ -209,7 +209,8 @@ function smallGear(
     const shown = inHand(picture.typeOf[item] ?? '', item, place, forward) ?? [
       part(strut(from, to, 0.028, 0.024, 8), 'rubberDark', item, 0.04),
     ]
-    return built(shown, [], [{ id: item, segments: [[from, to]] as const, radius: 0.04 }])
+    // Before the glove that holds it.
+    return built(shown, [], [{ id: item, segments: [[from, to]] as const, radius: 0.075 }])
   })
   return join(...pieces)
 }
