@@ -1,6 +1,15 @@
 /** Sites at any point of the recorded clean job, for tests that need one just so. */
 import { readFileSync } from 'node:fs'
-import { actions, checkOrder, runTimeline, type Entry, type OpenTimeline, type Order, type Site, type Value } from '../../src/engine'
+import {
+  actions,
+  checkOrder,
+  runTimeline,
+  type Entry,
+  type OpenTimeline,
+  type Order,
+  type Site,
+  type Value,
+} from '../../src/engine'
 import { readRun } from '../../src/files/run/read'
 import { marrowBend } from './marrowBend'
 

@@ -41,13 +41,13 @@ function inspect(job: Job, who: string, id: ItemId): boolean {
   return isFit
 }
 
-export const typeOf = (job: Job, id: ItemId): string => job.scenario.items.find((it) => it.id === id)?.type ?? ''
+const typeOf = (job: Job, id: ItemId): string => job.scenario.items.find((it) => it.id === id)?.type ?? ''
 
 /**
  * Overdue by its label, or showing what a trained eye knows for a fault: a mark that does no harm is none. Only what was
  * perceived counts.
  */
-export function isFoundWanting(job: Job, id: ItemId): boolean {
+function isFoundWanting(job: Job, id: ItemId): boolean {
   const item = job.belief().items.find((it) => it.id === id)
   const { defects } = requireGearType(typeOf(job, id))
   const due = item?.label?.['due']

@@ -91,7 +91,7 @@ function openIt(job: Job, { id }: ScenarioSwitch, earth: string | undefined): vo
   job.order(so, 'open-switch', { on: id })
 }
 
-export function receive(job: Job, { id, label }: ScenarioSwitch, to: 'open' | 'closed'): void {
+function receive(job: Job, { id, label }: ScenarioSwitch, to: 'open' | 'closed'): void {
   const { so } = job.crew
   job.order(so, 'receive-step', { on: id, values: { to, readBack: label } })
   job.order(so, 'read-label', { on: id })

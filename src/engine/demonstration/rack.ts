@@ -10,7 +10,7 @@ import type { Need, Printed } from './need'
 
 const smallPrint = 'due'
 
-export function printedOn(job: Job, id: ItemId): Printed {
+function printedOn(job: Job, id: ItemId): Printed {
   const item = job.scenario.items.find((it) => it.id === id)
   if (!item) return {}
   const label = Object.entries(item.label).filter(([name]) => name !== smallPrint)

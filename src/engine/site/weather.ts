@@ -1,5 +1,4 @@
 /** The weather at an instant, and whether it is dark: as the scenario has it turn, job second by job second. */
-import type { Scenario } from './scenario'
 
 export interface Weather {
   /** m/s. */
@@ -14,7 +13,15 @@ export interface WeatherChange extends Partial<Weather> {
   readonly at: number
 }
 
-type When = { readonly scenario: Scenario; readonly time: number }
+interface When {
+  readonly scenario: {
+    readonly startsAt: number
+    readonly weather: Weather
+    readonly weatherChanges?: readonly WeatherChange[]
+    readonly dark?: { readonly from: number; readonly to: number }
+  }
+  readonly time: number
+}
 
 export function weatherAt({ scenario, time }: When): Weather {
   const past = (scenario.weatherChanges ?? []).filter((it) => it.at <= time)

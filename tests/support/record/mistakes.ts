@@ -104,7 +104,8 @@ export function exchanging(need: string, item: string): Conduct {
     deviate: (intent, job) => {
       passed ??= job.kit.get(need)
       const change = (id: string | undefined): string | undefined => (id === passed ? item : id)
-      if (passed === undefined || intent.do === 'book-in' || ![intent.with, intent.on].includes(passed)) return undefined
+      if (passed === undefined || intent.do === 'book-in' || ![intent.with, intent.on].includes(passed))
+        return undefined
       const [tool, on] = [change(intent.with), change(intent.on)]
       const first = isOut ? [] : [{ who: job.crew.gw, do: 'book-out', on: item }]
       isOut = true

@@ -15,7 +15,8 @@ export const bellweatherFarmRuns: readonly RecordedRun[] = [
     name: 'clean-livened',
     seed: 1,
     pack,
-    about: 'The tracked stick is found; the blade of switch 2 falls shut under the hand; response, fresh gear, finished.',
+    about:
+      'The tracked stick is found; the blade of switch 2 falls shut under the hand; response, fresh gear, finished.',
   },
   {
     name: 'unbrushed',

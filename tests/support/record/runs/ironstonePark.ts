@@ -1,13 +1,16 @@
 /** The recorded runs of Ironstone Park. Seeds with a fixed draw: 1 a stick with a carbon track, and blade B falls shut at the first touch; 2 nothing. */
-import { leavingOut } from '../deviations'
-import { leadLeftAloft, secondProofLeftOut, untugged } from '../mistakes'
+import { handOnLead, leadLeftAloft, secondProofLeftOut, untugged } from '../mistakes'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
-const fitted = ['clamp', 'tug', 'unclamp', 'brush']
 
 export const ironstoneParkRuns: readonly RecordedRun[] = [
-  { name: 'clean', seed: 2, pack, about: 'Both poles, each with earths of its own; nothing livened.' },
+  {
+    name: 'clean',
+    seed: 2,
+    pack,
+    about: 'The first pole; the next one is declined: nobody has rules for it. Nothing livened.',
+  },
   {
     name: 'clean-livened',
     seed: 1,
@@ -23,11 +26,11 @@ export const ironstoneParkRuns: readonly RecordedRun[] = [
     conduct: secondProofLeftOut,
   },
   {
-    name: 'earths-a-pole-away',
+    name: 'hand-on-lead',
     seed: 2,
     pack,
-    about: 'Work goes on at the next pole with the earths of the first one only.',
-    conduct: () => leavingOut((intent) => fitted.includes(intent.do) && (intent.on ?? '').endsWith('@next')),
+    about: 'The ground worker holds the lead while the pole worker clamps.',
+    conduct: handOnLead,
   },
   {
     name: 'lead-left-aloft',

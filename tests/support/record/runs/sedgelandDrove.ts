@@ -1,6 +1,5 @@
 /** The recorded runs of Sedgeland Drove. Seeds with a fixed draw: 1 a nail hole in a boot, and blade B closes through the coil at the first touch; 2 nothing. */
-import { together, unheeding, withoutSwitching } from '../deviations'
-import { leadLeftAloft, secondProofLeftOut, untugged } from '../mistakes'
+import { handOnLead, leadLeftAloft, secondProofLeftOut, untugged } from '../mistakes'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'two-earths'
@@ -33,11 +32,11 @@ export const sedgelandDroveRuns: readonly RecordedRun[] = [
     conduct: secondProofLeftOut,
   },
   {
-    name: 'switching-skipped',
+    name: 'hand-on-lead',
     seed: 2,
     pack,
-    about: 'Nobody goes to the switches; the detector indicates and is not heeded.',
-    conduct: () => together(withoutSwitching, unheeding),
+    about: 'The ground worker holds the lead while the pole worker clamps.',
+    conduct: handOnLead,
   },
   {
     name: 'lead-left-aloft',
