@@ -49,6 +49,7 @@ for (const pointer of ['mouse', 'touch'] as const)
     })
     const { page } = app
     await page.getByRole('button', { name: 'Read and understood' }).click()
+    await page.getByRole('radio', { name: /^Marrow Bend/ }).click()
     await page.locator('.seed input').fill(String(recording.seed))
     await page.locator('select.entry:has(option[value="below-lv"])').selectOption('below-lv')
     await page.getByRole('button', { name: 'Open the job sheet' }).click()
