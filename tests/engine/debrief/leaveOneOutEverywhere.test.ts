@@ -22,6 +22,8 @@ const tried = 120
 const swept = 10
 const asksForEverything = 'concrete-rod'
 
+const inspecting = ['read-label', 'look', 'test-item', 'judge']
+
 /** What may be done otherwise without a word, with the reason that a line worker would give. */
 const harmless: readonly { readonly isMeant: (name: string) => boolean; readonly reason: string }[] = [
   { isMeant: (name) => /mark-hazard/.test(name), reason: 'Hazards have no order among themselves.' },
@@ -81,11 +83,13 @@ interface Omission {
 /** Some rule of the pack is about every act and every type of gear of the change, beyond who does it. */
 function spokenBy(pack: Pack, types: ReadonlyMap<string, string>): (name: string) => boolean {
   const spoken = JSON.stringify(pack.rules.filter(({ kind }) => kind !== 'by-whom' && kind !== 'repeat'))
+  const judged = JSON.stringify(pack.rules.filter(({ kind }) => kind === 'judgement'))
   return (name) =>
     name.split(' <> ').every((act) => {
       const [, verb = '', ...about] = act.split(' ')
       const gear = about.flatMap((it) => types.get(it) ?? [])
-      return [verb, ...gear].every((it) => spoken.includes(`"${it}"`))
+      const asked = inspecting.includes(verb) ? judged : spoken
+      return spoken.includes(`"${verb}"`) && gear.every((it) => asked.includes(`"${it}"`))
     })
 }
 
