@@ -164,12 +164,13 @@ export class PointerTrainee {
 
   private async expectLast(order: RecordedOrder): Promise<void> {
     const { at, who, do: act, on } = order
-    const last = await this.page.evaluate(
-      () => (JSON.parse(localStorage.getItem('earths-on/open-job')!) as { orders: RecordedOrder[] }).orders.at(-1)!,
+    const newest = await this.page.evaluate(() =>
+      (JSON.parse(localStorage.getItem('earths-on/open-job')!) as { orders: RecordedOrder[] }).orders.slice(-2),
     )
+    const [last, before] = [...newest].reverse() as [RecordedOrder, RecordedOrder?]
     const given = [last.at, last.who, last.do, last.on].join(' ')
     if (given !== [at, who, act, on].join(' '))
-      throw new Error(`meant ${JSON.stringify(order)}, gave ${JSON.stringify(last)}`)
+      throw new Error(`meant ${JSON.stringify(order)}, gave ${JSON.stringify(last)} after ${JSON.stringify(before)}`)
   }
 
   private async waitUntil(second: number): Promise<void> {

@@ -135,6 +135,8 @@ function listen(view: View, now: () => Props): () => void {
   canvas.addEventListener('pointercancel', drop)
   canvas.addEventListener('pointerleave', onLeave)
   canvas.addEventListener('contextmenu', stop)
+  // A pick opens the slip; the click that a browser sends after a finger would fall on what then lies under it.
+  canvas.addEventListener('touchend', stop, { passive: false })
   return () => {
     drop()
     hover(null)
@@ -144,6 +146,7 @@ function listen(view: View, now: () => Props): () => void {
     canvas.removeEventListener('pointercancel', drop)
     canvas.removeEventListener('pointerleave', onLeave)
     canvas.removeEventListener('contextmenu', stop)
+    canvas.removeEventListener('touchend', stop)
   }
 }
 
