@@ -10,6 +10,8 @@ const query = '?card'
 
 /** @returns {import('vite').Plugin} */
 export function folderCards() {
+  // read once: each time would load the engine anew
+  let maker
   return {
     name: 'folder-cards',
     async load(id) {
@@ -19,7 +21,8 @@ export function folderCards() {
       const [words, run] = ['text.en.json', 'runs/clean.json'].map((name) => join(dirname(scenario), name))
       for (const path of [scenario, words, run]) this.addWatchFile(path)
       const read = (path) => readFileSync(path, 'utf8')
-      const { makeCard } = await tsImport('../src/app/storage/makeCard.ts', import.meta.url)
+      maker ??= tsImport('../src/app/storage/makeCard.ts', import.meta.url)
+      const { makeCard } = await maker
       const card = makeCard(read(scenario), read(words), existsSync(run) ? read(run) : undefined)
       return `export default ${JSON.stringify(card)}`
     },
