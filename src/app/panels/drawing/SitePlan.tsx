@@ -55,7 +55,7 @@ export function SitePlan({ site, frame, selectedPersons, ground, children, onPoi
       <g clipPath='url(#planEdge)'>
         {ground}
         <Grid frame={frame} scale={scale} />
-        <SurroundingsPlan surroundings={site.surroundings} scale={scale} width={width} />
+        <SurroundingsPlan surroundings={site.surroundings} scale={scale} width={width} height={height} />
         <Lines site={site} scale={scale} width={width} height={height} />
         <Barrier outline={site.barrier} scale={scale} />
         {site.stay && <Stay anchor={site.stay} scale={scale} />}

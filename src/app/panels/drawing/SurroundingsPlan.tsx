@@ -7,16 +7,20 @@ interface Props {
   readonly surroundings: readonly Surrounding[]
   readonly scale: Scale
   readonly width: number
+  readonly height: number
 }
 
-export function SurroundingsPlan({ surroundings, scale, width }: Props) {
+export function SurroundingsPlan({ surroundings, scale, width, height }: Props) {
   return surroundings.map((it) => {
     const y = scale.y(it.at.y)
     if (it.looks === 'road')
       return <Strip key={it.id} from={it.at.y} wide={roadWide} name='road' {...{ scale, width }} />
     if (it.looks === 'path') return <Strip key={it.id} from={it.at.y} wide={1.6} name='path' {...{ scale, width }} />
     if (it.looks === 'fence') return <Fence key={it.id} y={y} width={width} />
-    return <Mark key={it.id} it={it} scale={scale} />
+    // Only what lies on the sheet whole.
+    const [x, far] = [scale.x(it.at.x), reachOf(it.looks) * scale.perMetre]
+    const isOnSheet = x > far && x < width - far && y > far && y < height - far
+    return isOnSheet && <Mark key={it.id} it={it} scale={scale} />
   })
 }
 
@@ -72,6 +76,9 @@ const outlines: Readonly<Partial<Record<Surrounding['looks'], readonly [number, 
   bench: [1.6, 0.5],
   block: [1.3, 0.7],
 }
+
+/** From its middle, metres. */
+const reachOf = (looks: Surrounding['looks']): number => (looks === 'water' ? 3.8 : (outlines[looks]?.[0] ?? 2.8) / 2)
 
 function Mark({ it: { looks, at }, scale }: { it: Surrounding; scale: Scale }) {
   const [x, y] = [tenth(scale.x(at.x)), tenth(scale.y(at.y))]
