@@ -57,6 +57,6 @@ test('the circuit of the instant: the rod stands at the site rise that the comma
 })
 
 async function rodVoltage(page: Page): Promise<number> {
-  const row = page.getByRole('row', { name: /^rod\/R-1/ }).first()
+  const row = page.getByRole('row', { name: /^Rod R-1/ }).first()
   return Number(/([\d.e-]+)\sV/.exec(await row.innerText())?.[1])
 }
