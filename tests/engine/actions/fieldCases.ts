@@ -1,19 +1,10 @@
 /** What is measured on the ground, and by what light: rows of refusals.test.ts and applies.test.ts. */
 import type { Site } from '../../../src/engine'
 import type { Scenario } from '../../../src/engine/site/scenario'
-import { after, before, done, type Said } from '../../support/cleanStages'
+import { after, before, done } from '../../support/cleanStages'
 import { withItem } from '../../support/placedItem'
 import { changed, inScenario, person, type Change } from '../hazard/sites'
-
-type Refused = readonly [act: string, fact: string, site: () => Site, who: string, said?: Said]
-type Applied = readonly [
-  act: string,
-  site: () => Site,
-  who: string,
-  said: Said,
-  what: (s: Site) => unknown,
-  is: unknown,
-]
+import type { Applied, Refused } from './rows'
 
 /** An earth conductor cast into the pole, its terminal of so many ohm. */
 const castIn = (terminal: number): Change =>

@@ -1,18 +1,9 @@
 /** A conductor that goes past the pole in a jumper: rows of refusals.test.ts and applies.test.ts. */
 import type { Site } from '../../../src/engine'
-import { before, done, type Said } from '../../support/cleanStages'
+import { before, done } from '../../support/cleanStages'
 import { withItem } from '../../support/placedItem'
 import { changed, inScenario } from '../hazard/sites'
-
-type Refused = readonly [act: string, fact: string, site: () => Site, who: string, said?: Said]
-type Applied = readonly [
-  act: string,
-  site: () => Site,
-  who: string,
-  said: Said,
-  what: (s: Site) => unknown,
-  is: unknown,
-]
+import type { Applied, Refused } from './rows'
 
 const on = 'conductor-b'
 const lead = { with: 'Y-1', on }

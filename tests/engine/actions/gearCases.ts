@@ -1,17 +1,8 @@
 /** Cases of what is worn over other things and of the platform: refused, each by a plain fact (common practice, no source). */
 import type { GroundPoint } from '../../../src/engine/site/place'
-import { before, done, type Said } from '../../support/cleanStages'
+import { before, done } from '../../support/cleanStages'
 import type { Item, Site } from '../../../src/engine/site/site'
-
-type Refused = readonly [act: string, fact: string, site: () => Site, who: string, said?: Said]
-type Applied = readonly [
-  act: string,
-  site: () => Site,
-  who: string,
-  said: Said,
-  what: (s: Site) => unknown,
-  is: unknown,
-]
+import type { Applied, Refused } from './rows'
 
 /** More items on the tarp, sound and booked out. */
 export function withItems(site: Site, items: Readonly<Record<string, string>>): Site {

@@ -6,16 +6,7 @@ import { after, before, done, type Said } from '../../support/cleanStages'
 import { withItem } from '../../support/placedItem'
 import { backFed, besideTransformer } from '../hazard/backFeedSites'
 import { changed, inScenario, person, type Change } from '../hazard/sites'
-
-type Refused = readonly [act: string, fact: string, site: () => Site, who: string, said?: Said]
-type Applied = readonly [
-  act: string,
-  site: () => Site,
-  who: string,
-  said: Said,
-  what: (s: Site) => unknown,
-  is: unknown,
-]
+import type { Applied, Refused } from './rows'
 
 const last = (site: Site): string => site.evidence.at(-1)?.says ?? ''
 const lastTwo = (site: Site): readonly string[] => site.evidence.slice(-2).map((it) => it.says)

@@ -1,19 +1,10 @@
 /** Work that goes on at the next pole: rows of refusals.test.ts and applies.test.ts. */
 import type { Site } from '../../../src/engine'
 import type { Scenario } from '../../../src/engine/site/scenario'
-import { before, done, type Said } from '../../support/cleanStages'
+import { before, done } from '../../support/cleanStages'
 import { withItem } from '../../support/placedItem'
 import { changed, inScenario, person, standsAt, type Change } from '../hazard/sites'
-
-type Refused = readonly [act: string, fact: string, site: () => Site, who: string, said?: Said]
-type Applied = readonly [
-  act: string,
-  site: () => Site,
-  who: string,
-  said: Said,
-  what: (s: Site) => unknown,
-  is: unknown,
-]
+import type { Applied, Refused } from './rows'
 
 const on = 'next-pole'
 

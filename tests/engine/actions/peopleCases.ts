@@ -3,16 +3,7 @@ import type { Site } from '../../../src/engine'
 import { after, before, done, type Said } from '../../support/cleanStages'
 import { withItem } from '../../support/placedItem'
 import { bladesClosed, changed, person } from '../hazard/sites'
-
-type Refused = readonly [act: string, fact: string, site: () => Site, who: string, said?: Said]
-type Applied = readonly [
-  act: string,
-  site: () => Site,
-  who: string,
-  said: Said,
-  what: (s: Site) => unknown,
-  is: unknown,
-]
+import type { Applied, Refused } from './rows'
 
 const start = (): Site => before('read-order')
 const belowLv = (): Site => after('climb')

@@ -2,16 +2,7 @@
 import type { Site } from '../../../src/engine'
 import { before, done, type Said } from '../../support/cleanStages'
 import { changed, standsAt, type Change } from '../hazard/sites'
-
-type Refused = readonly [act: string, fact: string, site: () => Site, who: string, said?: Said]
-type Applied = readonly [
-  act: string,
-  site: () => Site,
-  who: string,
-  said: Said,
-  what: (s: Site) => unknown,
-  is: unknown,
-]
+import type { Applied, Refused } from './rows'
 
 const on = 'charge'
 

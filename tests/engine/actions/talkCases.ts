@@ -1,18 +1,9 @@
 /** Talk with the control room and what is done at a switch beside its handle: rows of refusals.test.ts and applies.test.ts. */
 import type { Site } from '../../../src/engine'
 import type { ControlRoom, ScenarioSwitch } from '../../../src/engine/site/scenario'
-import { before, done, type Said } from '../../support/cleanStages'
+import { before, done } from '../../support/cleanStages'
 import { changed, inScenario } from '../hazard/sites'
-
-type Refused = readonly [act: string, fact: string, site: () => Site, who: string, said?: Said]
-type Applied = readonly [
-  act: string,
-  site: () => Site,
-  who: string,
-  said: Said,
-  what: (s: Site) => unknown,
-  is: unknown,
-]
+import type { Applied, Refused } from './rows'
 
 const start = (): Site => before('read-order')
 const atHandle = (): Site => before('open-switch')

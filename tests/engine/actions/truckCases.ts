@@ -2,19 +2,10 @@
 import type { Site } from '../../../src/engine'
 import { bondTruck } from '../../../src/engine/actions/truck/bondTruck'
 import type { TruckState } from '../../../src/engine/site/truckState'
-import { before, done, type Said } from '../../support/cleanStages'
+import { before, done } from '../../support/cleanStages'
 import { withItem } from '../../support/placedItem'
 import { changed, inScenario, person, standsAt, type Change } from '../hazard/sites'
-
-type Refused = readonly [act: string, fact: string, site: () => Site, who: string, said?: Said]
-type Applied = readonly [
-  act: string,
-  site: () => Site,
-  who: string,
-  said: Said,
-  what: (s: Site) => unknown,
-  is: unknown,
-]
+import type { Applied, Refused } from './rows'
 
 const truck = {
   tyres: 1e6,

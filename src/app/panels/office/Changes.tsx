@@ -3,8 +3,8 @@ import { useMemo } from 'react'
 import { useStore } from 'zustand'
 import { say } from '../../../text/office'
 import { type Draft, changesOf } from '../../stores/office/draft'
-import { goTo, officeStore, shippedDraft } from '../../stores/office/officeStore'
-import { findSection } from './sections'
+import { officeStore, shippedDraft } from '../../stores/office/officeStore'
+import { PlaceLine } from './PlaceLine'
 
 export function Changes({ draft }: { draft: Draft }) {
   const origin = useStore(officeStore, (office) => office.origin)
@@ -19,22 +19,13 @@ export function Changes({ draft }: { draft: Draft }) {
       {changes.length === 0 && <p className='q gap'>{say(before ? 'office.noChanges' : 'office.noOrigin')}</p>}
       <ul>
         {changes.map((it) => (
-          <li key={`${it.name} ${it.place.join(' ')}`}>
-            <button
-              type='button'
-              className='pick'
-              onClick={() => {
-                const { section, within } = findSection(draft, it.place)
-                goTo(it.place, section, within)
-              }}
-            >
-              <span>
-                <b className='n'>{it.name}</b>
-                <br />
-                <span className='q'>{say('office.was', { before: shown(it.before), now: shown(it.now) })}</span>
-              </span>
-            </button>
-          </li>
+          <PlaceLine
+            key={`${it.name} ${it.place.join(' ')}`}
+            draft={draft}
+            place={it.place}
+            name={it.name}
+            words={say('office.was', { before: shown(it.before), now: shown(it.now) })}
+          />
         ))}
       </ul>
     </div>

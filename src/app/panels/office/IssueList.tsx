@@ -1,8 +1,7 @@
 /** Everything that is wrong with the draft, at once; each leads to its field. */
 import { say } from '../../../text/office'
 import type { Draft, DraftIssue } from '../../stores/office/draft'
-import { goTo } from '../../stores/office/officeStore'
-import { findSection } from './sections'
+import { PlaceLine } from './PlaceLine'
 
 export function IssueList({ draft, issues }: { draft: Draft; issues: readonly DraftIssue[] }) {
   return (
@@ -19,22 +18,13 @@ export function IssueList({ draft, issues }: { draft: Draft; issues: readonly Dr
       </h2>
       <ul>
         {issues.map((it) => (
-          <li key={`${it.place.join(' ')} ${it.allowed}`}>
-            <button
-              type='button'
-              className='pick'
-              onClick={() => {
-                const { section, within } = findSection(draft, it.place)
-                goTo(it.place, section, within)
-              }}
-            >
-              <span>
-                <b className='n'>{it.path}</b>
-                <br />
-                <span className='q'>{say('office.found', { found: it.found, allowed: it.allowed })}</span>
-              </span>
-            </button>
-          </li>
+          <PlaceLine
+            key={`${it.place.join(' ')} ${it.allowed}`}
+            draft={draft}
+            place={it.place}
+            name={it.path}
+            words={say('office.found', { found: it.found, allowed: it.allowed })}
+          />
         ))}
       </ul>
     </div>
