@@ -29,7 +29,7 @@ export function SingleLine({ belief, speaker }: Props) {
       {at.parallels.map((it) => (
         <Parallel key={it.it.id} {...it} crossing={at.crossing + (line - it.y) * slope} speaker={speaker} />
       ))}
-      <LowVoltage belief={belief} speaker={speaker} at={at} />
+      {sheet.lv.wires.length > 0 && <LowVoltage belief={belief} speaker={speaker} at={at} />}
       {at.drops.map(({ x, y, hangs }) =>
         hangs.kind === 'transformer' ? (
           <TransformerDrop key={hangs.transformer.id} x={x} y={y} line={line} {...hangs} speaker={speaker} />

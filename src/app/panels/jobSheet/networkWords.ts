@@ -90,13 +90,16 @@ export function networkFacts(sheet: Sheet, speaker: Speaker): readonly NetworkFa
       ),
     ),
     ...(lamps ? [fact(lamps.id, say('network.lamps'))] : []),
-    {
-      id: 'lv',
-      name: speaker.say('thing.lv'),
-      words: network.lowVoltageFedBy
-        ? say('network.lvFrom', { name: speaker.say(`thing.${network.lowVoltageFedBy}`) })
-        : say('network.lvElsewhere'),
-    },
+    ...(lv.wires.length > 0
+      ? [
+          fact(
+            'lv',
+            network.lowVoltageFedBy
+              ? say('network.lvFrom', { name: speaker.say(`thing.${network.lowVoltageFedBy}`) })
+              : say('network.lvElsewhere'),
+          ),
+        ]
+      : []),
   ]
 }
 

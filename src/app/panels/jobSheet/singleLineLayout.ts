@@ -76,7 +76,8 @@ export function layOut(sheet: Sheet): SingleLineLayout {
     ],
     below,
   )
-  const lowVoltage = drops.reduce((lowest, drop) => Math.max(lowest, drop.y + heightOf(drop.hangs)), below) + 12
+  // Clear of what stands at the foot of the stations, too.
+  const lowVoltage = Math.max(below + 40, ...drops.map((drop) => drop.y + heightOf(drop.hangs) + 12))
   /** Between the things that it begins and ends beside. */
   const between = (along: number): number => {
     const before = things.filter((it) => it.along <= along).length
@@ -97,7 +98,7 @@ export function layOut(sheet: Sheet): SingleLineLayout {
     drops,
     neutral,
     lowVoltage,
-    height: lowVoltage + 62,
+    height: (sheet.lv.wires.length > 0 ? lowVoltage : lowVoltage - 28) + 62,
   }
 }
 
