@@ -29,6 +29,15 @@ const compass: Readonly<Record<string, readonly [string, string]>> = {
   north: ['where.north', 'where.south'],
 }
 
+const placeholder = /\{(\w+)(?::(\w+)| ([^|}]+)\|([^}]+))?\}/g
+
+/** Which of the two words goes with a number, in the language of these catalogues. */
+const plurals = new Intl.PluralRules('en')
+
+/** `{count wire|wires}`: the number, and the word that goes with it. */
+const counted = (value: WordValue | undefined, one: string, many: string): string =>
+  `${typeof value === 'number' ? plain(value, 0) : (value ?? '–')} ${plurals.select(Number(value)) === 'one' ? one : many}`
+
 /** Formats that look a name up: `{who:person}` is the sentence of `person.<who>`. */
 const nameFormats = new Set([
   'person',
@@ -104,7 +113,9 @@ export function speakerOver(vocabulary: () => Vocabulary, catalogues: readonly W
     const sentence = find(key)
     if (sentence === undefined)
       return /(\/far|@next)$/.test(key) ? fill(key.slice('thing.'.length), 'thing') : `⟨${key}⟩`
-    return sentence.replace(/\{(\w+)(?::(\w+))?\}/g, (_, name: string, format?: string) => fill(values[name], format))
+    return sentence.replace(placeholder, (_, name: string, format?: string, one?: string, many?: string) =>
+      one === undefined ? fill(values[name], format) : counted(values[name], one, many ?? one),
+    )
   }
   return { say, has: (key) => find(key) !== undefined }
 }

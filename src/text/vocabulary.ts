@@ -2,7 +2,7 @@
  * The words of an employer: a pack's words stand before the program's and the scenario's. A key of theirs replaces that
  * sentence whole; `term.<as it is said here>` replaces a term in every other sentence, so that `term.earth lead` is
  * said wherever somebody wrote "earth lead". Longer terms win; a term is whole words; a term written small keeps the
- * large letter that it met. What stands between braces is never touched.
+ * large letter that it met. What stands between braces is never touched, but for the words that go with a count.
  */
 import type { Words } from './words'
 
@@ -25,7 +25,10 @@ export function vocabularyOf(own: Words): Vocabulary {
   const pattern = new RegExp(`\\{[^}]*\\}|(?<![\\p{L}-])(?:${longestFirst.map(escaped).join('|')})(?!\\p{L})`, 'giu')
   const known = new Map<string, string>()
   const translate = (sentence: string): string =>
-    sentence.replace(pattern, (met) => (met.startsWith('{') ? met : termFor(terms, met)))
+    sentence.replace(pattern, (met) =>
+      met.startsWith('{') ? met.replace(counted, countedInTerms) : termFor(terms, met),
+    )
+  const countedInTerms = (_: string, name: string, words: string): string => `{${name} ${translate(words)}}`
   return {
     own,
     inTerms(sentence) {
@@ -35,6 +38,9 @@ export function vocabularyOf(own: Words): Vocabulary {
     },
   }
 }
+
+/** A count with its words for one and for many. */
+const counted = /^\{(\w+) (.+\|.+)\}$/
 
 const escaped = (term: string): string => term.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
 

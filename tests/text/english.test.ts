@@ -59,3 +59,11 @@ test('a point is told by metres and the compass, a permit by its pole and points
     'permit for number 4711, pole P117, between 27 and 31 until 15:00:00, is yours',
   )
 })
+
+test('a count is told with the word for one or for many', () => {
+  const told = (corners: number) => speaker.say('see.barrier', { corners })
+  expect(told(1)).toBe('Barrier closed, 1 corner')
+  expect(told(4)).toBe('Barrier closed, 4 corners')
+  expect(told(1200).replace(/\u00a0/g, ' ')).toBe('Barrier closed, 1 200 corners')
+  expect(speaker.say('see.barrier')).toBe('Barrier closed, – corners')
+})

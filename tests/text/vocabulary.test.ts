@@ -21,6 +21,7 @@ describe('terms', () => {
     ['no part of a word', { stay: 'guy', earth: 'ground' }, 'It stays; unearthed', 'It stays; unearthed'],
     ['the longest that fits', { earth: 'ground', 'earth lead': 'jumper' }, 'Earth lead to earth', 'Jumper to ground'],
     ['nothing between braces', { lead: 'jumper' }, '{lead:item} lead', '{lead:item} jumper'],
+    ['the words of a count', { lead: 'jumper', leads: 'jumpers' }, '{lead lead|leads}', '{lead jumper|jumpers}'],
     [
       'a name only as it is written',
       { 'Earths On': 'Earths On', earths: 'grounds' },

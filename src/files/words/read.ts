@@ -48,5 +48,7 @@ export function compareWords(reference: WordsFile, other: WordsFile): readonly I
 }
 
 function placeholders(sentence: string): string {
-  return [...new Set([...sentence.matchAll(/\{(\w+)(?::\w+)?\}/g)].map((it) => it[1] ?? ''))].sort().join(', ')
+  return [...new Set([...sentence.matchAll(/\{(\w+)(?::\w+| [^|}]+\|[^}]+)?\}/g)].map((it) => it[1] ?? ''))]
+    .sort()
+    .join(', ')
 }

@@ -104,7 +104,7 @@ export const front = {
   'runs.export': 'Save the run',
   'runs.leave': 'Close the folder',
   'runs.file': 'Run file',
-  'runs.refused': 'This file was refused. {count} faults:',
+  'runs.refused': 'This file was refused. {count fault|faults}:',
 
   'facts.line': 'Line',
   'facts.lineValue': '{kilovolts} kV, {wires} wires, switches {switches}',
@@ -116,7 +116,7 @@ export const front = {
   'facts.crew': 'Crew',
   'facts.crewValue': '{count} by role, you are person in charge',
   'facts.gear': 'On the truck',
-  'facts.gearValue': '{count} items, near misses among them',
+  'facts.gearValue': '{count item|items}, near misses among them',
 
   'key.hint': 'What the rules ask of this act (practise)',
   'key.choosePerson': 'Choose the person of the crew strip',

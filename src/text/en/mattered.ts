@@ -32,7 +32,7 @@ export const mattered = {
   'chance.heart': 'Chance of fibrillation: {likely}; {low} to {high} in nine draws of ten.',
   'chance.heartOne': 'Chance of fibrillation: {likely}.',
   'chance.beyond': 'The time lies beyond the published curves; their end is used.',
-  'chance.unsolved': '{count} draws could not be worked out and are left out.',
+  'chance.unsolved': '{count draw|draws} could not be worked out; left out.',
   'chance.note': 'The grade does not use this: it goes by the settings of soil and contacts above.',
   'corner.contact-low': 'small contacts',
   'corner.contact-high': 'wide contacts',

@@ -9,7 +9,7 @@ export const office = {
   'office.shelf': 'From the shelf',
   'office.openFiles': 'Open files',
   'office.files': 'Files of a scenario or a rule pack, and its words',
-  'office.refused': 'Not opened. {count} faults:',
+  'office.refused': 'Not opened. {count fault|faults}:',
   'office.undo': 'Undo',
   'office.redo': 'Redo',
   'office.saveFile': 'Save the file',
@@ -29,7 +29,7 @@ export const office = {
 
   'office.issues': 'Issues',
   'office.noIssues': 'None. It can be used.',
-  'office.issueCount': '{count} issues',
+  'office.issueCount': '{count issue|issues}',
   'office.oneIssue': '1 issue',
   'office.found': '{found}; allowed: {allowed}',
   'office.changes': 'Changed',

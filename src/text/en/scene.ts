@@ -28,7 +28,7 @@ export const scene = {
   'tape.high': '{length} high',
   'grip.depth': '{depth} deep',
   'grip.depth.unset': 'Drag down to drive',
-  'grip.turns': '{turns} turns',
+  'grip.turns': '{turns:turns}',
   'grip.turns.unset': 'Turn the eye screw',
   'grip.way': 'Drag along a way',
   'scene.about': 'about {figure}',
