@@ -1,6 +1,6 @@
 /**
  * Runs every rule of a pack over a run. Over each kind's own finding lie, for all kinds alike: `forEach` (one by one
- * over a set), `appliesIf` (asked of the finished site), `putRight` (the crew mended it before it mattered), `once`
+ * over a set), `atEachPole` (of the work at each pole by itself), `appliesIf` (asked of the finished site), `putRight` (the crew mended it before it mattered), `once`
  * (only the first of the run) and the rule that the first deviation is scored once. What several rules found of one
  * deviation, chainFindings joins.
  */
@@ -13,6 +13,7 @@ import type { Finding, Pack, PackRule } from './finding'
 import { rulesInForce } from './inForce'
 import { ruleKinds } from './kinds'
 import { bindEach } from './language/each'
+import { viewEachPole } from './language/eachPole'
 import type { Parameters, RuleKind } from './language/kind'
 import { matchesAny, type Pattern } from './language/pattern'
 import { holds, type PredicateCall } from './language/predicate'
@@ -33,7 +34,8 @@ function findOfRule(view: RunView, rule: PackRule, place: number): readonly Foun
   if (!applies(view, rule.parameters)) return []
   const asked = rule.parameters['untilLivening'] === true ? viewUntilLivening(view) : view
   const bound = bindAll(view, rule.parameters)
-  const raw = bound.flatMap((parameters) => findOfMember(asked, parameters, kind))
+  const parts = rule.parameters['atEachPole'] === true ? viewEachPole(asked) : [asked]
+  const raw = parts.flatMap((part) => bound.flatMap((parameters) => findOfMember(part, parameters, kind)))
   if (raw.length === 0) return []
   const causes = readList(rule.parameters, 'consequenceOf')
   const roots = readList(rule.parameters, 'causedBy')
@@ -67,7 +69,8 @@ function applies(view: RunView, parameters: Parameters): boolean {
   return call === undefined || holds(books.predicates, call, { view, site: view.timeline.end })
 }
 
-function bindAll(view: RunView, parameters: Parameters): readonly Parameters[] {
+/** Once for each member of the set that it asks one by one. */
+export function bindAll(view: RunView, parameters: Parameters): readonly Parameters[] {
   const name = readText(parameters, 'forEach')
   if (name === undefined) return [parameters]
   const set = books.sets.get(name)

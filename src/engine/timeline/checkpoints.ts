@@ -7,7 +7,7 @@ import type { Scenario } from '../site/scenario'
 import type { Site } from '../site/site'
 import { startSite } from '../site/startSite'
 import { runTimeline } from './fold'
-import type { Entry } from './timeline'
+import type { Entry, Timeline } from './timeline'
 
 export const parts = ['beginning', 'gear', 'isolated', 'below-lv', 'earths-on', 'work-done'] as const
 export type Part = (typeof parts)[number]
@@ -26,10 +26,9 @@ export function openingAt(scenario: Scenario, cleanOrders: readonly Order[], par
   if (part === 'beginning') return startSite(scenario)
   const quiet = { ...scenario, visible: null }
   const sound = { ...quiet, items: quiet.items.map((item) => ({ ...item, defects: [] })) }
-  const { entries } = runTimeline(sound, cleanOrders)
-  const marker = entries.findIndex((entry) => entry.outcome === 'done' && isMarker[part](entry))
-  if (marker < 0) return undefined
-  const prepared = runTimeline(sound, cleanOrders.slice(0, part === 'gear' ? marker : marker + 1)).end
+  const count = findOpening(runTimeline(sound, cleanOrders), part)
+  if (count === undefined) return undefined
+  const prepared = runTimeline(sound, cleanOrders.slice(0, count)).end
   const items = Object.fromEntries(
     Object.entries(prepared.items).map(([id, item]) => {
       const defects = scenario.items.find((it) => it.id === id)?.defects ?? []
@@ -37,4 +36,12 @@ export function openingAt(scenario: Scenario, cleanOrders: readonly Order[], par
     }),
   )
   return { ...prepared, scenario, items }
+}
+
+/** How many orders of a run come before a part; undefined when it never gets there. */
+export function findOpening({ entries }: Timeline, part: Part): number | undefined {
+  if (part === 'beginning') return 0
+  const marker = entries.findIndex((entry) => entry.outcome === 'done' && isMarker[part](entry))
+  if (marker < 0) return undefined
+  return part === 'gear' ? marker : marker + 1
 }

@@ -49,9 +49,13 @@ function viewOf(
 /** The same run as if it had ended when the line came alive: plans change then. */
 export function viewUntilLivening(view: RunView): RunView {
   const { struck } = view.timeline
-  if (struck === null) return view
-  const begun = view.begun.filter((entry) => entry.start < struck.at)
-  const moments = view.timeline.moments.filter((moment) => moment.from < struck.at)
+  return struck === null ? view : viewBetween(view, -Infinity, struck.at)
+}
+
+/** Acts and moments that begin at `from` or later and before `to`; the end of the run stays its end. */
+export function viewBetween(view: RunView, from: number, to: number): RunView {
+  const begun = view.begun.filter((entry) => entry.start >= from && entry.start < to)
+  const moments = view.timeline.moments.filter((moment) => moment.from >= from && moment.from < to)
   const { typeByItem, roleByPerson, members } = view
   return viewOf({ ...view.timeline, moments }, view.pack, begun, { typeByItem, roleByPerson, members })
 }
@@ -92,4 +96,11 @@ export function endOf(view: RunView): number {
 /** `earlier` was finished when `later` began. */
 export function isBefore(earlier: Entry, later: Entry): boolean {
   return earlier.end <= later.start && earlier.index !== later.index
+}
+
+/** The same run as the rules would read it if one act had not been done; the sites stay as they were. */
+export function viewWithout(view: RunView, left: Entry): RunView {
+  const { typeByItem, roleByPerson, members } = view
+  const begun = view.begun.filter(({ index }) => index !== left.index)
+  return viewOf(view.timeline, view.pack, begun, { typeByItem, roleByPerson, members })
 }
