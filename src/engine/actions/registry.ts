@@ -42,6 +42,7 @@ import { writePlan } from './brief/writePlan'
 import { askCrossingGuard } from './control/askCrossingGuard'
 import { askFeederIn } from './control/askFeederIn'
 import { askFeederOut } from './control/askFeederOut'
+import { askJumpersIn, askJumpersOut } from './control/askJumpersOut'
 import { askHowItStands } from './control/askHowItStands'
 import { askRecloseBlock } from './control/askRecloseBlock'
 import { askRecloseOn } from './control/askRecloseOn'
@@ -139,7 +140,16 @@ const gear = [
   takeUpPlatform,
 ]
 const moving = [walk, climb, strapOn, unstrap, stepOnMat, stepOffMat]
-const talk = [hearStep, reportStep, hearPermit, askHowItStands, askFeederIn, askCrossingGuard]
+const talk = [
+  hearStep,
+  reportStep,
+  hearPermit,
+  askHowItStands,
+  askFeederIn,
+  askCrossingGuard,
+  askJumpersOut,
+  askJumpersIn,
+]
 const people = [give, fetch, sendAway, leaveSite, comeBack, lookOverAgain, startAgain, holdBack]
 const atTheSwitch = [testAtSwitch, motorSupplyOff, motorSupplyOn, checkHandleEarth, writeTag]
 const switching = [receiveStep, openSwitch, closeSwitch, lockSwitch, unlock, tagSwitch, untag, setLocal, setRemote]

@@ -25,6 +25,10 @@ export const items = (site: Site): readonly ItemId[] => Object.keys(site.items)
 /** Conductors, and the neutral wire of the line, that a jumper carries past the pole. */
 export const jumpers = (site: Site): readonly ThingId[] => sorted(site.scenario.jumpers ?? [])
 
+/** Other poles of the section whose jumpers can be taken out. */
+export const sectionJumpers = (site: Site): readonly ThingId[] =>
+  sorted((site.scenario.sectionJumpers ?? []).map((it) => it.id))
+
 /** Where a conductor can be got at: at the pole, at the far end of a jumper, at the next pole. */
 export const conductorEnds = (site: Site): readonly ThingId[] =>
   sorted([...conductors(site), ...farEnds(site), ...nextConductors(site)])
@@ -107,6 +111,7 @@ export function allThings(site: Site): readonly ThingId[] {
     ...metalwork(site),
     ...switches(site),
     ...blades(site),
+    ...sectionJumpers(site),
     ...feeders(site),
     ...mainsOf(site.scenario).flatMap(({ id }) => (lvWires(site).includes(id) ? [] : [id])),
     ...hazards(site),

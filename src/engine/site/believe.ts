@@ -79,6 +79,7 @@ const makesLiveAgain: readonly string[] = [
   'did.close-main',
   'did.close-switch',
   'did.put-carriers-in',
+  'control.jumpers-on',
   'control.permit-back',
 ]
 const unearths: readonly string[] = ['did.unclamp', 'did.unclamp-by-hand']

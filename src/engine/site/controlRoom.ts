@@ -7,6 +7,8 @@ export interface ControlRoom {
   readonly widensPermit?: boolean
   /** It can send people who put a guard between section and crossing. */
   readonly guardsCrossing?: boolean
+  /** It can send people who take out the jumpers of another pole of the section. */
+  readonly takesJumpersOut?: boolean
   /** What comes over the line as something else, the first time that it is said. */
   readonly misheard?: readonly Misheard[]
   /** Its permits carry a number and end at a time of day, seconds after midnight; they do not when not said. */

@@ -4,6 +4,7 @@
  */
 import type { Soil } from '../physics/soil'
 import type { GroundPoint } from './place'
+import { faultDuties, type FaultDuty } from './faultDuty'
 import { networkSheet, type NetworkSheet } from './networkSheet'
 import type { Pole } from './pole'
 import { placeSheet, type PlaceSheet } from './placeSheet'
@@ -25,6 +26,8 @@ export interface JobSheet {
   readonly conductors: readonly Pick<Conductor, 'id' | 'phase' | 'x' | 'height' | 'radius'>[]
   readonly section: Scenario['section']
   readonly feeders: readonly Omit<Feeder, 'conductors'>[]
+  /** What of each feeder could run through a lead at the work, and for how long: in the order of the feeders. */
+  readonly faults: readonly FaultDuty[]
   /** The feeder that no switch of the section belongs to crosses it there, its lowest conductor so high. */
   readonly crossing: { readonly feeder: ThingId; readonly along: number; readonly height: number } | null
   readonly lv: Pick<LowVoltage, 'voltage' | 'wires'>
@@ -69,6 +72,7 @@ export function jobSheet(scenario: Scenario): JobSheet {
     conductors: scenario.conductors.map(({ id, phase, x, height, radius }) => ({ id, phase, x, height, radius })),
     section: scenario.section,
     feeders: scenario.feeders.map(({ conductors: _drawnElsewhere, ...feeder }) => feeder),
+    faults: faultDuties(scenario),
     crossing: crossingOf(scenario),
     lv: { voltage: scenario.lv.voltage, wires: scenario.lv.wires },
     ...(scenario.stay && { stay: { anchor: scenario.stay.anchor } }),

@@ -4,6 +4,7 @@
  */
 import { isCutOff } from './mains'
 import { findRemovedCause, traitsOf } from './liveningTraits'
+import { isApart } from './sectionJumpers'
 import type { Livening, Phase, ThingId } from './scenario'
 import type { Site } from './site'
 import { feederVoltage, hasOwnSupply, isLowVoltageFed, suppliedVoltage } from './supplied'
@@ -50,6 +51,8 @@ function livenedVoltage(site: Site, phase: Phase): number {
   if (!what) return 0
   const { by, phases, feeders, voltage } = traitsOf(what)
   if (by === 'switch' || !phases(site.scenario, what).includes(phase)) return 0
+  const isAtPole = 'at' in what && what.at === 'pole'
+  if (by === 'crossing' && !isAtPole && isApart(site, site.scenario.section.crossingAlong)) return 0
   return voltage?.(site.scenario, what) ?? feederVoltage(site, feeders(site.scenario, what))
 }
 

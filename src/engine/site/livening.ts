@@ -69,13 +69,17 @@ export type Livening =
       readonly at: 'crossing' | 'pole'
       readonly impedance: number
     }
-  /** A jumper from the feeder's end swings back onto the same phase at the worked pole. */
+  /**
+   * A jumper from the feeder's end swings back onto the same phase at the worked pole. With `at`, one of `sectionJumpers`:
+   * the feeder's conductor lies on the piece that these cut off, and a tail that hangs there swings back onto the line.
+   */
   | {
       readonly id: string
       readonly kind: 'jumper-back'
       readonly feeder: ThingId
       readonly phase: Phase
       readonly impedance: number
+      readonly at?: ThingId
     }
   /** The live end of a broken conductor lies on an earth of `grounds`. */
   | {

@@ -9,6 +9,7 @@ import { backFedPhases, backFeedSigns, backFedVoltage, findBackFeedStop } from '
 import { isGuarded, leadsAtWire } from './leadsAtWire'
 import { phasesOf } from './phasesOf'
 import { isLockedBy, requireSwitch } from './questions'
+import { findJumpersOut, jumpersBetween } from './sectionJumpers'
 import { phases, type Phase, type Scenario, type ScenarioSwitch, type ThingId } from './scenario'
 import type { Evidence, Site } from './site'
 import { hasOwnSupply, isLowVoltageFed, suppliedVoltage } from './supplied'
@@ -46,13 +47,13 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     feeders: (_, it) => [it.feeder],
     phases: (_, it) => [it.phase],
     by: 'crossing',
-    removedBy: (site, it) => whenApart(site, it.feeder),
+    removedBy: (site, it) => whenApart(site, it.feeder) ?? whenCutOff(site),
   },
   'clash-two': {
     feeders: (_, it) => [it.feeder],
     phases: (_, it) => it.phases,
     by: 'crossing',
-    removedBy: (site, it) => whenApart(site, it.feeder),
+    removedBy: (site, it) => whenApart(site, it.feeder) ?? whenCutOff(site),
   },
   'switch-closed': {
     feeders: (scenario, it) => [switchIn(scenario, it.switch).feeder],
@@ -160,13 +161,20 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
     phases: (scenario, it) => scenario.conductors.filter(({ id }) => id === it.onto).map(({ phase }) => phase),
     by: 'crossing',
     removedBy: (site, it) =>
-      it.at === 'crossing' ? whenApart(site, it.feeder) : whenOut(site, it.feeder, 'crossing-taken-out'),
+      it.at === 'crossing'
+        ? (whenApart(site, it.feeder) ?? whenCutOff(site))
+        : whenOut(site, it.feeder, 'crossing-taken-out'),
   },
   'jumper-back': {
     feeders: (_, it) => [it.feeder],
     phases: (_, it) => [it.phase],
     by: 'elsewhere',
-    removedBy: (site, it) => whenOut(site, it.feeder, 'feeder-taken-out'),
+    removedBy: (site, it) => {
+      if (it.at === undefined) return whenOut(site, it.feeder, 'feeder-taken-out')
+      const out = findJumpersOut(site, it.at)
+      if (out?.tails !== 'hanging') return out === undefined ? 'jumpers-on' : 'tails-tied-back'
+      return whenApart(site, it.feeder)
+    },
   },
   'conductor-down': besideTheSection,
   'neighbour-fault': besideTheSection,
@@ -213,6 +221,12 @@ function whenOut(site: Site, feeder: ThingId, fact: string): string | undefined 
 /** The crossing circuit is out, or a guard keeps it apart. */
 function whenApart(site: Site, feeder: ThingId): string | undefined {
   return site.guardedFrom?.includes(feeder) ? 'crossing-guarded' : whenOut(site, feeder, 'crossing-taken-out')
+}
+
+/** The piece of the section at the crossing hangs apart, and no tail can swing back onto the line. */
+function whenCutOff(site: Site): string | undefined {
+  const between = jumpersBetween(site, site.scenario.section.crossingAlong)
+  return between.some((it) => it.tails === 'tied-back') ? 'jumpers-out' : undefined
 }
 
 /** Nobody closes it from afar: on local, without a drive, or with the drive's supply off. */

@@ -7,6 +7,7 @@ import type { GroundThing, Metalwork } from './groundThings'
 import type { Phase, ThingId } from './ids'
 import type { GroundPoint } from './place'
 import type { EmbeddedSource, Scenario } from './scenario'
+import type { SectionJumpers } from './sectionJumpers'
 
 export interface PlaceSheet {
   readonly secondLeg: GroundPoint | null
@@ -46,6 +47,8 @@ export interface PlaceSheet {
   readonly nextPole: NextPole | null
   /** What a jumper carries past the pole. */
   readonly jumpers: readonly ThingId[]
+  /** Other poles of the section whose jumpers can be taken out. */
+  readonly sectionJumpers: readonly SectionJumpers[]
   /** The switches whose blades are fuse carriers. */
   readonly fuseSwitches: readonly ThingId[]
 }
@@ -93,6 +96,7 @@ export function placeSheet(scenario: Scenario): PlaceSheet {
       : null,
     nextPole: scenario.nextPole ?? null,
     jumpers: scenario.jumpers ?? [],
+    sectionJumpers: scenario.sectionJumpers ?? [],
     fuseSwitches: scenario.switches.filter(({ fuses }) => fuses !== undefined).map(({ id }) => id),
   }
 }

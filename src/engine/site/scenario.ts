@@ -14,6 +14,7 @@ import type { Livening } from './livening'
 import type { GroundPoint } from './place'
 import type { NextPole } from './nextPole'
 import type { Pole } from './pole'
+import type { SectionJumpers } from './sectionJumpers'
 import type { Weather, WeatherChange } from './weather'
 
 export { phases, type ItemId, type PersonId, type Phase, type ThingId } from './ids'
@@ -323,6 +324,8 @@ export interface Scenario {
   readonly nextPole?: NextPole
   /** Conductors, or the line's neutral wire, that go past the worked pole in a jumper which can be undone there. */
   readonly jumpers?: readonly ThingId[]
+  /** Other poles of the section whose jumpers another crew can take out. */
+  readonly sectionJumpers?: readonly SectionJumpers[]
   readonly section: { readonly length: number; readonly crossingAlong: number }
   readonly feeders: readonly Feeder[]
   readonly lv: LowVoltage

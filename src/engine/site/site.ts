@@ -3,6 +3,7 @@
  * return a new one. Views never read this type: they read Belief (belief.ts), which is made from it.
  */
 import type { GroundPoint, Place } from './place'
+import type { JumpersOut } from './sectionJumpers'
 import type { TruckState } from './truckState'
 import type { ItemId, PersonId, Phase, Scenario, ThingId } from './scenario'
 
@@ -185,6 +186,8 @@ export interface Site {
   readonly insulator: 'cracked' | 'replaced'
   /** Crossing circuits that a guard keeps apart from the section. */
   readonly guardedFrom?: readonly ThingId[]
+  /** Jumpers of other poles of the section that another crew has taken out. */
+  readonly jumpersOut?: readonly JumpersOut[]
   /** A hazard removed: feeders taken out of service. */
   readonly feedersOut: readonly ThingId[]
   readonly paper: Paper

@@ -1,12 +1,15 @@
 /** Volts by the way the switches stand, whatever else may have come on: a closed path of blades to a feeder in service. */
 import { voltageToEarth } from './phasesOf'
+import { isApart } from './sectionJumpers'
 import type { Phase, ThingId } from './scenario'
 import type { Site } from './site'
 
 /** Volts to earth of that conductor of the section; 0 where no closed path feeds it. */
 export function suppliedVoltage(site: Site, phase: Phase): number {
   const feeders = site.scenario.switches
-    .filter((it) => isFedThrough(site, it.id, phase) && !site.feedersOut.includes(it.feeder))
+    .filter(
+      (it) => isFedThrough(site, it.id, phase) && !site.feedersOut.includes(it.feeder) && !isApart(site, it.along),
+    )
     .map((it) => it.feeder)
   return feederVoltage(site, feeders)
 }

@@ -196,6 +196,7 @@ export const livening = byKind({
     feeder: id(),
     phase: phase(),
     impedance: ohms(0.001, 10_000),
+    at: optional(id()),
   }),
   'conductor-down': shape({
     id: id(),
@@ -282,6 +283,7 @@ export const control = shape({
   takesCrossingOut: boolean(),
   blocksReclose: boolean(),
   guardsCrossing: optional(boolean()),
+  takesJumpersOut: optional(boolean()),
   misheard: optional(list(shape({ message: text(40), saidAs: text(40), corrects: optional(boolean()) }), 0, 20)),
   permit: optional(shape({ number: text(20), until: seconds(0, 172_800) })),
 })

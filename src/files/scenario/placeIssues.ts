@@ -17,6 +17,7 @@ export function placeIssues(file: Json): readonly Issue[] {
     ...heightIssues(file),
     ...soilPlaceIssues(file),
     ...nextPoleIssues(file),
+    ...sectionJumperIssues(file),
     ...liveningIssues(file),
   ]
 }
@@ -136,6 +137,17 @@ function nextPoleIssues(file: Json): readonly Issue[] {
   ]
 }
 
+/** Nearer than a span's worth it is the worked pole; at an end of the section nothing lies beyond it. */
+function sectionJumperIssues(file: Json): readonly Issue[] {
+  const ends = asList(file.switches).flatMap(({ alongM }) => (typeof alongM === 'number' ? [alongM] : []))
+  return asList(file.sectionJumpers).flatMap(({ alongM }, i) => {
+    if (typeof alongM !== 'number') return []
+    const path = ['sectionJumpers', i, 'alongM']
+    if (Math.abs(alongM) < 10) return [issue(path, alongM, 'at least 10 m from the worked pole')]
+    return alongM > Math.min(...ends) && alongM < Math.max(...ends) ? [] : [issue(path, alongM, 'between the switches')]
+  })
+}
+
 function liveningIssues(file: Json): readonly Issue[] {
   const earths = idsOf(asList(file.grounds).filter((it) => it.kind === 'earth'))
   const conductors = idsOf(file.conductors)
@@ -150,6 +162,10 @@ function liveningIssues(file: Json): readonly Issue[] {
         return typeof it.thing !== 'string' || earths.includes(it.thing)
           ? []
           : [issue([...path, 'thing'], it.thing, `an earth of grounds: ${earths.join(', ')}`)]
+      case 'jumper-back':
+        return typeof it.at !== 'string' || idsOf(file.sectionJumpers).includes(it.at)
+          ? []
+          : [issue([...path, 'at'], it.at, `one of sectionJumpers: ${idsOf(file.sectionJumpers).join(', ')}`)]
       case 'conductor-falls':
         return typeof it.onto !== 'string' || conductors.includes(it.onto)
           ? []

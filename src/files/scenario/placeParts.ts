@@ -67,6 +67,12 @@ export const nextPole = shape({
   work: optional(shape({ conductor: id(), old: id(), item: id() })),
 })
 
+export const sectionJumpers = shape({
+  id: id(),
+  number: text(20),
+  along: { suffix: 'M', schema: number(-5000, 5000) },
+})
+
 const joint = shape({ to: id(), resistance: ohms(0.0001, 1e9) })
 
 export const groundThing = byKind({

@@ -29,6 +29,7 @@ function duplicateIssues(file: Json): readonly Issue[] {
     ['$.parallels', idsAt(file, 'parallels')],
     ['$.metalwork', idsAt(file, 'metalwork')],
     ['$.grounds', idsAt(file, 'grounds')],
+    ['$.sectionJumpers', idsAt(file, 'sectionJumpers')],
     ...listAt(file, 'parallels').map((it, i) => [`$.parallels[${i}].conductors`, idsAt(it, 'conductors')] as const),
   ]
   return lists.flatMap(([path, ids]) =>

@@ -66,6 +66,7 @@ const file = shape({
   conductors,
   nextPole: optional(place.nextPole),
   jumpers: optional(list(id(), 0, 4)),
+  sectionJumpers: optional(list(place.sectionJumpers, 0, 4)),
   section: part.section,
   feeders: list(feeder, 1, 10),
   parallels: optional(list(parallel, 0, 10)),

@@ -22,7 +22,7 @@ export interface Section {
 const scenarioParts = {
   place: ['id', 'date', 'startsAtS', 'dark', 'frequencyHz', 'weather', 'weatherChanges', 'crew'],
   soil: ['soil', 'grounds', 'publicApproachM', 'livestock'],
-  network: ['feeders', 'switches', 'conductors', 'section', 'jumpers', 'parallels', 'horizonS'],
+  network: ['feeders', 'switches', 'conductors', 'section', 'jumpers', 'sectionJumpers', 'parallels', 'horizonS'],
   low: ['lv', 'transformers', 'embedded', 'premises'],
   pole: ['pole', 'metalwork', 'stay', 'truck'],
   gear: ['items'],

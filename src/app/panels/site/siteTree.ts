@@ -265,6 +265,9 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
       ),
       ...belief.mains.map((it) => named(2, it.id, mainStatus(it))),
       ...(sheet.crossing ? [named(2, 'crossing', '')] : []),
+      ...sheet.place.sectionJumpers.map(({ id }) =>
+        named(2, id, told(belief.evidence.findLast((it) => it.of === id) ?? null)),
+      ),
       all(
         2,
         'feeders',

@@ -16,6 +16,7 @@ import {
 } from '../../site/questions'
 import type { ItemId, PersonId, Phase, ThingId } from '../../site/scenario'
 import type { Site } from '../../site/site'
+import { findJumpersOut } from '../../site/sectionJumpers'
 import { isDark } from '../../site/weather'
 import type { Action, Order, Refusal } from '../action'
 import { mark, perceive, type Perceived } from '../changes'
@@ -106,6 +107,8 @@ function thingSeen(site: Site, thing: ThingId): readonly Perceived[] {
   if (thing === 'barrier') return see('see.barrier', { corners: site.barrier?.length ?? 0 })
   if (site.scenario.jumpers?.includes(conductorOf(thing)) && isFarEnd(thing))
     return see(isOpened(site, conductorOf(thing)) ? 'see.jumper-open' : 'see.jumper-closed')
+  if (site.scenario.sectionJumpers?.some((it) => it.id === thing))
+    return see(`see.jumpers-${findJumpersOut(site, thing)?.tails ?? 'on'}`)
   if (site.scenario.conductors.some((it) => it.id === thing)) {
     return see('see.conductor', { clamps: site.clamps.filter((it) => it.on === thing).length })
   }

@@ -4,10 +4,13 @@
  */
 import { isOnNextPole } from '../../site/nextPole'
 import type { Action } from '../action'
-import { mark, perceive, tell } from '../changes'
+import { changePaper, mark, perceive, tell } from '../changes'
 import { nearPole, onGround, poleBy } from '../conditions'
 import { all, refuse } from '../refuse'
 import { nextPoles } from '../things'
+
+/** What was said of the first pole says nothing of the next. */
+const lapsed = { safeToWork: false, earthsReported: false, workDone: false } as const
 
 export const assessNextPole: Action = {
   id: 'assess-next-pole',
@@ -18,7 +21,7 @@ export const assessNextPole: Action = {
   ),
   takes: () => 180,
   apply: (site, order) =>
-    perceive(mark(site, 'next-pole-assessed'), order.who, {
+    perceive(mark(changePaper(site, lapsed), 'next-pole-assessed'), order.who, {
       of: 'next-pole',
       by: 'look',
       says: 'pole.next-assessed',

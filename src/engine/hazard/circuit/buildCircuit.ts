@@ -73,7 +73,7 @@ export function buildCircuit(
   ]
   const off = new Set(fitted.wiresOff?.map(feedId))
   const fed = off.size === 0 ? elements : elements.filter((it) => !off.has(it.id))
-  const whole = withOpened(fed, fitted.opened ?? [])
+  const whole = withOpened(fed, scenario, fitted)
   const changed = livening !== 'none' && isAlive(scenario, livening, live)
   return {
     links: links.map((link) => link.id),

@@ -71,6 +71,8 @@ export interface Fitted {
   readonly truck?: { readonly at: GroundPoint; readonly isOnPads: boolean; readonly boom: number | null }
   /** Conductors opened at the pole. */
   readonly opened?: readonly ThingId[]
+  /** Other poles of the section whose jumpers are out. */
+  readonly jumpersOut?: readonly ThingId[]
 }
 
 export function fittedOf(site: Site): Fitted {
@@ -112,6 +114,7 @@ export function fittedOf(site: Site): Fitted {
       .sort(),
     ...truckOf(site),
     ...(site.opened ? { opened: [...site.opened].sort() } : {}),
+    ...(site.jumpersOut ? { jumpersOut: site.jumpersOut.map((it) => it.at).sort() } : {}),
   }
 }
 

@@ -110,7 +110,12 @@ export function handleNode(at: ThingId): string {
 
 /** Of a conductor that is opened at the pole: the end towards the crossing. */
 export function farEndNode(conductor: ThingId): string {
-  return `${conductorAtPole(conductor)}/far`
+  return farEndOf(conductorAtPole(conductor))
+}
+
+/** Of a place where a conductor is opened: the end beyond the gap. */
+export function farEndOf(node: string): string {
+  return `${node}/far`
 }
 
 /** Somebody's skin, where another person has a hand on it. */

@@ -39,6 +39,7 @@ function sectionPlaces(scenario: Scenario): readonly SectionPlace[] {
     { name: 'pole', along: 0 },
     ...(scenario.nextPole ? [{ name: 'next', along: scenario.nextPole.along }] : []),
     { name: 'crossing', along: scenario.section.crossingAlong },
+    ...(scenario.sectionJumpers ?? []).map((it) => ({ name: it.id, along: it.along })),
     ...(scenario.parallels ?? []).flatMap(parallelPlaces),
     ...(scenario.transformers ?? []).map((it) => ({ name: it.id, along: it.along })),
   ]
