@@ -11,6 +11,7 @@ const late = [
   'cabinet-key',
   'carrier-bag',
   'isolation-earth',
+  'lamp',
   'lock',
   'operator-mat',
   'sign-set',
