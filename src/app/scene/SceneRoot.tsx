@@ -4,6 +4,7 @@ import { useCallback, useEffect, useLayoutEffect, useMemo, useRef } from 'react'
 import { Mesh, type PerspectiveCamera, PlaneGeometry, Vector3 } from 'three'
 import { say, volts } from '../../text'
 import { clampSeat } from './gear/leads'
+import { bedside } from './gear/truck'
 import { Grips } from './grips/Grips'
 import type { GripLayer } from './grips/gripLayer'
 import { type Way, waysOf } from './grips/ways'
@@ -20,6 +21,7 @@ import type { Label } from './labels/label'
 import type { Clear, Inset, LabelLayer } from './labels/labelLayer'
 import { liveningLabels } from './labels/liveningLabels'
 import { siteLabels, switchLabels } from './labels/siteLabels'
+import type { Solid } from './labels/solid'
 import { tapeLabels, tapeView } from './tape/tapeView'
 import { CrewBatch } from './people/CrewBatch'
 import { isBelowLv } from './people/stance'
@@ -59,7 +61,7 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
   const inset = input.inset ?? noInset
   const { layout, picture, routes } = site
   const ways = useWays(input, layout)
-  const source = useLatest({ layout, joints: site.joints, hits })
+  const source = useLatest({ layout, picture, joints: site.joints, livening: site.livening, hits })
   const seatOf = useCallback((thing: string) => clampSeat(layout, picture, routes, thing), [layout, picture, routes])
 
   useLayoutEffect(() => {
@@ -81,7 +83,7 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
         ? [...siteLabels(source), ...liveningLabels(source, site.livening, instant, site.sheet, hasFigures)]
         : siteLabels(source)
     labels.set(measured && !isSwitch ? [...shown, ...tapeLabels(measured)] : shown)
-    labels.keepClear(isSwitch ? [] : clearOf(site))
+    labels.keepClear(isSwitch ? [] : clearOf(site), isSwitch ? [] : solidsOf(site))
     labels.note(
       site.livening?.strongest && !isSwitch ? say('scene.contours', { volts: volts(site.livening.interval) }) : null,
     )
@@ -96,6 +98,7 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
         gaze={input.gaze ?? null}
         source={source}
         hasLowerStation={site.picture.people.some(isBelowLv)}
+        asked={input.asked ?? 0}
         inset={inset}
         isReduced={input.reducedMotion}
         canOrbit={!input.onGroundPoint}
@@ -179,14 +182,29 @@ function SiteBatches({ site, input, ways }: { site: SiteState; input: SceneInput
   )
 }
 
-/** What no label may lie on: clamps and hands, and the heads of rods. */
+/** What no label may lie on: clamps and hands, bodies, and the heads of rods. */
 function clearOf({ routes, joints, picture }: SiteState): readonly Clear[] {
   const clamps = routes.flatMap(({ seats }) => seats.filter((it) => it.isClamp).map(({ seat }) => seat))
-  const hands = [...joints.values()].flatMap(({ left, rightLimb }) => [left.wrist, rightLimb.wrist])
+  const people = [...joints.values()]
+  const hands = people.flatMap(({ left, rightLimb }) => [left.wrist, rightLimb.wrist])
   return [
     ...clamps.map((seat) => ({ at: seat.clone().setY(seat.y - 0.1), radius: 0.13 })),
     ...hands.map((at) => ({ at, radius: 0.1 })),
+    ...people.flatMap(({ chest, hips }) => [chest, hips].map((at) => ({ at, radius: 0.17 }))),
     ...picture.rods.map((rod) => ({ at: toScene(rod.at, 0.2), radius: 0.2 })),
+  ]
+}
+
+/** What hides a label that is behind it. */
+function solidsOf({ layout, joints, picture }: SiteState): readonly Solid[] {
+  const truck = toScene(picture.truck, 1.2).setX(picture.truck.y + bedside)
+  const [front, back] = [2.6, -3].map((along) => truck.clone().setZ(truck.z + along))
+  const leg = (foot: Vector3): Solid => ({ from: foot, to: foot.clone().setY(layout.pole.top), radius: 0.12 })
+  return [
+    leg(new Vector3()),
+    ...(layout.secondLeg ? [leg(layout.secondLeg)] : []),
+    { from: front!, to: back!, radius: 1 },
+    ...[...joints.values()].map(({ hips, head }) => ({ from: hips, to: head, radius: 0.2 })),
   ]
 }
 

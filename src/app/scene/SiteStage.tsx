@@ -90,6 +90,7 @@ export default function SiteStage({
   const reducedMotion = useReducedMotion()
   const [view, setView] = useState<ViewName>(firstView ?? (drawn ? 'over' : 'ground'))
   const [switchId, setSwitch] = useState<string | null>(null)
+  const [asked, setAsked] = useState(0)
   const bar = useRef<HTMLDivElement>(null)
   const top = useHeightOf(bar)
   useEffect(() => onBar(top), [onBar, top])
@@ -115,6 +116,7 @@ export default function SiteStage({
   const seenSwitch = seer?.kind === 'switch' ? seer.id : null
   const look = (name: ViewName, device: string | null = null): void => {
     gazeAway()
+    setAsked((times) => times + 1)
     setView(name)
     setSwitch(device)
   }
@@ -132,6 +134,7 @@ export default function SiteStage({
         theme={theme}
         reducedMotion={reducedMotion}
         view={seenSwitch !== null ? 'switch' : isSeenBySomebody && view === 'switch' ? 'ground' : view}
+        asked={asked}
         switchId={isSeenBySomebody ? seenSwitch : switchId}
         gaze={seenSwitch === null ? gaze : null}
         measured={measured}

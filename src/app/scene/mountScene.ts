@@ -1,5 +1,5 @@
 /** Puts the scene on a canvas. The renderer is made here, so that three is tree-shaken; all objects are primitives. */
-import { createRoot } from '@react-three/fiber'
+import { advance, createRoot } from '@react-three/fiber'
 import { createElement } from 'react'
 import { PerspectiveCamera, setConsoleFunction, WebGLRenderer } from 'three'
 import type { OrbitControls } from 'three/addons/controls/OrbitControls.js'
@@ -79,7 +79,11 @@ export async function mountScene(
   const store = show(first)
   const watcher = new ResizeObserver(() => {
     const { width, height } = sizeOf()
-    store.getState().setSize(width, height, 0, 0)
+    const { size, setSize } = store.getState()
+    if (size.width === width && size.height === height) return
+    setSize(width, height, 0, 0)
+    // A canvas of another size is empty: it is drawn in the same tick, or it would be seen so.
+    advance(performance.now(), true, store.getState())
   })
   watcher.observe(frame)
   const onRestored = (): void => store.getState().invalidate()

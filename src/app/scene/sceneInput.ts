@@ -39,6 +39,8 @@ export interface SceneInput {
   readonly theme: Theme
   readonly reducedMotion: boolean
   readonly view: ViewName
+  /** How often a view was asked for. */
+  readonly asked?: number
   /** Looked at instead of the view, each time that it is asked for. */
   readonly gaze?: Gaze | null
   /** Which switch the view `switch` shows; the first when not given. */

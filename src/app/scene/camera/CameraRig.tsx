@@ -6,7 +6,8 @@ import { OrbitControls } from 'three/addons/controls/OrbitControls.js'
 import type { Gaze } from '../../stores/lookStore'
 import type { Inset } from '../labels/labelLayer'
 import { findView, type GazeSource } from './gaze'
-import { type CameraView, framed, viewFor, type ViewName } from './presets'
+import { fitted } from './fit'
+import { type CameraView, framed, type FreeShare, type Seen, shownBy, viewFor, type ViewName } from './presets'
 
 /** Seconds. */
 const flightTime = 0.7
@@ -25,15 +26,17 @@ interface Props {
   /** Instead of the view. */
   readonly gaze: Gaze | null
   /** What a gaze is worked out from, when it is asked for. */
-  readonly source: () => Omit<GazeSource, 'camera' | 'target'>
-  /** Somebody is on the pole below the LV wires. */
+  readonly source: () => Omit<GazeSource, 'camera' | 'target'> & Seen
+  /** Somebody is on the pole below the LV wires: another pole top. */
   readonly hasLowerStation: boolean
+  /** How often a view was asked for: the same view again is flown to again. */
+  readonly asked: number
   readonly inset: Inset
   readonly isReduced: boolean
   readonly canOrbit: boolean
 }
 
-export function CameraRig({ view, gaze, source, hasLowerStation, inset, isReduced, canOrbit }: Props) {
+export function CameraRig({ view, gaze, source, hasLowerStation, asked, inset, isReduced, canOrbit }: Props) {
   const camera = useThree((state) => state.camera) as PerspectiveCamera
   const gl = useThree((state) => state.gl)
   const invalidate = useThree((state) => state.invalidate)
@@ -74,8 +77,9 @@ export function CameraRig({ view, gaze, source, hasLowerStation, inset, isReduce
       wide: (size.width - inset.right) / size.width,
       high: (size.height - inset.top - inset.bottom) / size.height,
     }
-    const special = gaze && findView(gaze, { ...source(), camera, target: controls.target })
-    const aim = special ?? framed(viewFor(view, hasLowerStation), size.width / size.height, free)
+    const seen = source()
+    const special = gaze && findView(gaze, { ...seen, camera, target: controls.target })
+    const aim = special ?? aimOf(view, seen, size.width / size.height, free)
     flight.current = planFlight(camera, controls.target, aim, isReduced || isFirst.current)
     isFirst.current = false
     invalidate()
@@ -84,6 +88,7 @@ export function CameraRig({ view, gaze, source, hasLowerStation, inset, isReduce
     gaze,
     source,
     hasLowerStation,
+    asked,
     inset.top,
     inset.bottom,
     inset.right,
@@ -115,6 +120,12 @@ export function CameraRig({ view, gaze, source, hasLowerStation, inset, isReduce
     else invalidate()
   })
   return null
+}
+
+/** Moved to what is about, where the view says what it has to show; else as it is. */
+function aimOf(name: ViewName, seen: Seen, aspect: number, free: FreeShare): CameraView {
+  const [view, shown] = [viewFor(name, seen), shownBy(name, seen)]
+  return shown.length > 0 ? fitted(view, shown, aspect, free) : framed(view, aspect, free)
 }
 
 /** The eye stays above the ground, however high the target is. */

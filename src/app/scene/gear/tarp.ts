@@ -4,6 +4,7 @@ import { soften } from '../geometry/curves'
 import { at, box, ring, vector } from '../geometry/shapes'
 import { type Built, built, type Hit, join, type Part, part, type Wire, wire } from '../ink/part'
 import type { Plate } from '../ink/plateAtlas'
+import { toScene } from '../site/layout'
 import type { SitePicture } from '../site/sitePicture'
 import { marksOn } from './laidMarks'
 import { laidOut, quarantineTag, unknownShape } from './laidOut'
@@ -15,8 +16,8 @@ const pitch = { across: 0.64, along: 0.82 } as const
 const lane = { across: 0.26, along: 2.3 } as const
 const long = new Set(['earth-rod', 'operating-stick', 'lv-guard', 'pole-cover'])
 
-/** Middle of the tarp: on the pole's side of the truck. */
-const tarpCentre = (truck: Vector3): Vector3 => vector(truck.x - 3.9, 0.012, truck.z - 1)
+/** Middle of the tarp: on the pole's side of the truck, its far end away from the pole. */
+export const tarpCentre = (truck: Vector3): Vector3 => vector(truck.x - 3.9, 0.012, truck.z + (truck.z > 0 ? 1 : -1))
 
 interface Laid {
   readonly id: string
@@ -51,12 +52,25 @@ function layOut(picture: SitePicture, truck: Vector3): readonly Laid[] {
   ]
 }
 
+/** Of the tarp as far as it is unrolled, and of the board beside it. */
+export function tarpCorners(picture: SitePicture): readonly Vector3[] {
+  const truck = toScene(picture.truck)
+  const centre = tarpCentre(truck)
+  const far = tarp.wide / 2 + overhang(layOut(picture, truck), centre)
+  const corners = [-tarp.wide / 2, far].flatMap((x) => [-1, 1].map((side) => vector(x, 0, (side * tarp.long) / 2)))
+  return [...corners.map((corner) => corner.add(centre)), boardPlace(centre).setY(1.5)]
+}
+
+/** By how much the tarp is unrolled further than its own width. */
+const overhang = (laid: readonly Laid[], centre: Vector3): number =>
+  Math.max(0, ...laid.map(({ place }) => place.x + 0.3 - (centre.x + tarp.wide / 2)))
+
 export function tarpView(picture: SitePicture, truck: Vector3): Built {
   const centre = tarpCentre(truck)
   const laid = layOut(picture, truck)
-  const overhang = Math.max(0, ...laid.map(({ place }) => place.x + 0.3 - (centre.x + tarp.wide / 2)))
-  const wide = tarp.wide + overhang
-  const middle = centre.x + overhang / 2
+  const further = overhang(laid, centre)
+  const wide = tarp.wide + further
+  const middle = centre.x + further / 2
   const sheet = part(at(box(wide, 0.016, tarp.long), [middle, 0.008, centre.z]), 'canvas', 'ground', 0.6)
   const items = laid.map(({ id, type, isLong, place }): Built => {
     const shape = laidOut[type] ?? unknownShape

@@ -1,11 +1,12 @@
 /**
  * Projects a few dozen labels after each drawn frame: transforms only, sizes measured once, collisions by rank. A label
- * lies on no clamp, no hand and no other label: it moves aside and is joined by a leader, and is hidden only where there is
- * no free place near.
+ * lies on no clamp, no hand, nobody and no other label: it moves aside and is joined by a leader, and is hidden only where
+ * there is no free place near. Of several places one is taken that no pole, truck or person stands before.
  */
 import { type PerspectiveCamera, Vector3 } from 'three'
 import type { Label } from './label'
 import { hazardMark, letterMark } from './letterMark'
+import { isBehind, type Solid } from './solid'
 
 const svgSpace = 'http://www.w3.org/2000/svg'
 
@@ -36,7 +37,9 @@ export interface Inset {
 export class LabelLayer {
   private shown: readonly Shown[] = []
   private clear: readonly Clear[] = []
+  private solids: readonly Solid[] = []
   private readonly foot = document.createElement('div')
+  private footSize = { width: 0, height: 0 }
   private readonly leaders = document.createElementNS(svgSpace, 'svg')
   /** Where something else lies over the picture. */
   covered: Box | null = null
@@ -62,14 +65,17 @@ export class LabelLayer {
     }
   }
 
-  keepClear(clear: readonly Clear[]): void {
+  /** @param solids what hides things that are behind it */
+  keepClear(clear: readonly Clear[], solids: readonly Solid[]): void {
     this.clear = clear
+    this.solids = solids
   }
 
   /** A line at the foot of the picture. */
   note(text: string | null): void {
     this.foot.textContent = text ?? ''
     this.foot.hidden = text === null
+    this.footSize = this.foot.getBoundingClientRect()
   }
 
   dispose(): void {
@@ -94,6 +100,7 @@ export class LabelLayer {
   update(camera: PerspectiveCamera, width: number, height: number): void {
     const taken = this.clear.flatMap((it) => boxOf(it, camera, width, height) ?? [])
     if (this.covered) taken.push(this.covered)
+    if (!this.foot.hidden) taken.push([0, height - this.footSize.height - 16, this.footSize.width + 12, height])
     for (const it of this.shown) {
       const place = this.findPlace(it, camera, width, height, taken)
       it.element.style.visibility = place ? 'visible' : 'hidden'
@@ -115,6 +122,7 @@ export class LabelLayer {
   ) {
     const [top, bottom, end] = [this.inset.top + 4, height - this.inset.bottom - 4, width - this.inset.right]
     const points = candidates(label).flatMap((at) => {
+      if (!(label.at instanceof Vector3) && isBehind(this.solids, at, camera.position)) return []
       projected.copy(at).project(camera)
       const point = [((projected.x + 1) / 2) * width, ((1 - projected.y) / 2) * height] as const
       const isSeen = projected.z <= 1 && point[0] >= 10 && point[0] <= end - 10 && point[1] >= top && point[1] <= bottom

@@ -32,29 +32,63 @@ export function siteLabels(source: LabelSource): readonly Label[] {
   ]
 }
 
-/** Where along the line each letter stands, by view: beside the pole from below, over the west span from the pole top. */
-const letterAlong: Readonly<Record<ViewName, readonly [number, number, number]>> = {
-  ground: [7, 9.5, 12],
-  'pole-top': [-1.3, -1.3, -1.3],
-  plan: [-4, -4, -4],
-  over: [5, 7, 9],
-  tarp: [0, 0, 0],
-  switch: [0, 0, 0],
+type Stretch = readonly [from: number, to: number]
+
+/**
+ * Along the line, the stretch in which the letter of each wire stands, from south to north: no two overlap, so that the
+ * letters keep the order of the wires. Beside the pole from below, over the west span from the pole top.
+ */
+const letterAlong: Readonly<Record<ViewName, readonly [Stretch, Stretch, Stretch]>> = {
+  ground: [
+    [4.2, 6],
+    [6.8, 9],
+    [10, 15],
+  ],
+  'pole-top': [
+    [-1.3, -2],
+    [-1.3, -2],
+    [-1.3, -2],
+  ],
+  plan: [
+    [-4, -5.2],
+    [-4, -5.2],
+    [-4, -5.2],
+  ],
+  over: [
+    [3, 4.2],
+    [5, 7],
+    [8.5, 14],
+  ],
+  tarp: [
+    [4, 5],
+    [6, 7],
+    [8, 9],
+  ],
+  switch: [
+    [0, 0],
+    [0, 0],
+    [0, 0],
+  ],
 }
+const shares = [0, 0.25, 0.5, 0.75, 1] as const
 
 const conductorLabels = ({ layout, picture, view }: LabelSource): readonly Label[] =>
-  layout.conductors.map((support, i) => {
-    const first = letterAlong[view][i] ?? 4
-    const places = [first, first + 2, first - 1.5, first + 5, first + 9, first + 14, -first]
-    return {
-      key: support.id,
-      at: places.map((along) => vector(support.across, hvHeight(support, along), along)),
-      text: support.letter,
-      kind: 'letter',
-      state: picture.conductors[support.id] ?? 'live',
-      rank: 8,
-    }
-  })
+  [...layout.conductors]
+    .sort((a, b) => a.across - b.across)
+    .map((support, i) => {
+      const [from, to] = letterAlong[view][i] ?? letterAlong[view][2]
+      const east = shares.map((share) => from + (to - from) * share)
+      // On the other side of the pole only where its own is out of sight.
+      const places = [...east, ...east.map((along) => -along)]
+      return {
+        key: support.id,
+        at: places.map((along) => vector(support.across, hvHeight(support, along), along)),
+        text: support.letter,
+        kind: 'letter',
+        state: picture.conductors[support.id] ?? 'live',
+        rank: 8,
+      }
+    })
 
 const personLabels = ({ picture, joints, persons, view }: LabelSource): readonly Label[] =>
   picture.people.flatMap((person): Label[] => {

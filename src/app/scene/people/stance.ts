@@ -16,8 +16,6 @@ export interface Stance {
   readonly stick: { readonly foot: Vector3; readonly head: Vector3 } | null
 }
 
-/** Heights of feet on the pole, as the engine has them for the same stations. */
-const feetAt = { 'below-lv': 5.2, 'above-lv': 6.8 } as const
 const stickLength = 3
 const kneeling = new Set([
   'drive-rod',
@@ -36,7 +34,7 @@ export function stanceOf(layout: Layout, picture: SitePicture, person: PersonPic
   if (place.kind === 'bucket') return inBucket(layout, picture, person)
   const along = place.kind === 'pole' && place.pole === 'next' ? (layout.place.nextPole?.along ?? 0) : 0
   if (place.kind === 'pole' && place.station !== 'foot') {
-    const stance = aloft(layout, picture, atFirstPole(person), feetAt[place.station])
+    const stance = aloft(layout, picture, atFirstPole(person), layout.pole.feetAt[place.station])
     return along === 0 ? stance : moved(stance, along)
   }
   const at = place.kind === 'ground' ? apart(place.at, picture, person) : { x: along - 0.15, y: 0.62 }

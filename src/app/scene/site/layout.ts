@@ -22,6 +22,8 @@ export interface Layout {
     readonly topRadius: number
     readonly taper: number
     readonly number: string
+    /** Heights of feet at its stations. */
+    readonly feetAt: Sheet['pole']['feetAt']
   }
   /** The other leg of a double pole. */
   readonly secondLeg: Vector3 | null
@@ -107,7 +109,14 @@ export function layoutOf(sheet: Sheet): Layout {
   for (let height = 2.6, side = 1; height <= pole.stepBoltsTo + 0.05; height += 0.4, side = -side)
     stepBolts.push({ across: side * 0.19, height })
   return {
-    pole: { kind: pole.kind, top, topRadius: 0.095, taper: (radius - 0.095) / top, number: pole.number },
+    pole: {
+      kind: pole.kind,
+      top,
+      topRadius: 0.095,
+      taper: (radius - 0.095) / top,
+      number: pole.number,
+      feetAt: pole.feetAt,
+    },
     secondLeg: place.secondLeg && toScene(place.secondLeg),
     arm: armOver(pole.armHeight, conductors, place.secondLeg?.y ?? 0),
     neutral: neutralOf(sheet),
