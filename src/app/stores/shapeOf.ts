@@ -15,9 +15,8 @@ export type Piece = readonly [Place, Place]
 
 /** Metres of a wire either side of the pole: its sag there is under a third of a metre (common practice, no source). */
 const level = 4
-/** A standing person; feet on the pole at the stations, as the engine has them (common practice, no source). */
+/** A standing person (common practice, no source). */
 const tall = 1.75
-const feetAt = { foot: 0, 'below-lv': 5.2, 'above-lv': 6.8 } as const
 
 const piece = (a: Place, b: Place): readonly Piece[] => [[a, b]]
 const spot = (x: number, y: number, z = 0): readonly Piece[] => piece({ x, y, z }, { x, y, z })
@@ -65,7 +64,10 @@ function whereIs({ persons, sheet }: Belief, id: string): readonly Piece[] | und
   if (!person) return undefined
   const { place } = person
   if (place.kind === 'ground') return upright(place.at.x, place.at.y, 0, tall)
-  if (place.kind === 'pole') return upright(0, 0, feetAt[place.station], feetAt[place.station] + tall)
+  if (place.kind === 'pole') {
+    const feet = sheet.pole.feetAt[place.station]
+    return upright(0, 0, feet, feet + tall)
+  }
   const device = sheet.switches.find((it) => place.kind === 'switch' && it.id === place.id)
   return device && upright(device.along, 0, 0, tall)
 }

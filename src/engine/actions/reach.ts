@@ -2,7 +2,6 @@
  * What a hand or a stick gets to from where a person stands. Shoulder 1.4 m above the feet, arm 0.75 m, lean in the
  * strap 0.35 m (common practice, no source).
  */
-import { posture } from '../site/bodies'
 import { gearOf, groundPointOf, numberOf, requirePerson, requireItem } from '../site/questions'
 import type { ItemId, PersonId, ThingId } from '../site/scenario'
 import { isOnNextPole, nearestPole, poleFoot, withoutPole, type PoleName } from '../site/nextPole'
@@ -11,6 +10,7 @@ import { findSectionNeutral } from '../site/findSectionNeutral'
 import { conductorOf, isFarEnd } from '../site/gaps'
 import { bucketPlace } from '../site/truckState'
 import type { Site } from '../site/site'
+import { feetAt } from '../site/stations'
 
 const shoulderAboveFeet = 1.4
 const armAndLean = 1.1
@@ -57,7 +57,7 @@ function findShoulder(site: Site, who: PersonId): SpacePoint | undefined {
   }
   if (place.kind !== 'pole' || place.station === 'foot') return undefined
   const { x } = poleFoot(site.scenario, place.pole)
-  return { x, y: 0, z: posture[place.station].feet + shoulderAboveFeet }
+  return { x, y: 0, z: feetAt(site.scenario.pole, place.station) + shoulderAboveFeet }
 }
 
 export function isInReachOfHand(site: Site, who: PersonId, thing: ThingId): boolean {

@@ -1,17 +1,18 @@
 /** Figures that a pack may set limits to, each rounded to what a crew can measure. */
-import { posture } from '../site/bodies'
 import { effectiveParameters, requireItem } from '../site/questions'
 import type { GroundPoint } from '../site/place'
-import { distance } from '../site/place'
+import type { Site } from '../site/site'
+import { thighAt } from '../site/stations'
 import type { Entry } from '../timeline/timeline'
 import type { Measure } from './language/kind'
 import { findItemOf, type RunView } from './language/runView'
 import { clearanceInside, clearanceOfPoint, electrodePoints, locatedPoints } from './predicates/ground'
+import { polesInUse, workedPole } from './predicates/workedPole'
 
 /** A tape on the ground reads to a centimetre. */
 const centimetre = (metres: number): number => Math.round(metres * 100) / 100
 
-const thighAloft = posture['above-lv'].thigh
+const thighAloft = ({ scenario }: Site): number => thighAt(scenario.pole, 'above-lv')
 
 function findPoint(entry: Entry, name: string): GroundPoint | undefined {
   const value = entry.order.values[name]
@@ -50,7 +51,7 @@ const all: readonly Measure[] = [
     measure: (_view, { after }) =>
       after.rods.length === 0
         ? undefined
-        : centimetre(Math.min(...after.rods.map((rod) => distance(rod.at, { x: 0, y: 0 })))),
+        : centimetre(Math.min(...after.rods.map((rod) => clearanceOfPoint(rod.at, polesInUse(after))))),
   },
   {
     id: 'barrier-clearance',
@@ -66,10 +67,11 @@ const all: readonly Measure[] = [
     id: 'barrier-around-anchor',
     says: 'from the barrier to the stay anchor inside it; below zero when it stands outside',
     unit: 'metre',
-    measure: (_view, { after: { barrier, scenario } }) =>
-      barrier === null || scenario.stay === undefined
-        ? undefined
-        : centimetre(clearanceInside(barrier, scenario.stay.anchor)),
+    measure: (_view, { after }) => {
+      const { barrier, scenario } = after
+      const isHere = scenario.stay !== undefined && workedPole(after) === undefined
+      return barrier === null || !isHere ? undefined : centimetre(clearanceInside(barrier, scenario.stay.anchor))
+    },
   },
   {
     id: 'place-to-electrodes',
@@ -84,13 +86,13 @@ const all: readonly Measure[] = [
     id: 'cover-below-thigh',
     says: 'how far the cover reaches below the thigh of who works at the top; below zero when it begins above it',
     unit: 'metre',
-    measure: (_view, { after: { cover } }) => (cover ? centimetre(thighAloft - cover.from) : undefined),
+    measure: (_view, { after }) => (after.cover ? centimetre(thighAloft(after) - after.cover.from) : undefined),
   },
   {
     id: 'cover-above-thigh',
     says: 'how far the cover reaches above that thigh',
     unit: 'metre',
-    measure: (_view, { after: { cover } }) => (cover ? centimetre(cover.to - thighAloft) : undefined),
+    measure: (_view, { after }) => (after.cover ? centimetre(after.cover.to - thighAloft(after)) : undefined),
   },
   {
     id: 'item-class',

@@ -5,23 +5,16 @@
 import { gearTypeOf, isAloft, itemsOf, requirePerson } from './questions'
 import { isHere } from './presence'
 import type { Body, Contact, Limb, Stance, Surface } from './contact'
-import { distance, type GroundPoint, type PoleStation } from './place'
+import { distance, type GroundPoint } from './place'
 import type { ItemId, PersonId } from './scenario'
 import { poleFoot } from './nextPole'
 import type { Person, Site } from './site'
+import { feetAt, thighAt } from './stations'
 import { bucketPlace } from './truckState'
 
 export interface ActiveContact {
   readonly person: PersonId
   readonly contact: Contact
-}
-
-/** Heights of feet and thigh, metres, at the stations up the pole (common practice, no source). */
-export const posture: Readonly<
-  Record<Exclude<PoleStation, 'foot'>, { readonly feet: number; readonly thigh: number }>
-> = {
-  'below-lv': { feet: 5.2, thigh: 6.1 },
-  'above-lv': { feet: 6.8, thigh: 7.7 },
 }
 
 /**
@@ -61,11 +54,11 @@ function standingContacts(site: Site, person: Person, stance: Stance): readonly 
   const { place } = person
   if (place.kind === 'bucket') return bothFeet({ kind: 'bucket' })
   if (place.kind === 'pole' && place.station !== 'foot') {
-    const { feet, thigh } = posture[place.station]
+    const { pole } = site.scenario
     const leg = place.pole === 'next' ? ({ leg: 3 } as const) : {}
     return [
-      ...bothFeet({ kind: 'step-bolt', height: feet, ...leg }),
-      { limb: 'thigh', on: { kind: 'pole', height: thigh, ...leg }, through: [] },
+      ...bothFeet({ kind: 'step-bolt', height: feetAt(pole, place.station), ...leg }),
+      { limb: 'thigh', on: { kind: 'pole', height: thighAt(pole, place.station), ...leg }, through: [] },
     ]
   }
   return bothFeet({ kind: 'ground', at: standingPoint(site, person.id), stance })

@@ -3,11 +3,12 @@
  * settings, the place. No hidden field: no defect, no blade position, nothing that the seed draws.
  */
 import type { Soil } from '../physics/soil'
-import type { GroundPoint } from './place'
+import type { GroundPoint, PoleStation } from './place'
 import { faultDuties, type FaultDuty } from './faultDuty'
 import { networkSheet, type NetworkSheet } from './networkSheet'
 import type { Pole } from './pole'
 import { placeSheet, type PlaceSheet } from './placeSheet'
+import { feetAt } from './stations'
 import type { Conductor, Feeder, LowVoltage, Scenario, ScenarioPerson, SiteHazard, ThingId } from './scenario'
 
 export interface JobSheet {
@@ -22,7 +23,7 @@ export interface JobSheet {
   readonly pole: Pick<
     Pole,
     'kind' | 'number' | 'height' | 'armHeight' | 'lvHeight' | 'buttLength' | 'diameter' | 'stepBoltsTo'
-  >
+  > & { readonly feetAt: Readonly<Record<PoleStation, number>> }
   readonly conductors: readonly Pick<Conductor, 'id' | 'phase' | 'x' | 'height' | 'radius'>[]
   readonly section: Scenario['section']
   readonly feeders: readonly Omit<Feeder, 'conductors'>[]
@@ -68,6 +69,7 @@ export function jobSheet(scenario: Scenario): JobSheet {
       buttLength: pole.buttLength,
       diameter: pole.diameter,
       stepBoltsTo: pole.stepBoltsTo,
+      feetAt: { foot: 0, 'below-lv': feetAt(pole, 'below-lv'), 'above-lv': feetAt(pole, 'above-lv') },
     },
     conductors: scenario.conductors.map(({ id, phase, x, height, radius }) => ({ id, phase, x, height, radius })),
     section: scenario.section,

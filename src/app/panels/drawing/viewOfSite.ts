@@ -93,8 +93,6 @@ function truckOf(belief: Belief): { x: number; y: number } | null {
   return typeof x === 'number' && typeof y === 'number' ? { x, y } : null
 }
 
-const feetAt = { foot: 0, 'below-lv': 5.2, 'above-lv': 6.8 } as const
-
 const typeOf = (belief: Belief, id: string) => belief.items.find((item) => item.id === id)?.type
 
 export function postureOf(belief: Belief, { place, holds }: PersonBelief): PostureName {
@@ -111,7 +109,7 @@ function personView(belief: Belief, person: PersonBelief): PersonView {
     id: person.id,
     letters: roleLetters(person.role),
     at: place.kind === 'ground' ? place.at : { x: place.kind === 'pole' ? -0.6 : 0, y: 0 },
-    height: place.kind === 'pole' ? feetAt[place.station] : 0,
+    height: place.kind === 'pole' ? belief.sheet.pole.feetAt[place.station] : 0,
     posture: postureOf(belief, person),
     hasBoots: hasBoots(belief, person),
     isFar: place.kind === 'switch',

@@ -12,9 +12,13 @@ export interface Support {
   readonly letter: string
   readonly across: number
   readonly height: number
+  /** Where along the line its poles stand. */
+  readonly poles: readonly number[]
 }
 
 export interface Layout {
+  /** Along the line, the worked one at 0. */
+  readonly poles: readonly number[]
   /** Height of its top, radius there and growth of the radius per metre downward. */
   readonly pole: {
     readonly kind: Sheet['pole']['kind']
@@ -64,12 +68,13 @@ export interface Surrounding {
   readonly at: Vector3
 }
 
-/** Along the line: neighbours of the worked pole. */
-export const poleRow = [-110, -55, 0, 60, 116] as const
+/** Along the line: the worked pole and what stands beside it where the scenario does not say. */
+const usualRow = [-110, -55, 0, 60, 116] as const
 /** Of a road, metres; common practice, no source. */
 const roadWidth = 5
-/** Sag of the HV in the middle of a span, and of the LV. */
-export const sag = { hv: 0.9, lv: 0.75 } as const
+/** Sag of the HV in the middle of a span of that length, and of the LV; at one tension it goes with its square. */
+const sag = { hv: 0.9, lv: 0.75, span: 58 } as const
+export const sagIn = (length: number, of: 'hv' | 'lv'): number => sag[of] * (length / sag.span) * (length / sag.span)
 /** Clamps sit on the far side of the pole from the climber, in reach of a stick. */
 export const clampAlong = 0.85
 /** The side of the pole one climbs: west. */
@@ -82,24 +87,38 @@ export const toGround = (point: Vector3): GroundPoint => ({ x: point.z, y: point
 export const radiusAt = ({ pole }: Layout, height: number): number => pole.topRadius + (pole.top - height) * pole.taper
 
 /** Heights of the wires so far along: a metre from the pole they hang centimetres lower, and clamps with them. */
-const sagged = (height: number, most: number, along: number): number => {
-  const index = poleRow.findIndex((_, i) => i > 0 && along <= poleRow[i]!)
-  const [a, b] = [poleRow[Math.max(0, index - 1)]!, poleRow[Math.max(1, index)]!]
+const sagged = ({ height, poles }: Support, of: 'hv' | 'lv', along: number): number => {
+  const index = poles.findIndex((pole, i) => i > 0 && along <= pole)
+  const [a, b] = [poles[Math.max(0, index - 1)]!, poles[Math.max(1, index)]!]
   const t = (along - a) / (b - a)
-  return height - dropIn(b - a, most, t)
+  return height - dropIn(b - a, sagIn(b - a, of), t)
 }
-export const hvHeight = (wire: Support, along: number): number => sagged(wire.height, sag.hv, along)
-export const lvHeight = (wire: Support, along: number): number => sagged(wire.height, sag.lv, along)
+export const hvHeight = (wire: Support, along: number): number => sagged(wire, 'hv', along)
+export const lvHeight = (wire: Support, along: number): number => sagged(wire, 'lv', along)
+
+/** Poles that the scenario names stand where it says, in place of the neighbours that would be too near. */
+function rowOf({ place }: Sheet): readonly number[] {
+  const named = [place.nextPole?.along, ...place.sectionJumpers.map(({ along }) => along)].filter(
+    (along) => along !== undefined && Math.abs(along) < usualRow[4],
+  ) as readonly number[]
+  const others = usualRow.filter((along) => along === 0 || named.every((it) => Math.abs(it - along) > tooNear))
+  return [...new Set([...others, ...named])].sort((a, b) => a - b)
+}
+const tooNear = 40
 
 export function layoutOf(sheet: Sheet): Layout {
   const { pole, stay, lv, place } = sheet
+  const poles = rowOf(sheet)
   const conductors = sheet.conductors.map(({ id, phase, x, height }) => ({
     id,
     letter: phase as string,
     across: x,
     height,
+    poles,
   }))
-  const wires = lv.wires.map(({ id, phase, x, height }) => ({ id, letter: phase.toLowerCase(), across: x, height }))
+  const wires = lv.wires.map(({ id, phase, x, height }) => {
+    return { id, letter: phase.toLowerCase(), across: x, height, poles }
+  })
   const radius = pole.diameter / 2
   // A conductor on a pin at the pole's top: the shaft ends under its seat.
   const middle = conductors.find((it) => Math.abs(it.across) < radius)
@@ -119,7 +138,7 @@ export function layoutOf(sheet: Sheet): Layout {
     },
     secondLeg: place.secondLeg && toScene(place.secondLeg),
     arm: armOver(pole.armHeight, conductors, place.secondLeg?.y ?? 0),
-    neutral: neutralOf(sheet),
+    neutral: neutralOf(sheet, poles),
     conductors,
     lv: wires,
     lvArm: { height: pole.lvHeight - 0.19, length: 2 * spread(wires) + 0.24 },
@@ -154,10 +173,10 @@ function roadOf({ hazards }: Sheet): Layout['road'] {
   return edge < 0 ? { from: edge - roadWidth, to: edge } : { from: edge, to: edge + roadWidth }
 }
 
-function neutralOf({ feeders }: Sheet): Layout['neutral'] {
+function neutralOf({ feeders }: Sheet, poles: readonly number[]): Layout['neutral'] {
   const wire = feeders.find(({ neutralWire }) => neutralWire)?.neutralWire
   if (!wire) return null
-  return { id: wire.id, letter: 'n', across: wire.x, height: wire.height, earth: toScene(wire.poleEarth.at) }
+  return { id: wire.id, letter: 'n', across: wire.x, height: wire.height, poles, earth: toScene(wire.poleEarth.at) }
 }
 
 export function requireSupport(list: readonly Support[], id: ThingId): Support {

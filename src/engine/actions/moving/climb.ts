@@ -1,9 +1,9 @@
 /** Climbs up or down the step bolts to a station; the strap, if it is on, is moved along. */
-import { posture } from '../../site/bodies'
 import type { Place, PoleStation } from '../../site/place'
 import { isAloft, requirePerson } from '../../site/questions'
 import type { PersonId } from '../../site/scenario'
 import type { Site } from '../../site/site'
+import { feetAt } from '../../site/stations'
 import type { Action } from '../action'
 import { changePerson, tell } from '../changes'
 import { handsFree, nearPole, poleBy } from '../conditions'
@@ -35,7 +35,7 @@ export const climb: Action = {
     return Math.max(1, Math.abs(to - from)) * perStation
   },
   contacts: (site, order) => {
-    const height = feetAt(stationOf(site, order.who)) + shoulderAboveFeet
+    const height = feetAt(site.scenario.pole, stationOf(site, order.who)) + shoulderAboveFeet
     const leg = poleBy(site, order.who) === 'next' ? ({ leg: 3 } as const) : {}
     const bolt = { kind: 'step-bolt', height, ...leg } as const
     return [touch(order.who, 'left-hand', bolt), touch(order.who, 'right-hand', bolt)]
@@ -58,8 +58,4 @@ export function onPoleHere(site: Site, who: PersonId, station: PoleStation): Ext
 function stationOf(site: Site, who: PersonId): PoleStation {
   const person = requirePerson(site, who)
   return person.place.kind === 'pole' && isAloft(person) ? person.place.station : 'foot'
-}
-
-function feetAt(station: PoleStation): number {
-  return station === 'foot' ? 0 : posture[station].feet
 }

@@ -6,8 +6,8 @@
 import { ln, PI } from '../../math/portable'
 import type { Element } from '../../physics/network'
 import type { Leg, WoodMoisture, WoodPole, WoodTreatment } from '../../site/pole'
-import { posture } from '../../site/bodies'
 import type { Scenario } from '../../site/scenario'
+import { feetAt, thighAt } from '../../site/stations'
 import { resistor } from './parts'
 
 export const buttNode = 'butt'
@@ -76,7 +76,7 @@ export function rungAt(scenario: Scenario, made: WoodPole, height: number, leg: 
 /** The ground, each whole metre, where people stand, and where metal is fixed; from the ground up. */
 function rungs({ metalwork = [] }: Scenario, made: WoodPole): readonly number[] {
   const whole = Array.from({ length: Math.floor(made.height) + 1 }, (_, metre) => metre)
-  const people = Object.values(posture).flatMap(({ feet, thigh }) => [feet, thigh])
+  const people = (['below-lv', 'above-lv'] as const).flatMap((it) => [feetAt(made, it), thighAt(made, it)])
   const fixed = [made.armHeight, made.lvHeight, ...metalwork.map((it) => it.height)]
   return [...new Set([...whole, ...people, ...fixed])].filter((it) => it <= made.height).sort((a, b) => a - b)
 }
