@@ -1,14 +1,30 @@
 /** Up to the low voltage, guarding it, proving the line dead, earthing it. */
-import { clampedOn, climbTo, item, isPoleWorkerUp, isUp, isWorn, kit, person, take, takeOff, wear } from './ask'
+import { clampedOn, item, isPoleWorkerUp, isUp, isWorn, kit, person, take, takeOff, wear } from './ask'
 import { BrokenOff } from './brokenOff'
+import { boardBucket, bondTruck, isFromBucket, isInRestingBucket } from './bucket'
+import { climbTo } from './goingUp'
 import { seatTurns, standBack, toRope } from './ground'
 import type { Job } from './job'
 import { areBondsBelow, bondLowVoltage } from './lvBonds'
 import { conductorsOf, guardedWires, lowVoltageOf } from './things'
 
 export function climbToLowVoltage(job: Job): void {
-  if (isPoleWorkerUp(job)) return
+  if (isPoleWorkerUp(job) && !isInRestingBucket(job)) {
+    bondTruck(job)
+    return
+  }
   const { pw, gw } = job.crew
+  if (!isPoleWorkerUp(job)) getReady(job)
+  if (isFromBucket(job)) boardBucket(job)
+  else if (!person(job, pw).strapped) job.order(pw, 'strap-on')
+  job.order(gw, 'watch')
+  job.wait()
+  climbTo(job, 'below-lv')
+}
+
+/** With what is carried, at the foot of the pole that was looked over. */
+function getReady(job: Job): void {
+  const { pw } = job.crew
   const wires = lowVoltageOf(job)
   wear(job, pw, kit(job, 'rubber-gloves'))
   if (wires.length > 0) for (const need of ['lv-tester', 'lv-proving-unit']) take(job, pw, kit(job, need))
@@ -18,10 +34,6 @@ export function climbToLowVoltage(job: Job): void {
     job.order(pw, 'walk', { on: job.at.pole === 'next' ? 'next-pole' : 'pole-foot' })
   job.order(pw, 'match-pole', { on: 'pole' })
   job.order(pw, 'inspect-pole', { on: 'pole' })
-  if (!person(job, pw).strapped) job.order(pw, 'strap-on')
-  job.order(gw, 'watch')
-  job.wait()
-  climbTo(job, 'below-lv')
 }
 
 export function guardLowVoltage(job: Job): void {

@@ -1,6 +1,6 @@
 /** Small questions about what the crew knows, and moving about. */
 import { isAloft } from '../site/questions'
-import { distance, type GroundPoint, type PoleStation } from '../site/place'
+import { distance, type GroundPoint } from '../site/place'
 import type { ItemBelief, PersonBelief } from '../site/belief'
 import type { ItemId, PersonId, ThingId } from '../site/scenario'
 import { invariant } from '../units/invariant'
@@ -56,11 +56,11 @@ export function walkTo(job: Job, who: PersonId, to: GroundPoint): void {
   job.order(who, 'walk', { values: { to } })
 }
 
-export function climbTo(job: Job, to: PoleStation): void {
-  const { place } = person(job, job.crew.pw)
-  if (place.kind === 'pole' && place.station === to && (to !== 'foot' || !isPoleWorkerUp(job))) return
-  job.order(job.crew.pw, 'climb', { values: { to } })
-  job.wait()
+/** Well off the pole, and out of the barrier where the truck stands inside it. */
+export function walkOut(job: Job, who: PersonId): void {
+  const { isBoomNear, lookout } = job.layout
+  if (!isBoomNear) job.order(who, 'walk', { on: 'clear' })
+  else walkTo(job, who, { x: lookout.x + Math.sign(lookout.x), y: lookout.y })
 }
 
 /** The operator, to a switch, a main switch or the truck. */

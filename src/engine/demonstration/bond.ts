@@ -1,7 +1,8 @@
 /** Covering the pole and bonding its metal to the earthed line, and both undone. */
-import { climbTo, isWorn, kit, person } from './ask'
+import { isWorn, kit } from './ask'
 import { changeGloves, lookAgain, sendUp, tug } from './aloft'
 import { coverEdges } from './fits'
+import { climbTo } from './goingUp'
 import { seatTurns } from './ground'
 import type { Job } from './job'
 import { here, isCovering, workOf } from './things'
@@ -60,8 +61,3 @@ export function bondOff(job: Job): void {
 
 const gloveNow = (job: Job): 'rubber' | 'leather' =>
   isWorn(job, job.crew.pw, kit(job, 'rubber-gloves')) ? 'rubber' : 'leather'
-
-export const isAbove = (job: Job): boolean => {
-  const { place } = person(job, job.crew.pw)
-  return place.kind === 'pole' && place.station === 'above-lv'
-}

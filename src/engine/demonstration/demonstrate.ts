@@ -9,6 +9,7 @@ import type { Scenario } from '../site/scenario'
 import type { OpenTimeline } from '../timeline/fold'
 import { climbToLowVoltage, earthLine, guardLowVoltage } from './aloft'
 import { coverAndBond } from './bond'
+import { setUpTruck } from './bucket'
 import { brief } from './brief'
 import { BrokenOff, type Why } from './brokenOff'
 import { takeOutGear } from './gear'
@@ -80,6 +81,7 @@ function doTheWork(job: Job): void {
 
 /** Earthed, covered, bonded, declared safe, and worked on. */
 function workOnePole(job: Job): void {
+  setUpTruck(job)
   prepareGround(job)
   earthEnd(job)
   climbToLowVoltage(job)

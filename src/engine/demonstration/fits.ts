@@ -1,6 +1,6 @@
 /** Whether a piece of gear is fit for this place, by what is printed on it: long enough, thick enough, of the right band. */
 import { findPointOf, separation, shoulderAboveFeet } from '../actions/reach'
-import { posture } from '../site/bodies'
+import { feetAt } from '../site/stations'
 import type { GroundPoint } from '../site/place'
 import type { ThingId } from '../site/scenario'
 import type { Job } from './job'
@@ -40,7 +40,7 @@ export function isBondFit(job: Job, printed: Printed): boolean {
 
 /** From below the low voltage to the farthest conductor. */
 export function isStickFit(job: Job, printed: Printed): boolean {
-  const shoulder = { x: 0, y: 0, z: posture['below-lv'].feet + shoulderAboveFeet }
+  const shoulder = { x: 0, y: 0, z: feetAt(job.scenario.pole, 'below-lv') + shoulderAboveFeet }
   const reach = armAndLean + printedNumber(printed, 'reach')
   return conductorsOf(job).every((id) => separation(shoulder, pointOf(job, id)) <= reach)
 }
@@ -63,5 +63,8 @@ export function isCoverFit(job: Job, printed: Printed): boolean {
 
 /** From below the thigh of whoever works up there to the arm, in steps of 0.1 m. */
 export function coverEdges({ scenario: { pole }, practice }: Job): { readonly from: number; readonly to: number } {
-  return { from: practice.coverFrom, to: Math.floor(10 * Math.min(pole.height, pole.armHeight) + 1e-9) / 10 }
+  return {
+    from: Math.floor(10 * practice.coverFrom + 1e-9) / 10,
+    to: Math.floor(10 * Math.min(pole.height, pole.armHeight) + 1e-9) / 10,
+  }
 }

@@ -1,5 +1,5 @@
 /** Signs, rescue, boots, barrier, rod and earth end. */
-import { isWorn, item, kit, takeOff, walkTo, wear } from './ask'
+import { isWorn, item, kit, takeOff, walkOut, walkTo, wear } from './ask'
 import type { Job } from './job'
 import { isEarthedByNeutral } from './things'
 
@@ -13,10 +13,17 @@ export function prepareGround(job: Job): void {
   for (const who of [pic, pw, gw]) wear(job, who, kit(job, `boots-${who}`))
   wear(job, pw, kit(job, 'harness'))
   job.wait()
+  sendOutOfBarrier(job)
   wear(job, gw, kit(job, 'ground-gloves'))
   if (!isEarthedByNeutral(job)) locate(job)
   setBarrier(job)
   job.wait()
+}
+
+/** The truck will stand inside: whoever wears no boots waits elsewhere. */
+function sendOutOfBarrier(job: Job): void {
+  const { so, pic, pw, gw } = job.crew
+  if (job.layout.isBoomNear && ![pic, pw, gw].includes(so)) walkOut(job, so)
 }
 
 function once(job: Job, who: string, act: string, details: Parameters<Job['order']>[2]): void {
@@ -70,7 +77,10 @@ export function toRope(job: Job): void {
 /** Leads off their earth, rods out of the ground. */
 export function pullRods(job: Job): void {
   const { gw } = job.crew
-  for (const { lead, on } of job.belief().clamps.filter((it) => it.end === 'earth' && it.on === 'pole-earth')) {
+  const truckBond = job.kit.get('truck-bond')
+  for (const { lead, on } of job
+    .belief()
+    .clamps.filter((it) => it.end === 'earth' && it.on === 'pole-earth' && it.lead !== truckBond)) {
     walkTo(job, gw, job.layout.rod)
     job.order(gw, 'unclamp-earth-end', { with: lead, on })
   }
@@ -98,7 +108,7 @@ export function gatherGround(job: Job): void {
   pullRods(job)
   const gloves = job.kit.get('ground-gloves')
   if (gloves === undefined || !isWorn(job, gw, gloves)) return
-  job.order(gw, 'walk', { on: 'clear' })
+  walkOut(job, gw)
   takeOff(job, gw, gloves)
   job.wait()
 }

@@ -77,7 +77,7 @@ export function openJob(scenario: Scenario, pack: Pack, conduct: Conduct): Job {
   let clock = timeline.resume.clock
   let isStruck = false
   const crew = crewOf(scenario)
-  const practice = practiceOf(pack)
+  const practice = practiceOf(pack, scenario.pole)
   const at: Job['at'] = { pole: undefined, since: -1 }
   const places = layOut(timeline.end, practice)
   const nextPlaces = movedAlong(places, practice, scenario.nextPole?.along ?? 0)

@@ -12,6 +12,8 @@ import type { Practice } from './practice'
 
 export interface Layout {
   readonly truck: GroundPoint
+  /** It stands where its boom gets to the pole, inside the barrier. */
+  readonly isBoomNear: boolean
   /** Where the earth end of the lead goes: a rod to come, or the neutral's own earth at the pole. */
   readonly rod: GroundPoint
   /** Whatever lets current into the ground: pole, anchor, the rod to come. */
@@ -36,17 +38,21 @@ const reading = 9.5
 const rodRoom = 3
 
 export function layOut(site: Site, practice: Practice): Layout {
-  const truck = findTruckPlace(site, practice)
+  const near = findBoomPlace(site, practice)
+  const truck = near ?? findTruckPlace(site, practice)
   const neutral = practice.isNeutralFirst ? findSectionNeutral(site.scenario) : undefined
-  const rod = neutral?.poleEarth.at ?? findRodPlace(site, practice, truck) ?? rodPlace
+  const rod = neutral?.poleEarth.at ?? findRodPlace(site, practice, truck, near !== undefined) ?? rodPlace
   const electrodes = [...electrodesOf(site), rod]
-  const outline = outlineAround(electrodes, practice.barrier)
-  const side = { x: Math.sign(truck.x), y: Math.sign(truck.y) }
+  const pads = near === undefined ? [] : padsAt(site, near)
+  const outline = outlineAround([...electrodes, ...pads], practice.barrier)
+  // A truck that stands inside is on the other hand.
+  const side = { x: near === undefined ? Math.sign(truck.x) : -Math.sign(truck.x), y: Math.sign(truck.y) }
   const edge = { x: side.x * reachOf(outline, 'x', side.x), y: side.y * reachOf(outline, 'y', side.y) }
   const out = Math.abs(edge.x) + 1
   const up = Math.min(Math.abs(edge.y) - 0.5, out < reading ? Math.sqrt(reading * reading - out * out) : 0)
   return {
     truck,
+    isBoomNear: near !== undefined,
     rod,
     electrodes,
     outline,
@@ -62,6 +68,7 @@ export function movedAlong(places: Layout, { barrier }: Practice, along: number)
   const electrodes = [{ x: along, y: 0 }, moved(places.rod)]
   return {
     truck: places.truck,
+    isBoomNear: false,
     rod: moved(places.rod),
     electrodes,
     outline: outlineAround(electrodes, barrier),
@@ -100,8 +107,16 @@ const mirrored = ({ x, y }: GroundPoint): readonly GroundPoint[] => [
   { x: -x, y: -y },
 ]
 
+/** The lead between truck and rod is about so long, metres (common practice, no source). */
+const bondReach = 10
+
 /** Where plans and locator find nothing; on the far side from the truck rather than on the near one. */
-function findRodPlace(site: Site, { rodAway }: Practice, truck: GroundPoint): GroundPoint | undefined {
+function findRodPlace(
+  site: Site,
+  { rodAway }: Practice,
+  truck: GroundPoint,
+  isTruckBonded: boolean,
+): GroundPoint | undefined {
   const far = Math.max(1, (rodAway + 0.1) / distance(rodPlace, { x: 0, y: 0 }))
   const wanted = [1, 0.9, 1.2, 1.4].flatMap((share) =>
     farthestFirst(truck, mirrored({ x: rodPlace.x * far * share, y: rodPlace.y * far * share })),
@@ -110,6 +125,7 @@ function findRodPlace(site: Site, { rodAway }: Practice, truck: GroundPoint): Gr
   return wanted.find(
     (at) =>
       distance(at, { x: 0, y: 0 }) >= rodAway &&
+      (!isTruckBonded || distance(at, truck) <= bondReach) &&
       inWay.every((it) => distance(at, it) >= rodRoom) &&
       !isGroundTaken(site, at),
   )
@@ -122,6 +138,23 @@ function findTruckPlace(site: Site, { truckAway }: Practice): GroundPoint {
   const isClear = (at: GroundPoint): boolean => electrodesOf(site).every((it) => distance(at, it) >= truckAway)
   return places.find((at) => isClear(at) && !isTruckPlaceTaken(site, at)) ?? truckPlace
 }
+
+/** Off the road and beside the line, so near that the boom gets to the pole with room to spare; mirrored until it fits. */
+const boomPlaces = [7, 7.5, 8, 6.5].flatMap((out) => [
+  { x: -out, y: 3 },
+  { x: -out, y: 5 },
+])
+
+function findBoomPlace(site: Site, { knowsBucket, boomTruckAway }: Practice): GroundPoint | undefined {
+  if (!knowsBucket || site.scenario.truck?.boom === undefined) return undefined
+  const places = boomPlaces.flatMap((it) => farthestFirst(site.truck, mirrored(it)).toReversed())
+  const isClear = (at: GroundPoint): boolean =>
+    [at, ...padsAt(site, at)].every((pad) => electrodesOf(site).every((it) => distance(pad, it) >= boomTruckAway))
+  return places.find((at) => isClear(at) && !isTruckPlaceTaken(site, at))
+}
+
+const padsAt = ({ scenario: { truck } }: Site, at: GroundPoint): readonly GroundPoint[] =>
+  (truck?.outriggers ?? []).map(({ x, y }) => ({ x: at.x + x, y: at.y + y }))
 
 const farthestFirst = (from: GroundPoint, places: readonly GroundPoint[]): readonly GroundPoint[] =>
   [...places].sort((a, b) => distance(b, from) - distance(a, from))

@@ -67,8 +67,16 @@ function groundWorkersNeeds(job: Job): readonly Need[] {
     any('barrier-set'),
     any('sign-set'),
     any('rescue-kit'),
+    ...boomNeeds(job),
     boots(job, crew.gw),
   ]
+}
+
+/** Without them the pole is climbed. */
+function boomNeeds(job: Job): readonly Need[] {
+  if (!job.layout.isBoomNear) return []
+  const any = (name: string, type: string): Need => ({ ...need(job.crew.gw, name, type), isOptional: true })
+  return [any('boom', 'bucket-boom'), any('truck-bond', 'truck-bond-lead')]
 }
 
 const chargesNeeds = (job: Job): readonly Need[] => [need(job.crew.pic, 'binoculars'), boots(job, job.crew.pic)]

@@ -5,6 +5,7 @@
 import { walkTo } from './ask'
 import type { Job } from './job'
 import { takeDown } from './removal'
+import { confirmComplete } from './work'
 
 /** @returns the work goes on there */
 export function moveToNextPole(job: Job): boolean {
@@ -17,6 +18,7 @@ export function moveToNextPole(job: Job): boolean {
     job.order(pic, 'decline-next-pole', { on })
     return false
   }
+  confirmComplete(job)
   takeDown(job)
   const { along } = job.scenario.nextPole
   walkTo(job, pic, { x: along - Math.sign(along) * 4, y: 4 })

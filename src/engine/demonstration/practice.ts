@@ -4,7 +4,8 @@
  * practice, no source).
  */
 import type { Pack, PackRule } from '../rules/finding'
-import { posture } from '../site/bodies'
+import type { Pole } from '../site/pole'
+import { thighAt } from '../site/stations'
 
 export interface Practice {
   /** Earths at the switches that were closed, before the permit. */
@@ -13,12 +14,16 @@ export interface Practice {
   readonly isCoverAsked: boolean
   /** The neutral wire of the line takes the first clamp, where there is one. */
   readonly isNeutralFirst: boolean
+  /** The pack has rules for a bucket; without them the pole is climbed. */
+  readonly knowsBucket: boolean
   /** The pack knows of work that goes on at the next pole; without rules for it, it is left for another day. */
   readonly goesToNextPole: boolean
   readonly guards: Pack['lvGuard']
   /** Metres from every electrode to the barrier, and to the parked truck. */
   readonly barrier: number
   readonly truckAway: number
+  /** The same of a truck that is worked from: what the pack asks and no more. */
+  readonly boomTruckAway: number
   /** Metres from the pole to the rod, and into the ground. */
   readonly rodAway: number
   readonly rodDepth: number
@@ -40,19 +45,21 @@ export interface Practice {
 /** What is done where a pack is silent: metres and mm². */
 const usual = { barrier: 6, truckAway: 12, rodAway: 3, rodDepth: 1.8, coverMargin: 0.5, area: 25 } as const
 
-const { thigh } = posture['above-lv']
-
-export function practiceOf(pack: Pack): Practice {
+/** @param pole that is worked on */
+export function practiceOf(pack: Pack, pole: Pole): Practice {
+  const thigh = thighAt(pole, 'above-lv')
   const least = (measure: string, act: string, otherwise: number): number =>
     Math.max(otherwise, ...limitsOf(pack, measure, act))
   return {
     hasMainEarths: pack.permitAfter === 'earthsAtIsolationPoints',
     isCoverAsked: asksThat(pack, 'any-cover'),
     isNeutralFirst: asksThat(pack, 'lead-on-neutral'),
+    knowsBucket: asksThat(pack, 'move-bucket'),
     goesToNextPole: asksThat(pack, 'assess-next-pole'),
     guards: pack.lvGuard,
     barrier: least('barrier-clearance', 'clamp-earth-end', usual.barrier),
     truckAway: least('place-to-electrodes', 'park-truck', usual.truckAway),
+    boomTruckAway: least('place-to-electrodes', 'park-truck', 3),
     rodAway: least('rod-to-pole', 'drive-rod', usual.rodAway),
     rodDepth: least('rod-depth', 'drive-rod', usual.rodDepth),
     coverFrom: thigh - least('cover-below-thigh', 'fit-cover', usual.coverMargin),

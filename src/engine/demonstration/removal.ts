@@ -1,7 +1,9 @@
 /** All of it off in reverse: bond, cover, clamps, guards, the pole worker, lead and rod. */
-import { climbTo, isHeld, isPoleWorkerUp, isUp, isWorn, takeOff } from './ask'
+import { isHeld, isPoleWorkerUp, isUp, isWorn, person, takeOff, walkOut } from './ask'
 import { changeGloves } from './aloft'
-import { bondOff, isAbove } from './bond'
+import { bondOff } from './bond'
+import { leaveBucket, packUpTruck } from './bucket'
+import { climbTo, goUpOrDown, isAbove } from './goingUp'
 import { gatherGround, standBack, toRope } from './ground'
 import type { Job } from './job'
 import { unbondLowVoltage } from './lvBonds'
@@ -20,6 +22,7 @@ export function takeDown(job: Job): void {
     comeDown(job)
   }
   leavePole(job)
+  packUpTruck(job)
   gatherGround(job)
   job.order(job.crew.pic, 'look', { on: 'pole-top' })
   job.wait()
@@ -41,7 +44,7 @@ function uncoverPole(job: Job): void {
 /** Past the low voltage in rubber; the ground worker stands back meanwhile. */
 export function passDown(job: Job): void {
   changeGloves(job, 'rubber')
-  job.order(job.crew.pw, 'climb', { values: { to: 'below-lv' } })
+  goUpOrDown(job, 'below-lv')
   standBack(job)
   job.wait()
 }
@@ -84,14 +87,15 @@ function takeOffGuards(job: Job): void {
 }
 
 function comeDown(job: Job): void {
-  climbTo(job, 'foot')
+  if (person(job, job.crew.pw).place.kind === 'bucket') leaveBucket(job)
+  else climbTo(job, 'foot')
 }
 
 function leavePole(job: Job): void {
   const { pw } = job.crew
   const { strapped, place } = job.belief().persons.find((it) => it.id === pw)!
   if (strapped) job.order(pw, 'unstrap')
-  if (place.kind === 'pole') job.order(pw, 'walk', { on: 'clear' })
+  if (place.kind === 'pole' || job.layout.isBoomNear) walkOut(job, pw)
   for (const need of ['rubber-gloves', 'harness']) {
     const id = job.kit.get(need)
     if (id !== undefined) takeOff(job, pw, id)

@@ -1,9 +1,11 @@
 /** After the line came alive: still, control room, source off, proved dead again, gear that carried it replaced. */
 import { isPoleWorkerUp, isUp, isWorn, item as known, kit } from './ask'
 import { changeGloves, proveDead } from './aloft'
-import { bondOff, isAbove } from './bond'
+import { bondOff } from './bond'
 import { crossingFeeders } from './brief'
+import { unbondTruck } from './bucket'
 import { takeOut } from './gear'
+import { isAbove } from './goingUp'
 import { pullRods, setAside } from './ground'
 import type { Job } from './job'
 import { requireNeed } from './needs'
@@ -77,8 +79,13 @@ export function renew(job: Job, suspects: readonly string[]): void {
   if (isAbove(job)) passDown(job)
   takeOffClamps(job)
   job.wait()
+  if (worn.includes('rod')) unbondTruck(job)
   pullRods(job)
-  setAside(job, suspects)
+  // The truck keeps its lead until it is down; then that is set aside too.
+  setAside(
+    job,
+    suspects.filter((it) => it !== job.kit.get('truck-bond')),
+  )
   for (const name of worn) job.kit.set(name, kit(job, `fresh ${name}`))
   job.wait()
 }

@@ -1,5 +1,5 @@
 /** The next shift takes over while everybody is on the ground: the job is walked together, briefed and signed on anew. */
-import { walkTo } from './ask'
+import { walkOut, walkTo } from './ask'
 import type { Job } from './job'
 
 export function handOver(job: Job): void {
@@ -22,7 +22,7 @@ export function handOver(job: Job): void {
   job.wait()
   for (const { id } of job.belief().persons.filter((it) => it.isHere && !it.signedOn)) job.order(id, 'sign-on')
   job.order(next, 'report-charge', { on: 'charge' })
-  job.order(inCharge, 'walk', { on: 'clear' })
+  walkOut(job, inCharge)
   job.wait()
 }
 
