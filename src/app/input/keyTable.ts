@@ -26,6 +26,7 @@ export type Intent =
   | 'nextCard'
   | 'withdraw'
   | 'undo'
+  | 'play'
   | 'place'
 
 export interface KeyEntry {
@@ -61,6 +62,7 @@ export const keyTable: readonly KeyEntry[] = [
   { intent: 'nextCard', keys: ['n'], shown: 'N' },
   { intent: 'withdraw', keys: ['w'], shown: 'W' },
   { intent: 'undo', keys: ['u'], shown: 'U' },
+  { intent: 'play', keys: ['c'], shown: 'C' },
   { intent: 'place', keys: [], shown: 'Alt 1 to 5' },
 ]
 

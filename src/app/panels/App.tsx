@@ -58,6 +58,7 @@ function Banners() {
     <div>
       <FolderLine />
       {folder && <folder.TryingBanner />}
+      {folder && <folder.ShownBanner />}
       <Banner />
       <AsideBanner />
     </div>

@@ -12,8 +12,9 @@ export function exportRun(): string {
 }
 
 export function currentRun(): Run {
-  const { head } = jobStore.getState()
+  const { head, ordered } = jobStore.getState()
   if (!head) throw new Error('expected an open job, got none')
+  const shown = head.isShowing ? ordered : (head.shown ?? 0)
   return {
     scenario: head.scenario,
     scenarioDigest: digestOf(JSON.parse(scenarioText(head.scenario))),
@@ -23,6 +24,7 @@ export function currentRun(): Run {
     seed: head.seed,
     purpose: head.purpose,
     startsAt: head.startsAt as Part,
+    ...(shown > 0 && { shown }),
     orders: requireHeld().timeline.entries.map((entry) => entry.order),
   }
 }

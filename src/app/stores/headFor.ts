@@ -14,7 +14,7 @@ export function headFor(
   scenario: string,
   seed: number,
   purpose: Purpose,
-  choice: { pack?: string; startsAt?: string; person?: string; own?: OwnEdition } = {},
+  choice: { pack?: string; startsAt?: string; person?: string; own?: OwnEdition; shown?: number } = {},
 ): JobHead {
   layEdition(choice.own)
   const pack = choice.pack ?? packIds[0] ?? ''
@@ -28,5 +28,6 @@ export function headFor(
     startsAt: choice.startsAt ?? 'beginning',
     person: choice.person ?? findName(settingsStore.getState()) ?? '',
     ...(choice.own && { own: choice.own }),
+    ...(choice.shown !== undefined && { shown: choice.shown }),
   }
 }

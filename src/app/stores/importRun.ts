@@ -14,11 +14,11 @@ export async function importRun(file: File): Promise<readonly Issue[]> {
   const text = await file.text()
   const first = readRun(text, actions)
   if (!first.ok) return first.issues
-  const { scenario, pack, seed, purpose, startsAt } = first.value
+  const { scenario, pack, seed, purpose, startsAt, shown } = first.value
   if (!scenarioIds.includes(scenario)) return [{ path: '$.scenario', found: scenario, allowed: scenarioIds.join(', ') }]
   if (!packIds.includes(pack)) return [{ path: '$.pack', found: pack, allowed: packIds.join(', ') }]
   const read = readRun(text, actions, requireScenario(scenario))
   if (!read.ok) return read.issues
-  openRun(headFor(scenario, seed, purpose, { pack, startsAt }), read.value.orders)
+  openRun(headFor(scenario, seed, purpose, { pack, startsAt, ...(shown && { shown }) }), read.value.orders)
   return []
 }

@@ -20,6 +20,10 @@ export interface JobHead {
   readonly person: string
   /** From the drawing office: practised on in place of the shelf's. */
   readonly own?: OwnEdition
+  /** So many of the first orders were shown, not the trainee's own: then nothing is scored. */
+  readonly shown?: number
+  /** Is being shown: nobody else orders. */
+  readonly isShowing?: boolean
 }
 
 /** One act that somebody is busy with, or has done. Nothing of its outcome. */

@@ -8,11 +8,13 @@ import { type JobHead, jobStore, noJob } from './jobStore'
 import { forgetEvents, show } from './orders'
 import { forgetJob, layAside } from './keptJob'
 import { perceived } from './perceived'
+import { forgetShown } from './shownStore'
 import { type SavedJob, findSavedJob } from './saveJob'
 import { resetView } from './viewStore'
 
 export function openJob(head: JobHead): void {
   const timeline = beginJob(head)
+  forgetShown()
   speakAs(packWordsOf(head.pack))
   hold({ scenario: timeline.scenario, timeline, now: timeline.end.time })
   jobStore.setState({ ...noJob, head, ...perceived(requireHeld()) })
@@ -24,6 +26,7 @@ export function openJob(head: JobHead): void {
 /** Goes on where it was left; a reload is counted, and a scored run says so. */
 function resumeJob(saved: SavedJob): void {
   const steps = replay(saved.head, saved.orders)
+  forgetShown()
   const last = steps.at(-1)!
   speakAs(packWordsOf(saved.head.pack))
   hold(
@@ -64,6 +67,7 @@ export function resumeSaved(): 'resumed' | 'aside' | 'nothing' {
 }
 
 export function leaveJob(): void {
+  forgetShown()
   forgetJob()
   layEdition(undefined)
   speakAs(null)

@@ -21,7 +21,8 @@ const pencilLasts = 1000
 
 /** Gives one draft to each person at the present second. Who cannot is named in `notices`; their order is not kept. */
 export function give(draft: Draft, people: readonly string[]): boolean {
-  if (jobStore.getState().isOver && jobStore.getState().head?.purpose === 'assess') return false
+  const { head, isOver } = jobStore.getState()
+  if (head?.isShowing || (isOver && head?.purpose === 'assess')) return false
   const notices: Notice[] = []
   let last: Doing | null = null
   for (const who of people) {
@@ -66,6 +67,7 @@ export function withdraw(): void {
 
 /** To the next end of an act, message or event. False when nothing is going on. */
 export function goOn(): boolean {
+  if (jobStore.getState().head?.isShowing) return false
   const held = requireHeld()
   const next = pauseAt(held.timeline, held.now)
   if (next === undefined || next <= held.now) return false
@@ -124,7 +126,8 @@ export function undo(): void {
 }
 
 export function backTo(ordered: number): void {
-  if (!takeBackTo(ordered)) return
+  const { head } = jobStore.getState()
+  if (head?.isShowing || !takeBackTo(ordered)) return
   const held = requireHeld()
   forgetEvents(held.now)
   show({
@@ -132,6 +135,7 @@ export function backTo(ordered: number): void {
     notices: [],
     event: eventAt(held),
     isOver: false,
+    ...(head?.shown !== undefined && { head: { ...head, shown: Math.min(head.shown, ordered) } }),
     checkpoints: jobStore.getState().checkpoints.filter((it) => it.ordered <= ordered),
   })
 }

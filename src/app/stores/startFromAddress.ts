@@ -5,6 +5,7 @@ import { assessStore } from './assessStore'
 import { headFor } from './headFor'
 import { openJob, resumeSaved } from './openJob'
 import { findSavedJob } from './saveJob'
+import { resumeShown } from './showJob'
 import { goTo, places } from './viewStore'
 
 export function startFromAddress(address: Address): void {
@@ -19,8 +20,10 @@ export function startFromAddress(address: Address): void {
   const place = places.find((it) => it === address.place)
   const resumed = !saved || isAskedFor ? resumeSaved() : 'nothing'
   if (resumed === 'aside') return
-  if (resumed === 'resumed') goTo(place ?? 'site')
-  else if (address.scenario && scenarioIds.includes(address.scenario) && address.purpose !== 'assess') {
+  if (resumed === 'resumed') {
+    goTo(place ?? 'site')
+    resumeShown()
+  } else if (address.scenario && scenarioIds.includes(address.scenario) && address.purpose !== 'assess') {
     openJob(headFor(address.scenario, address.seed ?? 1, 'practise'))
     if (place) goTo(place)
   }

@@ -97,7 +97,7 @@ function isMissedWithout({ kind, parameters, view }: Asked, entry: Entry): boole
 /** Whether the state that the rule asks for is so after the act and was not before, or lacks something else than this. */
 function changeOf(asked: Asked, entry: Entry): 'so' | 'nearer' | 'none' {
   const call = readCall(asked.parameters, 'holds')
-  const scope = call && scopeOf(asked, entry)
+  const scope = call === undefined ? undefined : scopeOf(asked, entry)
   if (call === undefined || scope === undefined || needsMoment(call)) return 'none'
   const before = whyNot(books.predicates, call, { ...scope, site: entry.before })
   if (before === undefined) return 'none'

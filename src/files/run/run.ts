@@ -30,6 +30,8 @@ export interface Run {
   readonly seed: number
   readonly purpose: 'practise' | 'assess'
   readonly startsAt: Part
+  /** So many of the first orders were the demonstration's, not the trainee's own: no score. */
+  readonly shown?: number
   /** Digest of the run that prepared the site; only when it does not start at the beginning. */
   readonly preparedBy?: string
   readonly orders: readonly Order[]

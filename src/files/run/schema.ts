@@ -51,6 +51,7 @@ function makeSchema(actions: ReadonlyMap<string, Action>): v.GenericSchema<unkno
     seed: whole(0, 4_294_967_295),
     purpose: choice('practise', 'assess'),
     startsAt: choice(...parts),
+    shown: optional(whole(0, 20_000)),
     preparedBy: optional(digest()),
     orders: { suffix: '', key: 'actions', schema: list(orderSchema(actions), 0, 20_000) },
     expect: optional(expectation),

@@ -59,6 +59,8 @@ export const front = {
 
   'purpose.practise': 'Practise',
   'purpose.assess': 'Scored run',
+  'purpose.showing': 'Shown',
+  'purpose.shown': 'Practise, {count} shown',
 
   'depot.whoWhy': 'Who and why',
   'depot.who': 'Who is training',
@@ -73,6 +75,7 @@ export const front = {
   'depot.figures': 'Check the figures in this browser',
   'depot.office': 'Drawing office',
   'depot.open': 'Open the job sheet',
+  'depot.see': 'See it done',
   'depot.back': 'Back to {title}, seed {seed}',
   'depot.sealed': 'A scored run is open',
   'depot.sealedText': 'Nothing else can be opened before it is finished and the assessor has opened it.',
@@ -136,7 +139,8 @@ export const front = {
   'key.goOn': 'Go on to the next end of an act',
   'key.nextCard': 'Next card of my plan',
   'key.withdraw': 'Withdraw what still stands in pencil',
-  'key.undo': 'Undo (practise)',
+  'key.undo': 'Undo (practise); a part back while it is shown',
+  'key.play': 'Play or hold a job that is shown',
   'key.place': 'Depot, Job sheet, Gear, Site, Debrief',
   'key.take': 'Take it',
   'key.eyes': 'Look from the eyes of the chosen person',

@@ -14,6 +14,7 @@ import { netlist } from './netlist'
 import { passes } from './passes'
 import { refusals } from './refusals'
 import { scene } from './scene'
+import { shown } from './shown'
 import { worn } from './worn'
 import { tools } from './tools'
 
@@ -33,6 +34,7 @@ export const english = {
   ...passes,
   ...refusals,
   ...scene,
+  ...shown,
   ...tools,
   ...worn,
 } as const

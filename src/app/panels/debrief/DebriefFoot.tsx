@@ -7,6 +7,7 @@ import { exportRun } from '../../stores/exportRun'
 import { jobStore } from '../../stores/jobStore'
 import { backTo } from '../../stores/orders'
 import { goTo } from '../../stores/viewStore'
+import { unscored } from '../shown/unscored'
 import type { Graded } from '../../workers/grading'
 
 export type Sheet = 'debrief' | 'drawing' | 'suppose'
@@ -20,7 +21,7 @@ export interface DebriefFootProps {
 }
 
 export function DebriefFoot({ graded, startsAt, onSheet, onMarks }: DebriefFootProps) {
-  const purpose = useStore(jobStore, (job) => job.head?.purpose)
+  const head = useStore(jobStore, (job) => job.head)
   const { result, drawn } = graded
   const first = firstDeviation(graded)
   return (
@@ -34,7 +35,12 @@ export function DebriefFoot({ graded, startsAt, onSheet, onMarks }: DebriefFootP
       <button type='button' className='btn' onClick={() => print()}>
         {say('debrief.print')}
       </button>
-      <button type='button' className='btn' onClick={() => download('result.json', exportResult(result))}>
+      <button
+        type='button'
+        className='btn'
+        disabled={unscored(head) !== null}
+        onClick={() => download('result.json', exportResult(result))}
+      >
         {say('debrief.result')}
       </button>
       <button type='button' className='btn' onClick={() => download('run.json', exportRun())}>
@@ -45,7 +51,7 @@ export function DebriefFoot({ graded, startsAt, onSheet, onMarks }: DebriefFootP
           {say('assess.marksTitle')}
         </button>
       )}
-      {purpose === 'practise' && first !== null && (
+      {head?.purpose === 'practise' && !head.isShowing && first !== null && (
         <button
           type='button'
           className='btn go'

@@ -7,6 +7,7 @@ import { jobStore } from '../../stores/jobStore'
 import type { Graded } from '../../workers/grading'
 import { LiveningSheet, oneSentence } from '../livening/LiveningSheet'
 import { Working } from '../livening/Working'
+import { unscored } from '../shown/unscored'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
 import { caseLine } from './caseLine'
@@ -46,14 +47,15 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
   const belief = useBelief()
   const speaker = useSpeaker()
   const { result } = graded
+  const why = unscored(useStore(jobStore, (job) => job.head))
   return (
     <>
       <PrintHead graded={graded} />
       <div className='cols debriefcols grow'>
         <section className='stack scroll' tabIndex={0} aria-label={say('debrief.happened')}>
           <h2 className='head'>{whatHappened(graded, belief.sheet.startsAt, speaker)}</h2>
-          <p className={result.outcome === 'fail' ? 'outcome crit' : 'outcome'}>
-            {say('debrief.outcome', { outcome: speaker.say(`outcome.${result.outcome}`) })}
+          <p className={result.outcome === 'fail' && why === null ? 'outcome crit' : 'outcome'}>
+            {why ?? say('debrief.outcome', { outcome: speaker.say(`outcome.${result.outcome}`) })}
             <span className='q'>
               {say('debrief.gates', {
                 criticals: result.gates.criticals,
@@ -75,7 +77,7 @@ function Sheets({ graded, onSheet, onMarks }: SheetsProps) {
           <Findings graded={graded} belief={belief} speaker={speaker} />
           <CouldHave graded={graded} belief={belief} speaker={speaker} />
           <Mattered graded={graded} belief={belief} speaker={speaker} />
-          <Marks graded={graded} speaker={speaker} />
+          {why === null && <Marks graded={graded} speaker={speaker} />}
         </section>
       </div>
       <DebriefFoot

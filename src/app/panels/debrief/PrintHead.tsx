@@ -5,6 +5,7 @@ import { cautionOf } from '../../storage/packShelf'
 import { jobStore } from '../../stores/jobStore'
 import type { Graded } from '../../workers/grading'
 import { BrandMark } from '../drawing/Marks'
+import { unscored } from '../shown/unscored'
 import { useSpeaker } from '../useSpeaker'
 
 export function PrintHead({ graded }: { graded: Graded }) {
@@ -29,7 +30,7 @@ export function PrintHead({ graded }: { graded: Graded }) {
         <dt>{say('depot.who')}</dt>
         <dd>{head.person || '–'}</dd>
         <dt>{say('debrief.outcomeLabel')}</dt>
-        <dd>{speaker.say(`outcome.${graded.result.outcome}`)}</dd>
+        <dd>{unscored(head) ?? speaker.say(`outcome.${graded.result.outcome}`)}</dd>
         <dt>{say('block.version')}</dt>
         <dd className='n'>{graded.engine.slice(0, 16)}</dd>
       </dl>

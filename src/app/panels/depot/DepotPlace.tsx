@@ -103,6 +103,18 @@ export function DepotPlace() {
               >
                 {say('depot.open')}
               </button>
+              <button
+                type='button'
+                className='btn'
+                disabled={!/^\d{1,9}$/.test(seed)}
+                onClick={() =>
+                  withFolder((folder) =>
+                    folder.openShown(folder.headFor(scenario, Number(seed), 'practise', { pack, startsAt: part })),
+                  )
+                }
+              >
+                {say('depot.see')}
+              </button>
             </div>
             <Resume />
           </>

@@ -3,9 +3,11 @@ import { exportRun } from '../../stores/exportRun'
 import { headFor } from '../../stores/headFor'
 import { importRun } from '../../stores/importRun'
 import { leaveJob, openJob } from '../../stores/openJob'
+import { openShown } from '../../stores/showJob'
 import { startFromAddress } from '../../stores/startFromAddress'
 import { AssessSetUp } from '../assess/AssessSetUp'
 import { TryingBanner } from '../assess/TryingBanner'
+import { ShownBanner } from '../shown/ShownBanner'
 import { Hint } from './Hint'
 import { JobPlace } from './JobPlace'
 
@@ -15,9 +17,11 @@ export const jobFolder = {
   importRun,
   leaveJob,
   openJob,
+  openShown,
   startFromAddress,
   AssessSetUp,
   Hint,
   JobPlace,
+  ShownBanner,
   TryingBanner,
 } as const

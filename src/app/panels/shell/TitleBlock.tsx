@@ -3,7 +3,7 @@ import { useStore } from 'zustand'
 import { say } from '../../../text/front'
 import { shelf } from '../../storage/shelf'
 import { assessStore } from '../../stores/assessStore'
-import { jobStore } from '../../stores/jobStore'
+import { type JobHead, jobStore } from '../../stores/jobStore'
 import { places, showDialog, viewStore } from '../../stores/viewStore'
 
 export function TitleBlock() {
@@ -19,7 +19,7 @@ export function TitleBlock() {
         isFigure
       />
       <Field label={say('block.pack')} value={head ? head.packName : '–'} />
-      <Field label={say('block.purpose')} value={head ? say(`purpose.${head.purpose}`) : say('block.notStarted')} />
+      <Field label={say('block.purpose')} value={head ? purposeOf(head) : say('block.notStarted')} />
       <Field label={say('block.units')} value={say('block.unitsValue')} isOptional />
       <button type='button' className='caution' onClick={() => showDialog('caution')}>
         {say('app.caution')}
@@ -35,6 +35,12 @@ export function TitleBlock() {
       />
     </footer>
   )
+}
+
+/** What was shown stays marked, on every sheet and every print. */
+function purposeOf({ purpose, isShowing, shown }: JobHead): string {
+  if (isShowing) return say('purpose.showing')
+  return shown ? say('purpose.shown', { count: shown }) : say(`purpose.${purpose}`)
 }
 
 interface FieldProps {

@@ -4,6 +4,7 @@ import { useStore } from 'zustand'
 import { say } from '../../../text'
 import { aimAt, aimStore, type Spot, tidySpot } from '../../stores/aimStore'
 import { isSlipOut, showDrawing, viewStore } from '../../stores/viewStore'
+import { jobStore } from '../../stores/jobStore'
 import { type Measured, measureTape } from '../../stores/measureTape'
 import { holdTape, tapeStore } from '../../stores/tapeStore'
 import { SiteElevation } from '../drawing/SiteElevation'
@@ -14,6 +15,7 @@ import { TapeMark } from '../drawing/TapeMark'
 import { viewOfSite } from '../drawing/viewOfSite'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
+import { ShownSlip } from '../shown/ShownSlip'
 import { ActionSlip, thingName } from './ActionSlip'
 import { focusActs } from './focus'
 import { actOnThing, giveNamedTo } from './giving'
@@ -23,18 +25,20 @@ import { TapeSlip } from './TapeSlip'
 export function Drawings() {
   // Of the picture's bar; the slip lies under it, or under the plan.
   const [bar, setBar] = useState<number | null>(null)
+  const isShowing = useStore(jobStore, (job) => job.head?.isShowing === true)
+  const Slip = isShowing ? ShownSlip : ActionSlip
   return (
     <>
       <Picture onBar={setBar} />
       <TapeSlip />
-      <ActionSlip top={bar === null ? undefined : bar + air} />
+      <Slip top={bar === null ? undefined : bar + air} />
     </>
   )
 }
 
 function Picture({ onBar }: { onBar: (height: number | null) => void }) {
   const isScene = useStore(viewStore, (view) => view.drawing === 'scene')
-  const hasSlip = useStore(viewStore, isSlipOut)
+  const hasSlip = useHasSlip()
   const Stage = useContext(StageSlot)
   const [lost, setLost] = useState<'none' | 'lost' | null>(null)
   const placing = usePlacing()
@@ -77,6 +81,12 @@ function Picture({ onBar }: { onBar: (height: number | null) => void }) {
   )
 }
 
+/** A job that is shown says all the time what is done. */
+function useHasSlip(): boolean {
+  const isOut = useStore(viewStore, isSlipOut)
+  return useStore(jobStore, (job) => job.head?.isShowing === true) || isOut
+}
+
 /** A person by name, everything else as the site list has it. */
 function useNames(): (id: string) => string {
   const belief = useBelief()
@@ -116,7 +126,7 @@ const planBesideSlip = { width: 352, height: 172, perMetre: 8.6, origin: [184, 1
 const planAlone = { width: 352, height: 456, perMetre: 8.6, origin: [184, 236] } as const
 
 function Sheets() {
-  const hasSlip = useStore(viewStore, isSlipOut)
+  const hasSlip = useHasSlip()
   const belief = useBelief()
   const persons = useStore(viewStore, (view) => view.persons)
   const thing = useStore(viewStore, (view) => view.thing)

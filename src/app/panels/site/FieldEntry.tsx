@@ -20,7 +20,7 @@ export interface FieldEntryProps {
 
 export function FieldEntry(props: FieldEntryProps) {
   const { act, field, entry, speaker, onChange, onFilled } = props
-  const label = wordOf(speaker, act, field.name)
+  const label = valueName(speaker, act, field.name)
   switch (field.kind) {
     case 'one':
     case 'many':
@@ -60,7 +60,7 @@ export function FieldEntry(props: FieldEntryProps) {
   }
 }
 
-const wordOf = (speaker: Speaker, act: string, name: string): string =>
+export const valueName = (speaker: Speaker, act: string, name: string): string =>
   speaker.has(`value.${act}.${name}`) ? speaker.say(`value.${act}.${name}`) : speaker.say(`value.${name}`)
 
 /** Words of a choice: of this act, or of the thing or person it names. */

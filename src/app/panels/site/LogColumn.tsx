@@ -8,6 +8,7 @@ import { backTo, finish, goOn, markCheckpoint, undo, withdraw } from '../../stor
 import { goTo, showDialog } from '../../stores/viewStore'
 import { useBelief } from '../useBelief'
 import { useSpeaker } from '../useSpeaker'
+import { ShownButtons } from '../shown/ShownButtons'
 import { refusalWords } from './ActionSlip'
 import { lettersOf } from './lettersOf'
 
@@ -15,6 +16,7 @@ export function LogColumn() {
   const belief = useBelief()
   const speaker = useSpeaker()
   const now = useStore(jobStore, (job) => job.now)
+  const isShowing = useStore(jobStore, (job) => job.head?.isShowing === true)
   const { weather, startsAt } = belief.sheet
   return (
     <section className='stack log' aria-label={say('site.log')}>
@@ -29,7 +31,7 @@ export function LogColumn() {
       </div>
       <Narration belief={belief} speaker={speaker} />
       <Notices speaker={speaker} />
-      <Buttons />
+      {isShowing ? <ShownButtons /> : <Buttons />}
     </section>
   )
 }

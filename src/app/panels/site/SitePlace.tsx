@@ -6,6 +6,7 @@ import { type Handlers, digitOf, useKeys } from '../../input/useKeys'
 import { jobStore } from '../../stores/jobStore'
 import { gazeAt } from '../../stores/lookStore'
 import { goOn, undo, withdraw } from '../../stores/orders'
+import { backAPart, oneOn, playOrHold } from '../../stores/showJob'
 import { holdTape, putTapeAway, takeTape } from '../../stores/tapeStore'
 import { choosePersons, showDialog, showDrawing, showLivening, togglePerson, viewStore } from '../../stores/viewStore'
 import { LiveningSheet } from '../livening/LiveningSheet'
@@ -51,6 +52,7 @@ export function SitePlace() {
 function useSiteKeys(): void {
   const belief = useBelief()
   const purpose = belief.sheet.purpose
+  const isShowing = useStore(jobStore, (job) => job.head?.isShowing === true)
   const handlers = useMemo((): Handlers => {
     const crew = crewInOrder(belief).map((person) => person.id)
     return {
@@ -91,7 +93,8 @@ function useSiteKeys(): void {
       withdraw,
       nextCard,
       ...(purpose === 'practise' ? { undo, hint: () => showDialog('hint') } : {}),
+      ...(isShowing ? { goOn: oneOn, undo: backAPart, play: playOrHold } : {}),
     }
-  }, [belief, purpose])
+  }, [belief, purpose, isShowing])
   useKeys(handlers)
 }
