@@ -103,10 +103,7 @@ export function speakerOver(vocabulary: () => Vocabulary, catalogues: readonly W
       points.length === 2
         ? say('control.permit-limits', { number: pole, from, to })
         : say('control.permit-points', { number: pole, points: points.join(', ') })
-    const bounded =
-      until === undefined
-        ? where
-        : say('control.permit-ends', { limits: where.replace(/,$/, ''), until: Number(until) })
+    const bounded = until === undefined ? where : say('control.permit-ends', { limits: where, until: Number(until) })
     return permit === undefined ? bounded : say('control.permit-number', { number: permit, limits: bounded })
   }
   const say = (key: string, values: WordValues = {}): string => {

@@ -30,9 +30,12 @@ function withThousands(digits: string): string {
 export const volts = (value: number): string =>
   value >= 10_000 ? `${twoFigures(value / 1000)}${space}kV` : `${twoFigures(value)}${space}V`
 
-/** Amperes; milliamperes below one. */
-export const amperes = (value: number): string =>
-  Math.abs(value) < 1 ? `${milli(value)}${space}mA` : `${twoFigures(value)}${space}A`
+/** Amperes; milliamperes below one, kiloamperes from 10 kA up. */
+export function amperes(value: number): string {
+  const size = Math.abs(value)
+  if (size < 1) return `${milli(value)}${space}mA`
+  return size >= 10_000 ? `${twoFigures(value / 1000)}${space}kA` : `${twoFigures(value)}${space}A`
+}
 
 const milli = (value: number) => {
   const size = value * 1000

@@ -19,7 +19,7 @@ export interface View {
   readonly node: string
   /** Action sheet: closed, or open with the act that is being filled in. */
   readonly sheet: { readonly act: string | null } | null
-  /** The slip with the acts was put away, until something is chosen. */
+  /** The slip with the acts was put away, until something is chosen; away at first, so that the site is seen whole. */
   readonly isSlipAway: boolean
   readonly folded: readonly string[]
   readonly dialog: 'caution' | 'settings' | 'keys' | 'hint' | null
@@ -42,7 +42,7 @@ const start: View = {
   thing: null,
   node: 'crew',
   sheet: null,
-  isSlipAway: false,
+  isSlipAway: true,
   folded: [],
   dialog: null,
   card: 0,
@@ -59,7 +59,10 @@ const set = viewStore.setState
 
 export const goTo = (place: PlaceName): void => set({ place, sheet: null })
 
-export const choosePersons = (persons: readonly string[]): void => set({ persons, sheet: null, isSlipAway: false })
+export function choosePersons(persons: readonly string[]): void {
+  const { thing, isSlipAway } = viewStore.getState()
+  set({ persons, sheet: null, isSlipAway: isSlipAway && thing === null })
+}
 
 export function markPerson(id: string): void {
   const { persons } = viewStore.getState()

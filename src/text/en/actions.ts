@@ -126,7 +126,7 @@ const names = {
 
 /** What was done, as the others know of it. `{of}` and `{who}` come with every line of evidence. */
 const done = {
-  'did.answer-livening': 'Can it be livened: {possible:choice}, from {from:thing}; {control:choice}',
+  'did.answer-livening': 'Can it be livened: {possible:choice}; could come down on it: {from:thing}; {control:choice}',
   'did.bond-line': 'Bond lead {lead:item} on {of:thing}',
   'did.bond-metal': 'Bond lead {lead:item} on {of:thing}',
   'did.bond-truck': 'Truck bonded to {of:thing} with {lead:item}; {turns:turns}',
@@ -233,9 +233,9 @@ const control = {
   'control.no-reason': 'Control room: “nothing has happened on {feeder:thing}”',
   'control.not-complete': 'Control room: “not complete; say it again when it is”',
   'control.not-correct': 'Control room: “not correct; I said {label}, you said {readBack}”',
-  'control.permit': 'Control room: “permit for {readBack:permit} is yours”',
+  'control.permit': 'Control room: “permit for {readBack:permit}, is yours”',
   'control.permit-back': 'Control room: “permit is back; the line counts as live”',
-  'control.permit-limits': 'pole {number}, between {from} and {to},',
+  'control.permit-limits': 'pole {number}, between {from} and {to}',
   'control.permit-stays': 'Control room: “the permit stays as it is; not pole {number} today”',
   'control.permit-wider': 'Control room: “the permit takes in pole {number} as well”',
   'control.proved-off': 'Control room: “{feeder:thing} is off and proved off; it stays off until your permit is back”',
@@ -259,8 +259,12 @@ const perceived = {
   'livening.set-runs': 'A generating set is running somewhere',
   'livening.spark': 'A spark on the low voltage',
   'livening.flash': 'A flash over the next span',
-  'pole.inspected':
-    'No cracks, spalling or bare steel down to the ground line, which is firm; arm and stay tight; insulator {insulator:choice}',
+  'pole.inspected-concrete':
+    'No cracks, spalling or bare steel down to the ground line, which is firm; arm tight, {stay:choice}; {steps:choice}; insulator {insulator:choice}',
+  'pole.inspected-steel':
+    'No rust through, no dents, bolts tight down to the ground line, which is firm; arm tight, {stay:choice}; {steps:choice}; insulator {insulator:choice}',
+  'pole.inspected-wood':
+    'Sounds whole under the hammer, the prod stops in hard wood at the ground line; arm tight, {stay:choice}; {steps:choice}; insulator {insulator:choice}',
   'pole.next-assessed': 'Pole {number}: firm at the ground line, arm tight; clamps on its conductors {clamps:whole}',
   'pole.number': 'On the pole: {number}',
   'see.barrier': 'Barrier closed, {corners corner|corners}',
@@ -318,6 +322,8 @@ const choices = {
   'choice.in': 'in',
   'choice.jumpers-out': 'Jumpers out',
   'choice.jumpers-out-tied-back': 'Jumpers out, tails tied back',
+  'choice.no-stay': 'no stay',
+  'choice.no-step-bolts': 'no step bolts',
   'choice.out': 'taken away and bagged',
   'choice.by-hand': 'By hand',
   'choice.chain': 'One earth lead from phase to phase',
@@ -333,6 +339,9 @@ const choices = {
   'choice.isolation-points': 'At the isolation points',
   'choice.line-came-alive': 'The line came alive',
   'choice.lv': 'Low voltage',
+  'choice.answer-livening.nowhere': 'None',
+  'value.answer-livening.from': 'What could come down on it',
+  'value.answer-livening.possible': 'Can one phase be livened',
   'choice.need-ambulance': 'Send an ambulance',
   'choice.no': 'No',
   'choice.no-rain': 'dry',
@@ -351,6 +360,8 @@ const choices = {
   'choice.reclose-now': 'Close it again',
   'choice.replaced': 'new',
   'choice.star': 'An earth lead to each phase',
+  'choice.stay-tight': 'stay tight',
+  'choice.step-bolts': 'step bolts',
   'choice.street-light': 'Street-light wire',
   'choice.take-out': 'Take it out of service',
   'choice.thunder': 'thunder',
@@ -398,7 +409,7 @@ const values = {
   'value.how': 'How',
   'value.leave': 'Leave them',
   'value.route': 'Route',
-  'value.sources': 'Sources',
+  'value.sources': 'What can feed the section',
   'value.to': 'To',
   'value.turns': 'Turns',
   'value.verdict': 'Verdict',

@@ -2,9 +2,9 @@
 import { useState } from 'react'
 import { useStore } from 'zustand'
 import type { Belief } from '../../../engine'
-import { type Speaker, say } from '../../../text'
+import { type Speaker, say, timeOfDay } from '../../../text'
 import { type Afford, affordsOf } from '../../stores/affords'
-import { jobStore } from '../../stores/jobStore'
+import { type Doing, jobStore } from '../../stores/jobStore'
 import { choosePersons, viewStore } from '../../stores/viewStore'
 import { ActForm } from '../site/ActForm'
 import { actName } from '../site/ActionSlip'
@@ -26,6 +26,7 @@ const briefingActs = [
 export function Briefing({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
   const persons = useStore(viewStore, (view) => view.persons)
   const notices = useStore(jobStore, (job) => job.notices)
+  const busy = useStore(jobStore, (job) => job.busy)
   const [open, setOpen] = useState<string | null>(null)
   const who = persons[0] ?? crewInOrder(belief)[0]!.id
   const affords = affordsOf(who, null)
@@ -81,7 +82,9 @@ export function Briefing({ belief, speaker }: { belief: Belief; speaker: Speaker
                 onClick={() => (afford.fields.length > 0 ? setOpen(afford.act) : give(afford))}
               >
                 <span className='nm'>{actName(speaker, afford)}</span>
-                <span className='q'>{doneWords(belief, afford.act)}</span>
+                <span className='q'>
+                  {[orderedWords(belief, busy, afford.act), doneWords(belief, afford.act)].filter(Boolean).join('; ')}
+                </span>
               </button>
             ),
           )}
@@ -91,6 +94,16 @@ export function Briefing({ belief, speaker }: { belief: Belief; speaker: Speaker
       </p>
     </>
   )
+}
+
+/** Who is at it, and until when: an order that stands is seen before its act has ended. */
+function orderedWords(belief: Belief, busy: readonly Doing[], act: string): string {
+  return busy
+    .filter((it) => it.act === act)
+    .map(({ who, end }) =>
+      say('job.ordered', { who: lettersOf(belief, who), time: timeOfDay(belief.sheet.startsAt + end) }),
+    )
+    .join('; ')
 }
 
 /** How often it was done, as the log has it. */

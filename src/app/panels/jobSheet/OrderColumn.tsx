@@ -1,12 +1,13 @@
 /** Left column of the job sheet: what is known on paper. */
 import type { Belief } from '../../../engine'
-import { type Speaker, plain, say, timeOfDay } from '../../../text'
+import { amperes, type Speaker, plain, say, timeOfDay } from '../../../text'
 import { crewInOrder } from '../site/crewInOrder'
 import { lineWords, networkFacts, neutralNotes, poleWords } from './networkWords'
 import { protectionNotes, relaySetting } from './protectionWords'
 
 export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Speaker }) {
   const { sheet, paper } = belief
+  const facts = networkFacts(sheet, speaker)
   return (
     <>
       <h2 className='sec'>
@@ -47,21 +48,22 @@ export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Spea
           ))}
         </tbody>
       </table>
+      <Faults belief={belief} speaker={speaker} />
       <p className='note'>{[...protectionNotes(sheet.feeders, speaker), ...neutralNotes(sheet, speaker)].join(' ')}</p>
-      <h2 className='sec gap'>{say('network.on')}</h2>
-      <dl className='form'>
-        {networkFacts(sheet, speaker).map(({ id, name, words }) => (
-          <FactLine key={id} name={name} words={words} />
-        ))}
-      </dl>
+      {facts.length > 0 && (
+        <>
+          <h2 className='sec gap'>{say('network.on')}</h2>
+          <dl className='form'>
+            {facts.map(({ id, name, words }) => (
+              <FactLine key={id} name={name} words={words} />
+            ))}
+          </dl>
+        </>
+      )}
       <h2 className='sec gap nature'>{say('job.ground')}</h2>
       <dl className='form nature'>
         {sheet.soil.layers.map((layer, i) => (
-          <Layer
-            key={layer.resistivity}
-            name={i === 0 && layer.thickness ? say('job.soilTo', { depth: layer.thickness }) : say('job.soilBelow')}
-            value={layer.resistivity}
-          />
+          <Layer key={layer.resistivity} name={layerName(i, layer.thickness)} value={layer.resistivity} />
         ))}
         <dt>{say('job.wind')}</dt>
         <dd>
@@ -86,6 +88,40 @@ export function OrderColumn({ belief, speaker }: { belief: Belief; speaker: Spea
       </dl>
     </>
   )
+}
+
+/** What a lead at the work has to stand, feeder by feeder. */
+function Faults({ belief: { sheet }, speaker }: { belief: Belief; speaker: Speaker }) {
+  const isOneWire = sheet.conductors.length === 1
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th>{say('job.fault')}</th>
+          {!isOneWire && <th className='num'>{say('job.faultBetween')}</th>}
+          <th className='num'>{say('job.earthFault')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {sheet.faults.map(({ feeder, between, toEarth }) => (
+          <tr key={feeder}>
+            <td>{speaker.say(`thing.${feeder}`)}</td>
+            {!isOneWire && <td className='num'>{faultWords(between)}</td>}
+            <td className='num'>{faultWords(toEarth)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+/** Nothing but capacitance brings it back: no figure to plan a lead by. */
+const faultWords = ({ current, time }: { readonly current: number; readonly time: number }): string =>
+  current === 0 ? '–' : say('job.faultFor', { current: amperes(current), time })
+
+function layerName(index: number, thickness: number | undefined): string {
+  if (index > 0) return say('job.soilBelow')
+  return thickness ? say('job.soilTo', { depth: thickness }) : say('job.soil')
 }
 
 function Layer({ name, value }: { name: string; value: number }) {

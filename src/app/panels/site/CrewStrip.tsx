@@ -99,16 +99,18 @@ function carried({ holds, wears }: PersonBelief, speaker: Speaker): string {
   return `${say('site.hands', { items: hands })}${worn}`
 }
 
+/** Its line is kept free while there is nothing to say: what lies below does not move at every order. */
 function Busy({ doing, belief, speaker }: { doing: Doing | undefined; belief: Belief; speaker: Speaker }) {
-  if (!doing) return null
   return (
     <>
       <br />
       <span className='busy'>
-        {speaker.say('site.busyUntil', {
-          act: speaker.say(`action.${doing.act}`),
-          time: timeOfDay(belief.sheet.startsAt + doing.end),
-        })}
+        {doing
+          ? speaker.say('site.busyUntil', {
+              act: speaker.say(`action.${doing.act}`),
+              time: timeOfDay(belief.sheet.startsAt + doing.end),
+            })
+          : '\u00a0'}
       </span>
     </>
   )

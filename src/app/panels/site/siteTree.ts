@@ -150,7 +150,7 @@ function makeBuilder(belief: Belief, speaker: Speaker) {
               2,
               'lv',
               say('all.lv'),
-              say('state.live'),
+              say('state.treatAsLive'),
               membersOf(belief, groupOf('lv'))
                 .flatMap((id) => belief.wires.filter((it) => it.id === id))
                 .map((wire) =>
