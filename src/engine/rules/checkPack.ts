@@ -15,6 +15,11 @@ export const commonParameters: ParameterSpecs = {
   forEach: { kind: 'names', of: 'set', optional: true, says: 'asked once for each member; $each stands for it' },
   appliesIf: { kind: 'predicate', about: ['site'], optional: true, says: 'asked only where this holds at the end' },
   untilLivening: { kind: 'flag', optional: true, says: 'only what was done before the line came alive' },
+  atEachPole: {
+    kind: 'flag',
+    optional: true,
+    says: 'of the work at each pole by itself, where it goes on to the next',
+  },
   putRight: { kind: 'putRight', optional: true, says: 'acts that mend it, before acts that rely on it' },
   consequenceOf: { kind: 'names', of: 'rule', optional: true, says: 'rules whose finding on the same thing says it' },
   causedBy: { kind: 'names', of: 'rule', optional: true, says: 'rules whose finding on anything already says it' },

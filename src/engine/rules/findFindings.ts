@@ -6,6 +6,7 @@
  */
 import { invariant } from '../units/invariant'
 import type { Timeline } from '../timeline/timeline'
+import { wholeTimeline } from '../timeline/wholeTimeline'
 import { books } from './books'
 import { chainFindings, type Found } from './chainFindings'
 import { errorTeller } from './errorTeller'
@@ -21,11 +22,19 @@ import type { RawFinding } from './language/raw'
 import { readList, readPatterns, readText } from './language/read'
 import { viewRun, viewUntilLivening, type RunView } from './language/runView'
 
-/** Ordered by job second, then rule, then act. */
+/** Ordered by job second, then rule, then act. Of a run that begins at a part, only what was done in it. */
 export function findFindings(timeline: Timeline, pack: Pack): readonly Finding[] {
-  const view = viewRun(timeline, pack)
-  const found = rulesInForce(pack, timeline.scenario).flatMap((rule, place) => findOfRule(view, rule, place))
-  return [...chainFindings(found)].sort(compare)
+  const { prepared } = timeline
+  const view = viewRun(wholeTimeline(timeline), pack)
+  const found = rulesInForce(pack, timeline.scenario)
+    .flatMap((rule, place) => findOfRule(view, rule, place))
+    .filter(({ finding }) => prepared === undefined || finding.at >= prepared.end.time)
+  return [...chainFindings(found)].sort(compare).map((it) => countedFrom(it, prepared?.entries.length ?? 0))
+}
+
+/** Acts are counted from the first of the run itself; -1, no act, stays. */
+function countedFrom(finding: Finding, first: number): Finding {
+  return first === 0 || finding.entry < 0 ? finding : { ...finding, entry: finding.entry - first }
 }
 
 function findOfRule(view: RunView, rule: PackRule, place: number): readonly Found[] {

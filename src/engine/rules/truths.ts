@@ -1,5 +1,6 @@
 /** What statements of the crew are compared with. */
 import { feedersOf, traitsOf } from '../site/liveningTraits'
+import { thingAt, workedPole } from './predicates/workedPole'
 import { heardWords, permitLimits } from '../site/misheard'
 import type { Entry } from '../timeline/timeline'
 import type { Truth } from './language/kind'
@@ -65,5 +66,6 @@ function asHeard({ before, order }: Entry, said: string): string {
 }
 
 function countEarthed({ before }: Entry): number {
-  return before.scenario.conductors.filter(({ id }) => before.clamps.some(({ on }) => on === id)).length
+  const wires = before.scenario.conductors.map(({ id }) => thingAt(id, workedPole(before)))
+  return wires.filter((id) => before.clamps.some(({ on }) => on === id)).length
 }

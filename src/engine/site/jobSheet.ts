@@ -6,7 +6,7 @@ import type { Soil } from '../physics/soil'
 import type { GroundPoint, PoleStation } from './place'
 import { faultDuties, type FaultDuty } from './faultDuty'
 import { networkSheet, type NetworkSheet } from './networkSheet'
-import type { Pole } from './pole'
+import { hasSteps, type Pole } from './pole'
 import { placeSheet, type PlaceSheet } from './placeSheet'
 import { feetAt } from './stations'
 import type { Conductor, Feeder, LowVoltage, Scenario, ScenarioPerson, SiteHazard, ThingId } from './scenario'
@@ -20,6 +20,7 @@ export interface JobSheet {
   readonly frequency: number
   readonly weather: Scenario['weather']
   readonly soil: Soil
+  /** Step bolts up to 0: it has none. */
   readonly pole: Pick<
     Pole,
     'kind' | 'number' | 'height' | 'armHeight' | 'lvHeight' | 'buttLength' | 'diameter' | 'stepBoltsTo'
@@ -68,7 +69,7 @@ export function jobSheet(scenario: Scenario): JobSheet {
       lvHeight: pole.lvHeight,
       buttLength: pole.buttLength,
       diameter: pole.diameter,
-      stepBoltsTo: pole.stepBoltsTo,
+      stepBoltsTo: hasSteps(pole) ? pole.stepBoltsTo : 0,
       feetAt: { foot: 0, 'below-lv': feetAt(pole, 'below-lv'), 'above-lv': feetAt(pole, 'above-lv') },
     },
     conductors: scenario.conductors.map(({ id, phase, x, height, radius }) => ({ id, phase, x, height, radius })),

@@ -13,11 +13,13 @@ import { toldIn, type Told } from '../../support/rules/told'
 import { aloft } from './cases/aloft'
 import { ground } from './cases/ground'
 import { isolation } from './cases/isolation'
+import { nextPole } from './cases/nextPole'
 import { office } from './cases/office'
+import { rating } from './cases/rating'
 import { response } from './cases/response'
 import { work } from './cases/work'
 
-const cases: RuleCases = { ...office, ...isolation, ...ground, ...aloft, ...work, ...response }
+const cases: RuleCases = { ...office, ...isolation, ...ground, ...aloft, ...work, ...response, ...rating, ...nextPole }
 const pack = shippedPack()
 const words = shippedWords()
 const runs = { clean: recorded('clean'), 'clean-livened': recorded('clean-livened') }
@@ -33,19 +35,19 @@ function play(run: CaseRun): { readonly timeline: Timeline; readonly pack: Pack 
   const of = run.of ?? 'clean'
   const { scenario, orders } = runs[of]
   const edited = run.edit(orders)
-  const isSameSite = run.defects === undefined && run.labels === undefined && run.hung === undefined
+  const isSameSite = run.defects === undefined && run.labels === undefined && run.hung === undefined && !run.place
   const timeline = isSameSite ? again[of]!.run(edited) : replay(changed(scenario, run), edited)
   return { timeline, pack: { ...pack, ...run.pack } }
 }
 
-function changed(scenario: Scenario, { defects = {}, labels = {}, hung = [] }: CaseRun): Scenario {
+function changed(scenario: Scenario, { defects = {}, labels = {}, hung = [], place = (it) => it }: CaseRun): Scenario {
   const items = scenario.items.map((item) => ({
     ...item,
     label: { ...item.label, ...labels[item.id] },
     defects: defects[item.id] === undefined ? item.defects : [...item.defects, defects[item.id]!],
   }))
   const switches = scenario.switches.map((it) => (it.closed ? { ...it, hungBlades: hung } : it))
-  return { ...scenario, items, switches }
+  return place({ ...scenario, items, switches })
 }
 
 const findingsOf = (run: Edit | CaseRun): readonly Finding[] => {

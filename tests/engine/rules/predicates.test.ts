@@ -49,6 +49,15 @@ const withNeutral = (on: string) => (site: Site) => {
   }
 }
 
+/** A tenth of the source impedance, the busbar next to the work, a slow relay. */
+const stiffer = ({ feeders }: Site['scenario']): Site['scenario']['feeders'] =>
+  feeders.map((it) => ({
+    ...it,
+    sourceImpedance: { re: 0.01, im: 0.12 },
+    length: 10,
+    overcurrent: { ...it.overcurrent, multiplier: 1 },
+  }))
+
 const atSwitch = { kind: 'switch', id: 'switch-27' } as const
 
 function entryOf({ run, act }: Moment): Entry | undefined {
@@ -234,6 +243,32 @@ const rows: Readonly<Record<string, Row>> = {
     'source-proved-off',
     at('pw prove D-04 #3', { run: 'livened' }),
     at('pic ask-source-off', { run: 'livened' }),
+  ],
+  'planned-for-fault': [
+    'planned-for-fault',
+    at('pic choose-earths'),
+    at('pic choose-earths', { change: ({ scenario }) => ({ scenario: { ...scenario, feeders: stiffer(scenario) } }) }),
+  ],
+  'lead-for-fault': [
+    'lead-for-fault',
+    at('pw clamp conductor-a'),
+    at('pw clamp conductor-a', { change: withItem('E-07', { label: { area: 4 } }) }),
+  ],
+  'permit-wider': ['permit-wider', at('end', { change: () => ({ marks: { 'permit-wider': 1 } }) }), at('end')],
+  'next-pole-assessed': [
+    'next-pole-assessed',
+    at('end', { change: () => ({ marks: { 'next-pole-assessed': 1 } }) }),
+    at('end'),
+  ],
+  'at-next-pole': [
+    'at-next-pole',
+    at('gw drive-rod', {
+      change: ({ scenario, persons }) => ({
+        scenario: { ...scenario, nextPole: { number: 'P118', along: 60 } },
+        persons: { ...persons, gw: { ...persons['gw']!, place: { kind: 'ground', at: { x: 31, y: 2 } } } },
+      }),
+    }),
+    at('gw drive-rod'),
   ],
   'tested-dead': ['tested-dead', at('pw say-dead conductor-a'), at('pw fit-guard lv-b')],
   'tester-proved': [

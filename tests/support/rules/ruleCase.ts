@@ -1,5 +1,5 @@
 /** One row of the tables of rules: an edit of a recorded run that breaks the rule, and the nearest one that keeps it. */
-import type { Pack } from '../../../src/engine'
+import type { Pack, Scenario } from '../../../src/engine'
 import type { Edit } from './edits'
 
 export interface CaseRun {
@@ -13,6 +13,8 @@ export interface CaseRun {
   /** Blades that hang when the supply switch opens. */
   readonly hung?: readonly ('A' | 'B' | 'C')[]
   readonly pack?: Partial<Pack>
+  /** The place with something else in it. */
+  readonly place?: (scenario: Scenario) => Scenario
 }
 
 export type RuleCases = Readonly<Record<string, { readonly breaks: Edit | CaseRun; readonly near: Edit | CaseRun }>>

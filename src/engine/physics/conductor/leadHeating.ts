@@ -29,6 +29,21 @@ export function adiabaticTime(
   return Number.isFinite(time) ? time : 'never'
 }
 
+/** Cross-section (m²) that `current` (A rms) heats from `initialC` to `limitC` in just `seconds`. */
+export function adiabaticArea(
+  material: ConductorMaterial,
+  current: number,
+  seconds: number,
+  initialC: number,
+  limitC: number,
+): number {
+  invariant(current >= 0 && seconds >= 0, 'a current and a time 0 or more', current, seconds)
+  invariant(limitC > initialC, 'a limit above where it begins', initialC, limitC)
+  const { heatingConstant, zeroResistanceOffset } = thermalConstants[material]
+  const warmth = ln((zeroResistanceOffset + limitC) / (zeroResistanceOffset + initialC))
+  return (current * Math.sqrt(seconds / warmth)) / heatingConstant
+}
+
 /**
  * Temperature (°C) after `seconds` at `current` (A rms), so that intervals can be strung together over all shots of a
  * reclose sequence. It stops at the melting point: there the lead opens.

@@ -3,6 +3,7 @@
  * been done (the middle one first and then outward, or along the row); the way other acts went; or that way turned
  * round. Wires are placed by where they hang across the line, blades by phase.
  */
+import { withoutPole } from '../../site/nextPole'
 import { phases } from '../../site/scenario'
 import type { Entry } from '../../timeline/timeline'
 import type { RuleKind } from '../language/kind'
@@ -85,7 +86,7 @@ function findPassedOver(view: RunView, pass: readonly Placed[]): Entry | undefin
 /** Places of the wires that hang beside these: all conductors, or all low-voltage wires. */
 function rowOf(view: RunView, pass: readonly Placed[]): readonly number[] {
   const { conductors, lv } = view.timeline.scenario
-  const isConductor = conductors.some(({ id }) => id === pass[0]?.entry.order.on)
+  const isConductor = conductors.some(({ id }) => id === wireOf(pass[0]?.entry))
   return (isConductor ? conductors : lv.wires).map(({ x }) => x)
 }
 
@@ -102,12 +103,14 @@ function ownerOf(entry: Entry): string {
   return blade === undefined ? '' : (owner ?? '')
 }
 
+const wireOf = (entry: Entry | undefined): string => withoutPole(entry?.order.on ?? '')
+
 /** Metres across the line; blades count 0, 1, 2. */
 function placeOf(view: RunView, entry: Entry): number | undefined {
-  const { on } = entry.order
+  const on = wireOf(entry)
   const { conductors, lv } = view.timeline.scenario
   const wire = [...conductors, ...lv.wires].find(({ id }) => id === on)
   if (wire !== undefined) return wire.x
-  const blade = phases.findIndex((phase) => on?.endsWith(`/${phase}`) === true)
+  const blade = phases.findIndex((phase) => on.endsWith(`/${phase}`))
   return blade < 0 ? undefined : blade
 }

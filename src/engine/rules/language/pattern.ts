@@ -1,5 +1,6 @@
 /** Which acts of a run a rule speaks of. Every part given must match; a part left out matches anything. */
 import type { Value } from '../../actions/action'
+import { withoutPole } from '../../site/nextPole'
 import type { Entry } from '../../timeline/timeline'
 import { listNames, matchesNames, type Names } from './glob'
 import { findItemOf, findItemType, findRole, membersOf, type RunView } from './runView'
@@ -13,6 +14,7 @@ export type ValueTest =
 
 export interface Pattern {
   readonly do?: Names
+  /** The thing of either pole; `…@next` is that of the next one alone. */
   readonly on?: Names
   /** On a member of this set, whatever the place calls it. */
   readonly onSet?: string
@@ -29,8 +31,9 @@ export const patternParts = ['do', 'on', 'onSet', 'with', 'itemType', 'role', 'w
 export function matches(view: RunView, pattern: Pattern, entry: Entry): boolean {
   const { order } = entry
   if (pattern.do !== undefined && !matchesNames(pattern.do, order.do)) return false
-  if (pattern.on !== undefined && !matchesNames(pattern.on, order.on)) return false
-  if (pattern.onSet !== undefined && !membersOf(view, pattern.onSet).has(order.on ?? '')) return false
+  const thing = order.on === undefined ? undefined : withoutPole(order.on)
+  if (pattern.on !== undefined && !matchesNames(pattern.on, order.on) && !matchesNames(pattern.on, thing)) return false
+  if (pattern.onSet !== undefined && !membersOf(view, pattern.onSet).has(thing ?? '')) return false
   if (pattern.with !== undefined && !matchesNames(pattern.with, order.with)) return false
   if (pattern.who !== undefined && !matchesNames(pattern.who, order.who)) return false
   if (pattern.role !== undefined && !matchesNames(pattern.role, findRole(view, order.who))) return false

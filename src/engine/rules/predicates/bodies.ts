@@ -2,9 +2,11 @@
 import type { Contact } from '../../site/contact'
 import { clampsOn, groundPointOf, isAloft, requireItem, requirePerson } from '../../site/questions'
 import type { Site } from '../../site/site'
+import { isOnNextPole, poleFoot } from '../../site/nextPole'
 import { distance } from '../../site/place'
 import { matches } from '../language/pattern'
 import type { Scope, SitePredicate } from '../language/predicate'
+import { poleOf, thingAt, workedPole } from './workedPole'
 
 /** What this person touches now, what is reached only by an insulating stick left out. */
 function touched(scope: Scope): readonly Contact[] {
@@ -36,7 +38,7 @@ const offBarePole: SitePredicate = {
     const { site } = scope
     const contacts = touched(scope)
     const bare = contacts.find((contact) => contact.on.kind === 'pole' && !isCovered(site, contact))
-    if (bare === undefined || site.clamps.some(({ end }) => end === 'metal' && isBondWhole(site))) return undefined
+    if (bare === undefined || isBondWhole(site, poleOf(site, scope.person) === 'next')) return undefined
     const earthed = contacts.find((contact) => isOnEarths(site, contact))
     return earthed === undefined
       ? undefined
@@ -48,10 +50,13 @@ function isCovered(site: Site, contact: Contact): boolean {
   return contact.through.some((id) => ['blanket', 'pole-cover'].includes(requireItem(site, id).type))
 }
 
-/** Both ends of some bond are on. */
-function isBondWhole(site: Site): boolean {
+/** Both ends of some bond are on at that pole. */
+function isBondWhole(site: Site, isNext: boolean): boolean {
   return site.clamps.some(
-    ({ end, lead }) => end === 'metal' && site.clamps.some((other) => other.lead === lead && other.end === 'line'),
+    ({ end, lead, on }) =>
+      end === 'metal' &&
+      isOnNextPole(on) === isNext &&
+      site.clamps.some((other) => other.lead === lead && other.end === 'line'),
   )
 }
 
@@ -59,7 +64,8 @@ function isOnEarths(site: Site, { on }: Contact): boolean {
   // A low-voltage bond is on nothing but wires of the low voltage.
   if (on.kind === 'lead') return requireItem(site, on.item).type !== 'lv-bond-set'
   if (on.kind === 'rod') return true
-  return (on.kind === 'conductor' || on.kind === 'metalwork') && clampsOn(site, on.id).length > 0
+  if (on.kind === 'metalwork') return clampsOn(site, on.id).length > 0
+  return on.kind === 'conductor' && clampsOn(site, thingAt(on.id, on.at)).length > 0
 }
 
 const dropZoneEmpty: SitePredicate = {
@@ -71,7 +77,8 @@ const dropZoneEmpty: SitePredicate = {
     const person = scope.person ?? ''
     const who = requirePerson(scope.site, person)
     if (isAloft(who) || who.place.kind === 'switch') return undefined
-    const away = distance(groundPointOf(scope.site, person), { x: 0, y: 0 })
+    const foot = poleFoot(scope.site.scenario, workedPole(scope.site))
+    const away = distance(groundPointOf(scope.site, person), foot)
     return away >= Number(given['clear']) ? undefined : { why: 'under-load', person, distance: away }
   },
 }

@@ -1,4 +1,5 @@
 /** Questions about the register, what is still up there or in the ground, and where the crew is. */
+import { onNextPole } from '../../site/nextPole'
 import { groundPointOf, isAloft, isOverdue, requireItem } from '../../site/questions'
 import type { ItemId } from '../../site/scenario'
 import type { Site } from '../../site/site'
@@ -6,6 +7,7 @@ import { matchesNames } from '../language/glob'
 import type { SitePredicate } from '../language/predicate'
 import { findItemOf } from '../language/runView'
 import { isInside } from '../../site/place'
+import { workedPole } from './workedPole'
 
 const registerBalanced: SitePredicate = {
   id: 'register-balanced',
@@ -152,10 +154,15 @@ function isSeenSince(site: Site, name: string, at: number): boolean {
 
 const insulatorReplaced: SitePredicate = {
   id: 'insulator-replaced',
-  says: 'the cracked insulator has been changed',
+  says: 'the cracked insulator of the pole of the work has been changed',
   about: 'site',
   takes: {},
-  fails: ({ site }) => (site.insulator === 'replaced' ? undefined : { why: 'still-cracked' }),
+  fails({ site }) {
+    const next = workedPole(site) === 'next' ? site.scenario.nextPole?.work : undefined
+    const isChanged =
+      next === undefined ? site.insulator === 'replaced' : `swapped:${onNextPole(next.conductor)}` in site.marks
+    return isChanged ? undefined : { why: 'still-cracked' }
+  },
 }
 
 const oldInsulatorDown: SitePredicate = {
@@ -164,7 +171,8 @@ const oldInsulatorDown: SitePredicate = {
   about: 'site',
   takes: {},
   fails({ site }) {
-    const { old } = site.scenario.work
+    const next = workedPole(site) === 'next' ? site.scenario.nextPole?.work : undefined
+    const { old } = next ?? site.scenario.work
     return requireItem(site, old).where.kind === 'aloft' ? { why: 'left-up', item: old } : undefined
   },
 }

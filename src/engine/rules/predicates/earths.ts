@@ -1,10 +1,12 @@
 /** Questions about what is fitted at the pole top: earths, bonds, cover, guards. */
 import { isEarthLead } from '../../gear/earthLeads'
 import { clampsOf, clampsOn, effectiveParameters, numberOf, requireItem } from '../../site/questions'
+import { isOnNextPole, withoutPole } from '../../site/nextPole'
 import { findSectionNeutral } from '../../site/findSectionNeutral'
 import type { ThingId } from '../../site/scenario'
 import type { Clamp, Site } from '../../site/site'
 import type { SitePredicate } from '../language/predicate'
+import { poleOf, thingAt, workedPole } from './workedPole'
 
 const isLead = (site: Site, clamp: Clamp): boolean => isEarthLead(requireItem(site, clamp.lead).type)
 
@@ -28,14 +30,17 @@ function seatTurns(site: Site, clamp: Clamp): number {
 
 const conductorsEarthed: SitePredicate = {
   id: 'conductors-earthed',
-  says: 'every conductor of the section has an earth clamp of a lead that is on a rod',
+  says: 'every conductor of the section has, at the pole of the work, an earth clamp of a lead that is on a rod',
   about: 'site',
   takes: { neutral: { kind: 'flag', optional: true, says: 'a lead on the neutral wire of the line does as well' } },
-  fails({ site }, { neutral }) {
+  fails({ site, person }, { neutral }) {
+    const pole = poleOf(site, person)
     const isEnough = (clamp: Clamp): boolean =>
       isEarthing(site, clamp) || (neutral === true && isOnNeutral(site, clamp))
-    const bare = site.scenario.conductors.find(({ id }) => !clampsOn(site, id).some(isEnough))
-    return bare === undefined ? undefined : { why: 'not-earthed', conductor: bare.id }
+    const bare = site.scenario.conductors
+      .map(({ id }) => thingAt(id, pole))
+      .find((id) => !clampsOn(site, id).some(isEnough))
+    return bare === undefined ? undefined : { why: 'not-earthed', conductor: bare }
   },
 }
 
@@ -90,7 +95,7 @@ const seatBrushed: SitePredicate = {
   takes: {},
   fails({ site, entry }) {
     const on = entry?.order.on ?? ''
-    const isConductor = site.scenario.conductors.some(({ id }) => id === on)
+    const isConductor = site.scenario.conductors.some(({ id }) => id === withoutPole(on))
     return !isConductor || site.brushed.includes(on) ? undefined : { why: 'not-brushed', on }
   },
 }
@@ -100,7 +105,8 @@ const lvGuarded: SitePredicate = {
   says: 'the low-voltage wires that the pack names carry guards: the two beside the pole, or all in reach',
   about: 'site',
   takes: {},
-  fails({ site, view }) {
+  fails({ site, view, person }) {
+    if (poleOf(site, person) === 'next') return undefined
     const wires = [...site.scenario.lv.wires].sort((a, b) => Math.abs(a.x) - Math.abs(b.x) || (a.id < b.id ? -1 : 1))
     const wanted = view.pack.lvGuard === 'twoCentral' ? wires.slice(0, 2) : wires
     const bare = wanted.find(({ id }) => !site.guards.some((guard) => guard.on === id))
@@ -127,10 +133,10 @@ const covered: SitePredicate = {
 
 const anyCover: SitePredicate = {
   id: 'any-cover',
-  says: 'a cover is on the pole',
+  says: 'a cover is on the pole of the work',
   about: 'site',
   takes: {},
-  fails: ({ site }) => (site.cover === null ? { why: 'no-cover' } : undefined),
+  fails: ({ site }) => (site.cover?.pole === workedPole(site) && site.cover ? undefined : { why: 'no-cover' }),
 }
 
 const coverChecked: SitePredicate = {
@@ -143,11 +149,13 @@ const coverChecked: SitePredicate = {
 
 const metalBonded: SitePredicate = {
   id: 'metal-bonded',
-  says: 'the metalwork is bonded to an earthed conductor',
+  says: 'the metalwork at the pole of the work is bonded to an earthed conductor',
   about: 'site',
   takes: { neutral: { kind: 'flag', optional: true, says: 'a lead on the neutral wire of the line does as well' } },
   fails({ site }, { neutral }) {
-    const bonded = site.clamps.some((clamp) => clamp.end === 'metal' && isJoined(site, clamp, neutral === true))
+    const isHere = ({ on }: Clamp): boolean => isOnNextPole(on) === (workedPole(site) === 'next')
+    const metal = site.clamps.filter((clamp) => clamp.end === 'metal' && isHere(clamp))
+    const bonded = metal.some((clamp) => isJoined(site, clamp, neutral === true))
     return bonded ? undefined : { why: 'not-bonded' }
   },
 }
@@ -198,8 +206,9 @@ const nothingUntied: SitePredicate = {
   about: 'site',
   takes: {},
   fails({ site }) {
-    const loose = site.scenario.conductors.find(({ id }) => site.marks[`untied:${id}`] !== undefined)
-    return loose === undefined ? undefined : { why: 'untied', conductor: loose.id }
+    const wires = site.scenario.conductors.flatMap(({ id }) => [id, thingAt(id, 'next')])
+    const loose = wires.find((id) => site.marks[`untied:${id}`] !== undefined)
+    return loose === undefined ? undefined : { why: 'untied', conductor: loose }
   },
 }
 

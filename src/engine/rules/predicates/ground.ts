@@ -1,10 +1,11 @@
 /** Plane geometry of the site: the barrier's outline, and what lets current into the ground. */
 import { distance, isInside, type GroundPoint } from '../../site/place'
 import type { Site } from '../../site/site'
+import { polesInUse } from './workedPole'
 
-/** Rods in the ground and the pole; the stay anchor only where its insulator is missing is for the hazard engine to say. */
+/** Rods in the ground and the poles in use; the stay anchor only where its insulator is missing is for the hazard engine to say. */
 export function electrodePoints(site: Site): readonly GroundPoint[] {
-  return [{ x: 0, y: 0 }, ...site.rods.map((rod) => rod.at)]
+  return [...polesInUse(site), ...site.rods.map((rod) => rod.at)]
 }
 
 /** Where buried services were looked for. */

@@ -5,6 +5,7 @@ import { custodyPredicates } from './custody'
 import { earthsPredicates } from './earths'
 import { isolationPredicates } from './isolation'
 import { peoplePredicates } from './people'
+import { ratingPredicates } from './rating'
 import { scenarioPredicates } from './scenario'
 import { testsPredicates } from './tests'
 
@@ -14,6 +15,7 @@ const all: readonly SitePredicate[] = [
   ...earthsPredicates,
   ...isolationPredicates,
   ...peoplePredicates,
+  ...ratingPredicates,
   ...scenarioPredicates,
   ...testsPredicates,
 ]

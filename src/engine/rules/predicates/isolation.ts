@@ -119,6 +119,22 @@ const permitAfterEarths: SitePredicate = {
     view.pack.permitAfter === 'earthsAtIsolationPoints' ? undefined : { why: 'permit-after-isolation' },
 }
 
+const permitWider: SitePredicate = {
+  id: 'permit-wider',
+  says: 'the control room has widened the permit to the next pole',
+  about: 'site',
+  takes: {},
+  fails: ({ site }) => (site.marks['permit-wider'] === undefined ? { why: 'permit-not-wider' } : undefined),
+}
+
+const nextPoleAssessed: SitePredicate = {
+  id: 'next-pole-assessed',
+  says: 'the next pole has been looked over',
+  about: 'site',
+  takes: {},
+  fails: ({ site }) => (site.marks['next-pole-assessed'] === undefined ? { why: 'not-assessed' } : undefined),
+}
+
 const stepInHand: SitePredicate = {
   id: 'step-in-hand',
   says: 'the step in hand is for the switch of the act and for the way in which the act worked it',
@@ -148,4 +164,6 @@ export const isolationPredicates = [
   paperIs('job-stopped', 'stopped', 'the job was stopped'),
   paperIs('job-closed', 'closed', 'the job has been closed'),
   permitAfterEarths,
+  permitWider,
+  nextPoleAssessed,
 ]

@@ -1,5 +1,6 @@
 /** Questions about one person: what they wear, where they are, what they were told. */
 import { gearOf, groundPointOf, isAloft, isOverdue, requireItem, requirePerson } from '../../site/questions'
+import { nearestPole, poleFoot } from '../../site/nextPole'
 import type { ItemId, PersonId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import { distance, isInside } from '../../site/place'
@@ -7,6 +8,7 @@ import { invariant } from '../../units/invariant'
 import type { Scope, SitePredicate } from '../language/predicate'
 import { findRole } from '../language/runView'
 import { clearanceOfPoint, electrodePoints } from './ground'
+import { poleOf } from './workedPole'
 
 const whom = (scope: Scope): PersonId => {
   invariant(scope.person !== undefined, 'a person to ask about')
@@ -149,6 +151,20 @@ const namesOther: SitePredicate = {
   },
 }
 
+const atNextPole: SitePredicate = {
+  id: 'at-next-pole',
+  says: 'is up the next pole, or on the ground nearer to it than to the first',
+  about: 'person',
+  takes: {},
+  fails({ site, person = '' }) {
+    const { place } = requirePerson(site, person)
+    if (place.kind === 'switch') return { why: 'away', person }
+    return nearestPole(site.scenario, groundPointOf(site, person)) === 'next'
+      ? undefined
+      : { why: 'first-pole', person }
+  },
+}
+
 const insideBarrier: SitePredicate = {
   id: 'inside-barrier',
   says: 'stands inside the barrier; up the pole counts as inside',
@@ -196,10 +212,11 @@ const notLeftAlone: SitePredicate = {
     const { site } = scope
     const person = whom(scope)
     if (!isAloft(requirePerson(site, person))) return undefined
+    const foot = poleFoot(site.scenario, poleOf(site, person))
     const gone = lookersOf(scope).find((id) => {
       const looker = requirePerson(site, id)
       if (looker.place.kind === 'switch' || isAloft(looker)) return true
-      return distance(groundPointOf(site, id), { x: 0, y: 0 }) > Number(given['within'])
+      return distance(groundPointOf(site, id), foot) > Number(given['within'])
     })
     return gone === undefined ? undefined : { why: 'left-alone', person, gone }
   },
@@ -218,6 +235,7 @@ export const peoplePredicates = [
   aloft,
   onMat,
   briefed,
+  atNextPole,
   insideBarrier,
   clearOfElectrodes,
 ]

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import {
+  adiabaticArea,
   adiabaticTime,
   contactBurnTime,
   contactHeat,
@@ -146,5 +147,26 @@ describe('contact', () => {
     expect(contactBurnTime(0.01, 100, contactHeatLimit)).toBe(0)
     expect(contactBurnTime(0.01, 0, contactHeatLimit)).toBe(0)
     expect(contactBurnTime(0.01, 100, 2 * contactHeatLimit)).toBe(0)
+  })
+})
+
+describe('adiabatic area', () => {
+  // IEC 61230/61138, copper cable, kA for 1 s (from memory, middling confidence, to two or three figures).
+  it.each([
+    [16, 3.2],
+    [25, 4.95],
+    [35, 7.0],
+    [50, 10],
+    [70, 13.8],
+    [95, 18.7],
+    [120, 23.7],
+  ])('%s mm² stands %s kA for 1 s with 300 K of rise', (area, kiloampere) => {
+    const share = adiabaticArea('copper', kiloampere * 1000, 1, 20, 320) / (area * squareMillimetre)
+    expect(Math.abs(share - 1)).toBeLessThan(0.02)
+  })
+
+  it('is the time turned round', () => {
+    const time = Number(adiabaticTime('copper', 25 * squareMillimetre, 4900, 20, 320))
+    expect(adiabaticArea('copper', 4900, time, 20, 320)).toBeCloseTo(25 * squareMillimetre, 12)
   })
 })

@@ -12,13 +12,8 @@ import { replay, replayer, type Replayer } from '../../../support/rules/replay'
 import type { CaseRun, RuleCases } from '../../../support/rules/ruleCase'
 import { toldIn, type Told } from '../../../support/rules/told'
 
-export interface PackCase extends CaseRun {
-  /** The place with something else in it. */
-  readonly place?: (scenario: Scenario) => Scenario
-}
-
 export type PackCases = Readonly<
-  Record<string, { readonly breaks: Edit | PackCase; readonly near: Edit | PackCase } | undefined>
+  Record<string, { readonly breaks: Edit | CaseRun; readonly near: Edit | CaseRun } | undefined>
 >
 
 /** The barrier so many metres from pole and rod, and well round the stay anchor. */
@@ -51,7 +46,7 @@ export function describePack(id: string, cleanRun: string, cases: PackCases, unt
     for (const [name, { scenario, orders }] of Object.entries(runs)) again[name] = replayer(scenario, orders)
   })
 
-  function play(run: PackCase): { readonly timeline: Timeline; readonly pack: Pack } {
+  function play(run: CaseRun): { readonly timeline: Timeline; readonly pack: Pack } {
     const of = run.of ?? 'clean'
     const { scenario, orders } = runs[of]
     const edited: readonly Order[] = run.edit(orders)
@@ -93,9 +88,9 @@ export function describePack(id: string, cleanRun: string, cases: PackCases, unt
   )
 }
 
-const asCase = (it: Edit | PackCase): PackCase => (typeof it === 'function' ? { edit: it } : it)
+const asCase = (it: Edit | CaseRun): CaseRun => (typeof it === 'function' ? { edit: it } : it)
 
-function changed(scenario: Scenario, { defects = {}, labels = {}, hung = [], place = (it) => it }: PackCase): Scenario {
+function changed(scenario: Scenario, { defects = {}, labels = {}, hung = [], place = (it) => it }: CaseRun): Scenario {
   const items = scenario.items.map((item) => ({
     ...item,
     label: { ...item.label, ...labels[item.id] },

@@ -4,7 +4,9 @@ import { add, after, all, before, by, change, drop, none, swapped } from '../../
 import { aloft } from '../cases/aloft'
 import { ground } from '../cases/ground'
 import { isolation } from '../cases/isolation'
+import { nextPole } from '../cases/nextPole'
 import { office } from '../cases/office'
+import { rating } from '../cases/rating'
 import { response } from '../cases/response'
 import { work } from '../cases/work'
 import { barrierAt, describePack, type PackCases, sharedRows } from './describePack'
@@ -80,6 +82,6 @@ const own: PackCases = {
 }
 
 describePack('multi-ground', 'clean-multi-ground', {
-  ...sharedRows('multi-ground', office, isolation, ground, aloft, work, response),
+  ...sharedRows('multi-ground', office, isolation, ground, aloft, work, response, rating, nextPole),
   ...own,
 })

@@ -3,7 +3,9 @@ import { add, all, before, by, change, drop, wait } from '../../../support/rules
 import { aloft } from '../cases/aloft'
 import { ground } from '../cases/ground'
 import { isolation } from '../cases/isolation'
+import { nextPole } from '../cases/nextPole'
 import { office } from '../cases/office'
+import { rating } from '../cases/rating'
 import { response } from '../cases/response'
 import { work } from '../cases/work'
 import { barrierAt, describePack, type PackCases, sharedRows } from './describePack'
@@ -49,6 +51,6 @@ const own: PackCases = {
 }
 
 describePack('two-earths', 'clean-two-earths', {
-  ...sharedRows('two-earths', office, isolation, ground, aloft, work, response),
+  ...sharedRows('two-earths', office, isolation, ground, aloft, work, response, rating, nextPole),
   ...own,
 })
