@@ -140,7 +140,7 @@ const done = {
   'did.clamp-by-hand': 'Earth lead {lead:item}, end {end}, on {of:thing} by hand; {turns:turns}',
   'did.clamp-earth-end': 'Earth end of {lead:item} on {of:thing}; {turns:turns}',
   'did.clear-isolation-earth': 'Earths cleared at {of:thing}',
-  'did.climb': 'At {station:choice}',
+  'did.climb': 'Now at: {station:choice}',
   'did.close-job': 'Job closed and signed off',
   'did.close-jumper': 'Jumper of {of:thing} closed',
   'did.close-main': '{of:thing}: main switch closed',
@@ -312,9 +312,9 @@ const perceived = {
 
 /** Words of choices that name no person and no thing. */
 const choices = {
-  'choice.above-lv': 'Above the low voltage',
+  'choice.above-lv': 'Pole top',
   'choice.all-well': 'All well',
-  'choice.below-lv': 'Below the low voltage',
+  'choice.below-lv': 'On the pole, below the wires',
   'choice.block-reclose': 'Block reclosing',
   'choice.bagged': 'taken away and bagged',
   'choice.guard': 'A guard at the crossing',
@@ -327,7 +327,7 @@ const choices = {
   'choice.out': 'taken away and bagged',
   'choice.by-hand': 'By hand',
   'choice.chain': 'One earth lead from phase to phase',
-  'choice.clear-of-lv': 'Clear of the low voltage',
+  'choice.clear-of-lv': 'In one open run, clear of wires',
   'choice.closed': 'Closed',
   'choice.coiled': 'In a coil',
   'choice.cracked': 'cracked',
@@ -353,7 +353,7 @@ const choices = {
   'choice.nothing': 'Nothing',
   'choice.nowhere': 'Nowhere',
   'choice.open': 'Open',
-  'choice.over-lv': 'Over the low voltage',
+  'choice.over-lv': 'Over the wires below',
   'choice.pass': 'Pass',
   'choice.quarantine': 'Quarantine',
   'choice.rain': 'rain',

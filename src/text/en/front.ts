@@ -92,7 +92,7 @@ export const front = {
   'part.beginning': 'the beginning',
   'part.gear': 'the gear on the truck',
   'part.isolated': 'isolated, permit held',
-  'part.below-lv': 'on the pole below the low voltage',
+  'part.below-lv': 'on the pole, below the wires',
   'part.earths-on': 'earths on',
   'part.work-done': 'work done, everything still on',
   'part.east': 'East of the pole',
