@@ -27,6 +27,7 @@ function getReady(job: Job): void {
   const { pw } = job.crew
   const wires = lowVoltageOf(job)
   wear(job, pw, kit(job, 'rubber-gloves'))
+  if (job.kit.has('irons')) wear(job, pw, kit(job, 'irons'))
   if (wires.length > 0) for (const need of ['lv-tester', 'lv-proving-unit']) take(job, pw, kit(job, need))
   guardedWires(job).forEach((_, i) => take(job, pw, kit(job, `guard-${i}`)))
   take(job, pw, kit(job, 'handline'))

@@ -1,17 +1,18 @@
 /** Job sheet, plan and the talk before the work. */
 import { distance } from '../site/place'
 import { groundPointOf } from '../site/questions'
+import { leadArea } from './copper'
 import type { Job } from './job'
 import { needsOf } from './needs'
 import { intended } from './rack'
 import { conductorsOf, isCovering, isEarthedByNeutral, switchesOf } from './things'
 
 export function brief(job: Job): void {
-  const { crew, scenario, practice, layout } = job
+  const { crew, scenario, layout } = job
   const { pic, gw } = crew
   job.order(pic, 'read-order', { values: { sources: sourcesOf(job) } })
   job.order(pic, 'choose-earths', {
-    values: { place: 'work-position', arrangement: 'chain', area: practice.leadArea },
+    values: { place: 'work-position', arrangement: 'chain', area: leadArea(job) },
   })
   job.order(gw, 'park-truck', { values: { at: layout.truck } })
   job.order(pic, 'check-crew')

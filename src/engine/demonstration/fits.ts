@@ -3,6 +3,7 @@ import { findPointOf, separation, shoulderAboveFeet } from '../actions/reach'
 import { feetAt } from '../site/stations'
 import type { GroundPoint } from '../site/place'
 import type { ThingId } from '../site/scenario'
+import { bondArea, leadArea } from './copper'
 import type { Job } from './job'
 import type { Printed } from './need'
 import { conductorsOf } from './things'
@@ -25,7 +26,7 @@ export function isLeadFit(job: Job, printed: Printed): boolean {
   const down = separation(onGround(job.layout.rod), seats[0]!)
   const hops = seats.slice(1).map((seat, i) => separation(seats[i]!, seat))
   return (
-    printedNumber(printed, 'area') >= job.practice.leadArea &&
+    printedNumber(printed, 'area') >= leadArea(job) &&
     printedNumber(printed, 'length') >= down &&
     hops.every((hop) => printedNumber(printed, 'hop') >= hop)
   )
@@ -35,7 +36,7 @@ const onGround = ({ x, y }: GroundPoint): Point => ({ x, y, z: 0 })
 
 export function isBondFit(job: Job, printed: Printed): boolean {
   const reach = separation(pointOf(job, 'arm'), pointOf(job, job.scenario.work.conductor))
-  return printedNumber(printed, 'area') >= job.practice.bondArea && printedNumber(printed, 'length') >= reach
+  return printedNumber(printed, 'area') >= bondArea(job) && printedNumber(printed, 'length') >= reach
 }
 
 /** From below the low voltage to the farthest conductor. */

@@ -4,6 +4,7 @@
  */
 import { isEarthLead } from '../gear/earthLeads'
 import type { ItemId, PersonId } from '../site/scenario'
+import { leadArea } from './copper'
 import { isBondFit, isCoverFit, isDetectorFit, isLeadFit, isStickFit, printedNumber } from './fits'
 import type { Job } from './job'
 import { baggedBelow, belowOf, keysOf } from './lowVoltage'
@@ -28,6 +29,8 @@ export function requireNeed(job: Job, name: string): Need {
   return found
 }
 
+const isWithoutBolts = (job: Job): boolean => job.belief().sheet.pole.stepBoltsTo === 0
+
 function poleWorkersNeeds(job: Job): readonly Need[] {
   const { crew, practice, scenario } = job
   const any = (name: string, type = name): Need => need(crew.pw, name, type)
@@ -49,6 +52,7 @@ function poleWorkersNeeds(job: Job): readonly Need[] {
     ...(isCovering(job) ? [{ ...any('cover', 'pole-cover'), suits: (it: Printed) => isCoverFit(job, it) }] : []),
     ...guardedWires(job).map((_, i) => ({ ...any(`guard-${i}`, 'lv-guard'), suits: isGuardFit })),
     any('harness'),
+    ...(isWithoutBolts(job) ? [any('irons', 'climbing-irons')] : []),
     any('handline'),
     { ...any('part', part), suits: (_, id) => id === scenario.work.item },
     ...(next ? [{ ...any('next-part', part), suits: (_: Printed, id: ItemId) => id === next.item }] : []),
@@ -92,7 +96,10 @@ function operatorsNeeds(job: Job): readonly Need[] {
     need(crew.so, 'operator-mat'),
     need(crew.so, 'switching-gloves'),
     ...(scenario.dark ? [need(crew.so, 'lamp')] : []),
-    ...earthed.map((_, i) => need(crew.so, `isolation-earth-${i}`, 'isolation-earth')),
+    ...earthed.map((_, i) => ({
+      ...need(crew.so, `isolation-earth-${i}`, 'isolation-earth'),
+      suits: (it: Printed) => printedNumber(it, 'area') >= leadArea(job),
+    })),
     ...lowVoltageNeeds(job),
   ]
 }

@@ -96,7 +96,7 @@ function leavePole(job: Job): void {
   const { strapped, place } = job.belief().persons.find((it) => it.id === pw)!
   if (strapped) job.order(pw, 'unstrap')
   if (place.kind === 'pole' || job.layout.isBoomNear) walkOut(job, pw)
-  for (const need of ['rubber-gloves', 'harness']) {
+  for (const need of ['irons', 'rubber-gloves', 'harness']) {
     const id = job.kit.get(need)
     if (id !== undefined) takeOff(job, pw, id)
   }
