@@ -15,6 +15,8 @@ interface PoleShape {
   /** A step bolt, or the iron of a climber, to the same, ohm. */
   readonly stepBoltFixing: number
   readonly stepBoltsTo: number
+  /** `none`: a wooden one is climbed on irons, any other not at all; bolts when not said. */
+  readonly steps?: 'bolts' | 'none'
   /** The other leg of a double pole: made like the first, tied to it by the arm. */
   readonly secondLeg?: SecondLeg
 }
@@ -53,6 +55,8 @@ export interface WoodPole extends PoleShape {
 export interface SteelPole extends PoleShape {
   readonly kind: 'steel'
 }
+
+export const hasSteps = ({ steps }: Pick<Pole, 'steps'>): boolean => steps !== 'none'
 
 /** Only oiled wood that is dry through and outside holds off what a body can stand between it and an earthed wire. */
 export function mayConduct(pole: Pole): boolean {

@@ -1,9 +1,9 @@
 /**
  * Heights of the stations up a pole, metres, from where its wires hang: below the low voltage with the shoulders 0.4 m under
- * its wires, at the top with the shoulders 0.1 m under the arm, never above the last step bolt (common practice, no source).
+ * its wires, at the top with the shoulders 0.1 m under the arm, never above the last step bolt where it has them (common practice, no source).
  */
 import type { PoleStation } from './place'
-import type { Pole } from './pole'
+import { hasSteps, type Pole } from './pole'
 
 export type StationAloft = Exclude<PoleStation, 'foot'>
 
@@ -11,11 +11,12 @@ export type StationAloft = Exclude<PoleStation, 'foot'>
 const body = { underLv: 1.8, underArm: 1.5, thigh: 0.9 } as const
 
 /** What of a pole the stations hang on. */
-export type Climbable = Pick<Pole, 'armHeight' | 'lvHeight' | 'stepBoltsTo'>
+export type Climbable = Pick<Pole, 'armHeight' | 'lvHeight' | 'stepBoltsTo' | 'steps'>
 
 export function feetAt(pole: Climbable, station: PoleStation): number {
   if (station === 'foot') return 0
-  const top = Math.min(pole.armHeight - body.underArm, pole.stepBoltsTo)
+  const under = pole.armHeight - body.underArm
+  const top = hasSteps(pole) ? Math.min(under, pole.stepBoltsTo) : under
   return centimetre(station === 'above-lv' ? top : Math.min(pole.lvHeight - body.underLv, top))
 }
 

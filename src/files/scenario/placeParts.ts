@@ -28,6 +28,7 @@ const poleShape = {
   armFixing: ohms(0.001, 1e9),
   stepBoltFixing: ohms(0.001, 1e9),
   stepBoltsTo: metres(1, 30),
+  steps: optional(choice('bolts', 'none')),
   secondLeg: optional(shape({ at: point(), armFixing: ohms(0.001, 1e9) })),
 }
 

@@ -33,7 +33,27 @@ const blade = { on: 'switch-27/B' }
 const last = (site: Site): string => site.evidence.at(-1)?.says ?? ''
 const seen = (site: Site): unknown => [last(site), site.evidence.at(-1)?.values['metres']]
 
+/** At the foot of a pole without step bolts; on wood with irons on, or without. */
+const stepless = (kind: 'wood' | 'steel', isOnIrons = false): Site => {
+  const bare = changed(
+    before('climb'),
+    inScenario(({ pole }) => ({
+      pole: {
+        ...pole,
+        ...(kind === 'wood' ? { kind, moisture: 'dry', treatment: 'oil', surface: 'dry', arm: 'wood' } : { kind }),
+        steps: 'none',
+      } as Scenario['pole'],
+    })),
+  )
+  const { wears } = bare.persons['pw']!
+  const site = withItem(bare, 'CI-1', 'climbing-irons', { kind: 'tarp' })
+  return isOnIrons ? changed(site, person('pw', { wears: [...wears, 'CI-1'] })) : site
+}
+const up = { values: { to: 'below-lv' } }
+
 export const fieldRefusals: readonly Refused[] = [
+  ['climb', 'irons-missing', () => stepless('wood'), 'pw', up],
+  ['climb', 'no-way-up', () => stepless('steel', true), 'pw', up],
   ['measure-earth', 'unknown-item', () => changed(before('drive-rod'), castIn(1)), 'gw', far],
   [
     'measure-earth',
@@ -48,6 +68,22 @@ export const fieldRefusals: readonly Refused[] = [
 ]
 
 export const fieldCases: readonly Applied[] = [
+  [
+    'climb',
+    () => stepless('wood', true),
+    'pw',
+    up,
+    (s) => s.persons['pw']?.place,
+    { kind: 'pole', station: 'below-lv' },
+  ],
+  [
+    'inspect-pole',
+    () => stepless('wood'),
+    'pw',
+    { on: 'pole' },
+    (s) => [last(s), s.evidence.at(-1)?.values['steps']],
+    ['pole.inspected-wood', 'no-step-bolts'],
+  ],
   ['measure-earth', () => withTester(1), 'gw', far, last, 'test.reads-ohm'],
   ['measure-to-earths', () => before('untie'), 'pic', { on: 'pole' }, seen, ['see.earths-away', 0]],
   ['measure-to-earths', () => before('drive-rod'), 'pic', { on: 'pole' }, seen, ['see.no-earths', undefined]],

@@ -13,6 +13,8 @@ const rows = [
   [{ armHeight: 11.5, lvHeight: 9.1, stepBoltsTo: 9.4 }, 7.3, 9.4],
   // No low voltage near the bolts' end: nobody stands higher below it than above it.
   [{ armHeight: 9, lvHeight: 8.9, stepBoltsTo: 6.5 }, 6.5, 6.5],
+  // No bolts at all: irons hold anywhere in the wood.
+  [{ armHeight: 11.5, lvHeight: 9.1, stepBoltsTo: 9.4, steps: 'none' }, 7.3, 10],
 ] as const
 
 test.each(rows)('%o: feet at %d and %d', (pole, below, above) => {

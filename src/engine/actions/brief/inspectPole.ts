@@ -1,4 +1,5 @@
-/** Looks over pole, arm, stay and ground line, sounds and prods. */
+/** Looks over pole, arm, stay and ground line, sounds and prods; sees what there is to climb by. */
+import { hasSteps } from '../../site/pole'
 import type { Action } from '../action'
 import { mark, perceive } from '../changes'
 import { nearPole, onGround } from '../conditions'
@@ -10,11 +11,14 @@ export const inspectPole: Action = {
   things: () => ['pole'],
   check: all(onGround, nearPole(2)),
   takes: () => 120,
-  apply: (site, order) =>
-    perceive(mark(site, 'pole-inspected'), order.who, {
-      of: 'pole',
-      by: 'look',
-      says: 'pole.inspected',
-      values: { insulator: site.insulator },
-    }),
+  apply: (site, order) => {
+    const { pole, stay } = site.scenario
+    const values = {
+      insulator: site.insulator,
+      stay: stay ? 'stay-tight' : 'no-stay',
+      steps: hasSteps(pole) ? 'step-bolts' : 'no-step-bolts',
+    }
+    const seen = { of: 'pole', by: 'look', says: `pole.inspected-${pole.kind}`, values } as const
+    return perceive(mark(site, 'pole-inspected'), order.who, seen)
+  },
 }

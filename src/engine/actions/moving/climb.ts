@@ -1,6 +1,10 @@
-/** Climbs up or down the step bolts to a station; the strap, if it is on, is moved along. */
+/**
+ * Climbs up or down to a station, by step bolts or, where a wooden pole has none, on irons; the strap, if it is on, is moved
+ * along.
+ */
 import type { Place, PoleStation } from '../../site/place'
-import { isAloft, requirePerson } from '../../site/questions'
+import { hasSteps } from '../../site/pole'
+import { gearOf, isAloft, requirePerson } from '../../site/questions'
 import type { PersonId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import { feetAt } from '../../site/stations'
@@ -19,12 +23,21 @@ const stations: readonly PoleStation[] = ['foot', 'below-lv', 'above-lv']
 const onFootOrPole: Condition = (site, order) =>
   requirePerson(site, order.who).place.kind === 'bucket' ? refuse(order, 'in-bucket') : undefined
 
+/** Bolts, or wood and irons for it. */
+const wayUp: Condition = (site, order) => {
+  const { pole } = site.scenario
+  if (hasSteps(pole)) return undefined
+  if (pole.kind !== 'wood') return refuse(order, 'no-way-up')
+  const { wears } = requirePerson(site, order.who)
+  return wears.some((id) => gearOf(site, id).type.id === 'climbing-irons') ? undefined : refuse(order, 'irons-missing')
+}
+
 export const climb: Action = {
   id: 'climb',
   covers: ['A45', 'A50'],
   values: { to: { kind: 'choice', many: false, of: () => stations } },
   moves: true,
-  check: all(onFootOrPole, nearPole(2), handsFree(2), (site, order) =>
+  check: all(onFootOrPole, nearPole(2), handsFree(2), wayUp, (site, order) =>
     stationOf(site, order.who) === choiceIn(order, 'to') ? refuse(order, 'already-so') : undefined,
   ),
   takes: (site, order) => {
@@ -37,8 +50,8 @@ export const climb: Action = {
   contacts: (site, order) => {
     const height = feetAt(site.scenario.pole, stationOf(site, order.who)) + shoulderAboveFeet
     const leg = poleBy(site, order.who) === 'next' ? ({ leg: 3 } as const) : {}
-    const bolt = { kind: 'step-bolt', height, ...leg } as const
-    return [touch(order.who, 'left-hand', bolt), touch(order.who, 'right-hand', bolt)]
+    const hold = { kind: hasSteps(site.scenario.pole) ? 'step-bolt' : 'pole', height, ...leg } as const
+    return [touch(order.who, 'left-hand', hold), touch(order.who, 'right-hand', hold)]
   },
   apply: (site, order) => {
     const station = choiceIn(order, 'to') as PoleStation
