@@ -1,6 +1,7 @@
 /**
  * `grade <scenario> <run…> [--pack <pack>] [--no-sweep] [--json]`: the result of each run. A table in words, or one
- * `earths-on/result` a line. Exit 0 only when every run passes.
+ * `earths-on/result` a line. Exit 0 only when every run passes; one that was
+ * shown, all of it or its beginning, is nobody's pass.
  */
 import { Gathered, issueLine, UnusableInput } from './input'
 import type { Job, Judged } from './judge'
@@ -22,9 +23,11 @@ export async function grade(parameters: readonly string[]): Promise<number> {
   const jobs = readJobs(places, options.pack, options['no-sweep'] !== true)
   const answers = await judgeAll(jobs)
   const judged = jobs.map((job, i) => requireJudged(job, answers[i]))
-  const lines = options.json ? judged.map((it) => it.file) : gradeTable(judged, speakerOf(jobs[0]?.scenario.folder))
+  const shown = jobs.map(({ run }) => (run.run.shown ?? 0) > 0)
+  const speaker = speakerOf(jobs[0]?.scenario.folder)
+  const lines = options.json ? judged.map((it) => it.file) : gradeTable(judged, shown, speaker)
   for (const line of lines) console.log(line)
-  return judged.every((it) => it.result.outcome === 'pass') ? 0 : 1
+  return judged.every((it, i) => it.result.outcome === 'pass' && !shown[i]) ? 0 : 1
 }
 
 function requireJudged({ run }: Job, judged: Judged | undefined): Judged {

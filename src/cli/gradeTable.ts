@@ -6,11 +6,12 @@ import { shortName } from './load'
 import type { Judged } from './judge'
 import { wordFor } from './words'
 
-export function gradeTable(judged: readonly Judged[], speaker: Speaker): readonly string[] {
+/** @param shown of each: the trainee was shown some of it, and has no outcome */
+export function gradeTable(judged: readonly Judged[], shown: readonly boolean[], speaker: Speaker): readonly string[] {
   const head = ['run', 'outcome', 'critical', 'major', 'minor', 'above', 'marginal', 'worst exposure']
-  const rows = judged.map(({ place, result }) => [
+  const rows = judged.map(({ place, result }, i) => [
     shortName(place),
-    result.outcome,
+    shown[i] ? 'shown' : result.outcome,
     ...countsOf(result),
     worstOf(result, speaker),
   ])

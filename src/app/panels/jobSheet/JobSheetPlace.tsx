@@ -11,6 +11,7 @@ import { Briefing } from './Briefing'
 import { HazardPlan } from './HazardPlan'
 import { OrderColumn } from './OrderColumn'
 import { PlanCards } from './PlanCards'
+import { SeeItDone } from './SeeItDone'
 import { SingleLine } from './SingleLine'
 
 export function JobSheetPlace() {
@@ -36,6 +37,7 @@ export function JobSheetPlace() {
       <section className='stack scroll' tabIndex={0} aria-label={say('job.order')}>
         <h1 className='vh'>{say('app.job-sheet')}</h1>
         <OrderColumn belief={belief} speaker={speaker} />
+        <SeeItDone />
       </section>
       <section className='stack scroll' tabIndex={0} aria-label={say('job.drawings')}>
         <h2 className='sec'>{say('sld.title')}</h2>
