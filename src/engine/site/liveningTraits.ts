@@ -12,6 +12,7 @@ import { isLockedBy, requireSwitch } from './questions'
 import { findJumpersOut, jumpersBetween } from './sectionJumpers'
 import { phases, type Phase, type Scenario, type ScenarioSwitch, type ThingId } from './scenario'
 import type { Evidence, Site } from './site'
+import { isBucketUp } from './truckState'
 import { hasOwnSupply, isLowVoltageFed, suppliedVoltage } from './supplied'
 
 export type Sign = Pick<Evidence, 'of' | 'by' | 'says'>
@@ -178,7 +179,13 @@ export const liveningTraits: { readonly [Kind in LiveningKind]: LiveningTraits<K
   },
   'conductor-down': besideTheSection,
   'neighbour-fault': besideTheSection,
-  'boom-touches': besideTheSection,
+  'boom-touches': {
+    ...besideTheSection,
+    removedBy: (site, it) => {
+      const isStowed = site.scenario.truck?.boom !== undefined && !isBucketUp(site)
+      return isStowed ? 'boom-stowed' : whenOut(site, it.feeder, 'feeder-taken-out')
+    },
+  },
   'handle-live': {
     feeders: (scenario, it) => [switchIn(scenario, it.switch).feeder],
     phases: () => [],

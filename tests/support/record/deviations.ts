@@ -2,7 +2,7 @@
 import type { Conduct, Intent } from '../../../src/engine'
 
 export type Deviation = NonNullable<Conduct['deviate']>
-type Job = Parameters<Deviation>[1]
+export type Job = Parameters<Deviation>[1]
 type IsMeant = (intent: Intent, job: Job) => boolean
 
 /** Each piece sees what the one before it makes of an order. */

@@ -1,5 +1,6 @@
-/** The recorded runs of Coldmere Col. Seeds with a fixed draw: 1 a stick with a wet core, and blade B closes through the coil at the first touch; 2 nothing. */
+/** The recorded runs of Coldmere Col. Seeds with a fixed draw: 1 a stick with a wet core, and blade B closes through the coil at the first touch; 2 nothing; 3 a handline with a wire in it. */
 import { handOffLead, handOnLead, oneConductorLeft, unbrushed } from '../mistakes'
+import { overlooking } from '../deviations'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -44,5 +45,12 @@ export const coldmereColRuns: readonly RecordedRun[] = [
     pack,
     about: 'The ground worker holds the lead while the pole worker clamps.',
     conduct: handOnLead,
+  },
+  {
+    name: 'wire-in-rope',
+    seed: 3,
+    pack,
+    about: 'The handline with a wire in its core is passed, and used.',
+    conduct: () => overlooking('Z-211'),
   },
 ]

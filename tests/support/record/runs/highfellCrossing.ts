@@ -1,5 +1,6 @@
 /** The recorded runs of Highfell Crossing. Seeds with a fixed draw: 1 a stick with a carbon track, and the 33 kV crossing clashes at the first touch; 2 nothing. */
 import { exchanging, questionNotAsked, recloseLeftOn, unbonded } from '../mistakes'
+import { crossingGuarded, jumperBridged, jumperByHand } from '../shortcuts'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -44,5 +45,26 @@ export const highfellCrossingRuns: readonly RecordedRun[] = [
     pack,
     about: 'The steel arm is not tied to the line.',
     conduct: unbonded,
+  },
+  {
+    name: 'crossing-guarded',
+    seed: 2,
+    pack,
+    about: 'People of the control room put a guard under the 33 kV.',
+    conduct: () => crossingGuarded('fx'),
+  },
+  {
+    name: 'jumper-bridged',
+    seed: 2,
+    pack,
+    about: 'The jumper of B is opened with the stick, a by-pass lead across the gap.',
+    conduct: () => jumperBridged('conductor-b', 'BY-1'),
+  },
+  {
+    name: 'jumper-by-hand',
+    seed: 2,
+    pack,
+    about: 'The jumper of B is undone with both hands, nothing across the gap.',
+    conduct: () => jumperByHand('conductor-b'),
   },
 ]

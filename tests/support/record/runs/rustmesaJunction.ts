@@ -1,5 +1,7 @@
 /** The recorded runs of Rustmesa Junction. Seeds with a fixed draw: 1 a pin hole in a glove, and blade B falls shut at the first touch; 2 nothing. */
 import { leadLeftAloft, oneConductorLeft, unbrushed, untugged } from '../mistakes'
+import { bondFromLineTo, byHand } from '../shortcuts'
+import { together } from '../deviations'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'multi-ground'
@@ -44,5 +46,12 @@ export const rustmesaJunctionRuns: readonly RecordedRun[] = [
     pack,
     about: 'The lead stays at the pole top and the permit goes back.',
     conduct: leadLeftAloft,
+  },
+  {
+    name: 'bond-to-neutral',
+    seed: 2,
+    pack,
+    about: 'A clamped with the hand; the bond goes from the line to the neutral, a hand on each.',
+    conduct: () => together(byHand('conductor-a'), bondFromLineTo('neutral')),
   },
 ]

@@ -1,5 +1,7 @@
 /** The recorded runs of Sedgeland Drove. Seeds with a fixed draw: 1 a nail hole in a boot, and blade B closes through the coil at the first touch; 2 nothing. */
 import { handOnLead, leadLeftAloft, secondProofLeftOut, untugged } from '../mistakes'
+import { byHand, saying } from '../shortcuts'
+import { together } from '../deviations'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'two-earths'
@@ -44,5 +46,12 @@ export const sedgelandDroveRuns: readonly RecordedRun[] = [
     pack,
     about: 'The lead stays at the pole top and the permit goes back.',
     conduct: leadLeftAloft,
+  },
+  {
+    name: 'by-hand',
+    seed: 2,
+    pack,
+    about: 'The lead lies over the low voltage, and B is clamped with the hand.',
+    conduct: () => together(saying('lay-lead', { route: 'over-lv' }), byHand('conductor-b')),
   },
 ]

@@ -1,6 +1,7 @@
 /** The recorded runs of Tamberly Street. Seeds with a fixed draw: 1 a nail hole in a boot that is in date, and blade B falls shut while the cover comes off; 2 nothing. */
 import { overlooking, together, withoutCover } from '../deviations'
 import { leadLeftAloft, secondProofLeftOut, unbrushed } from '../mistakes'
+import { bareHandle, saying } from '../shortcuts'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -45,5 +46,12 @@ export const tamberlyStreetRuns: readonly RecordedRun[] = [
     pack,
     about: 'The lead stays at the pole top and the permit goes back.',
     conduct: leadLeftAloft,
+  },
+  {
+    name: 'bare-handle',
+    seed: 2,
+    pack,
+    about: 'Switch 61 is worked with bare hands from the ground; the lead lies over the low voltage.',
+    conduct: () => together(bareHandle(), saying('lay-lead', { route: 'over-lv' })),
   },
 ]

@@ -1,0 +1,118 @@
+/** Ways round what the trade asks, and what a careful crew does more than the usual: pieces that a recorded run can have. */
+import type { Conduct } from '../../../src/engine'
+import { walkTo } from '../../../src/engine/demonstration/ask'
+import { instead, isWith, leavingOut, once, type Job } from './deviations'
+
+/** Something is done before the first act that is meant, then the act itself. */
+const before = (act: string, first: (job: Job) => void): Conduct =>
+  instead(
+    once((intent) => intent.do === act),
+    (intent, job) => {
+      first(job)
+      return [intent]
+    },
+  )
+
+/** Clamped and unclamped with the hand, where the stick belongs: up to the line for it, and back. */
+export const byHand = (on: string): Conduct =>
+  instead(
+    (intent) => intent.on === on && ['clamp', 'unclamp'].includes(intent.do),
+    (intent) => [
+      { who: intent.who, do: 'climb', values: { to: 'above-lv' } },
+      { ...intent, do: `${intent.do}-by-hand` },
+      { who: intent.who, do: 'climb', values: { to: 'below-lv' } },
+    ],
+  )
+
+/** The bond is put on the line first, then with the hand on other metal than the arm. */
+export const bondFromLineTo = (on: string): Conduct => {
+  let isOnLine = false
+  return {
+    deviate: (intent, job) => {
+      if (intent.do === 'unbond-metal') return [{ ...intent, on }]
+      if (intent.do === 'bond-line') return isOnLine ? [] : undefined
+      if (intent.do !== 'bond-metal') return undefined
+      isOnLine = true
+      return [
+        { ...intent, do: 'bond-line', on: job.scenario.work.conductor },
+        { ...intent, on },
+      ]
+    },
+  }
+}
+
+/** One value of an act is not what it should be. */
+export const saying = (act: string, change: Readonly<Record<string, string | number>>): Conduct =>
+  instead(
+    (intent) => intent.do === act,
+    (intent) => [{ ...intent, values: { ...intent.values, ...change } }],
+  )
+
+/** The handle is worked with bare hands, from the ground: no rubber, no mat. */
+export const bareHandle = (): Conduct =>
+  leavingOut(
+    (intent, job) =>
+      ['step-on-mat', 'step-off-mat'].includes(intent.do) ||
+      (['take', 'wear', 'take-off', 'put-down'].includes(intent.do) &&
+        (isWith(job, intent, 'switching-gloves') || isWith(job, intent, 'operator-mat'))),
+  )
+
+/**
+ * A break after the barrier is up and before anything is earthed: everybody goes, everybody comes back.
+ * @param spare the barrier that is set where the first is gone; undefined: nobody looks
+ */
+export const breakTaken = (spare?: string): Conduct =>
+  before('clamp-earth-end', (job) => {
+    const { pic, gw } = job.crew
+    job.wait()
+    job.order(pic, 'stop-job')
+    for (const who of job.everybody) job.order(who, 'leave-site')
+    job.wait()
+    for (const { id } of job.scenario.crew) job.order(id, 'come-back')
+    job.wait()
+    if (spare !== undefined) setAgain(job, spare)
+    job.order(pic, 'start-again')
+    walkTo(job, gw, job.layout.rod)
+  })
+
+function setAgain(job: Job, barrier: string): void {
+  const { pic, gw } = job.crew
+  job.order(pic, 'look-over-again')
+  job.order(gw, 'book-out', { on: barrier })
+  job.order(gw, 'look', { on: barrier })
+  job.order(gw, 'judge', { on: barrier, values: { verdict: 'pass' } })
+  job.order(gw, 'set-barrier', { with: barrier, values: { outline: job.layout.outline } })
+  job.wait()
+}
+
+/** The jumper of the conductor is undone with both hands and closed again, with nothing across the gap. */
+export const jumperByHand = (on: string): Conduct =>
+  before('untie', (job) => {
+    job.order(job.crew.pw, 'open-jumper', { on, values: { how: 'by-hand' } })
+    job.order(job.crew.pw, 'close-jumper', { on, values: { how: 'by-hand' } })
+  })
+
+/** The same with the stick, and a by-pass lead across the gap for as long as it is open. */
+export const jumperBridged = (on: string, lead: string): Conduct =>
+  before('untie', (job) => {
+    const { gw, pw } = job.crew
+    job.order(gw, 'book-out', { on: lead })
+    job.wait()
+    for (const act of ['read-label', 'look', 'test-item']) job.order(gw, act, { on: lead })
+    job.order(gw, 'judge', { on: lead, values: { verdict: 'pass' } })
+    walkTo(job, gw, job.layout.ropeStand)
+    job.order(gw, 'tie-on', { on: lead })
+    job.wait()
+    job.order(pw, 'haul', { on: lead })
+    job.order(pw, 'bridge-gap', { with: lead, on, values: { turns: 6 } })
+    for (const act of ['open-jumper', 'close-jumper']) job.order(pw, act, { on, values: { how: 'with-stick' } })
+    job.order(pw, 'unbridge-gap', { with: lead, on })
+    job.order(pw, 'lower', { on: lead })
+    job.wait()
+    walkTo(job, gw, job.layout.lookout)
+    job.wait()
+  })
+
+/** The control room sends people who put a guard under the circuit that crosses. */
+export const crossingGuarded = (feeder: string): Conduct =>
+  before('take-permit', (job) => job.order(job.crew.pic, 'ask-crossing-guard', { on: feeder }))
