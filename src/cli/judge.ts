@@ -34,7 +34,7 @@ export function timelineOf({ scenario, run, clean }: Pick<Job, 'scenario' | 'run
   const drawn = drawScenario(scenario.base, seed, purpose)
   const opening = startsAt === 'beginning' ? undefined : openingAt(drawn, clean?.run.orders ?? [], startsAt)
   if (startsAt !== 'beginning' && opening === undefined) return undefined
-  return runTimeline(drawn, orders, opening)
+  return runTimeline(drawn, orders, opening?.site, opening?.prepared)
 }
 
 export function judge(job: Job): Judged | undefined {

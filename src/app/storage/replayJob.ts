@@ -14,10 +14,9 @@ interface Head {
 export function beginJob(head: Head): OpenTimeline {
   layEdition(head.own)
   const scenario = drawScenario(requireScenario(head.scenario), head.seed, head.purpose)
-  return openTimeline(
-    scenario,
-    head.startsAt === 'beginning' ? undefined : prepareSite(scenario, head.startsAt as Part),
-  )
+  if (head.startsAt === 'beginning') return openTimeline(scenario)
+  const { site, prepared } = prepareSite(scenario, head.startsAt as Part)
+  return openTimeline(scenario, site, prepared)
 }
 
 export const replayJob = (head: Head, orders: readonly Order[]): OpenTimeline =>

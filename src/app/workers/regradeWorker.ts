@@ -114,7 +114,7 @@ function timelineOf(base: ScenarioBase, { seed, purpose, startsAt, orders }: Run
   if (startsAt === 'beginning') return orders.reduce(extendTimeline, openTimeline(drawn))
   const preparing = readRun(clean ?? '', actions, base)
   const opening = preparing.ok ? openingAt(drawn, preparing.value.orders, startsAt) : undefined
-  return opening && orders.reduce(extendTimeline, openTimeline(drawn, opening))
+  return opening && orders.reduce(extendTimeline, openTimeline(drawn, opening.site, opening.prepared))
 }
 
 function judged(it: Played | readonly Issue[], sweep: boolean): RunAnswer {

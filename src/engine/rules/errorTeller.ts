@@ -22,7 +22,7 @@ export interface FoundByRule {
 }
 
 export function errorTeller(rule: FoundByRule): (finding: RawFinding) => ErrorKind {
-  const faulty = new Set(rule.raw.map(({ entry }) => entry))
+  const faulty = new Set(rule.raw.flatMap(({ entry, touches = [] }) => [entry, ...touches]))
   return (finding) => {
     const parameters = parametersOf(rule, finding)
     if (isReturnForgotten(rule, finding)) return 'lapse'
@@ -54,7 +54,9 @@ function isReturnForgotten({ view }: FoundByRule, { facts, at }: RawFinding): bo
 /** Acts of the same person to which the rule was there to be kept. */
 function occasionsOf({ view, kind }: FoundByRule, parameters: Parameters, { who }: RawFinding): readonly Entry[] {
   if (kind.occasion === undefined) return []
-  const acts = allMatching(view, readPatterns(parameters, kind.occasion))
+  // What prepared a part was done by others.
+  const from = view.timeline.prepared?.end.time ?? 0
+  const acts = allMatching(view, readPatterns(parameters, kind.occasion)).filter(({ start }) => start >= from)
   return who === undefined ? acts : acts.filter(({ order }) => order.who === who)
 }
 

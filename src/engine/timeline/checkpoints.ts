@@ -21,21 +21,27 @@ const isMarker: Readonly<Record<Exclude<Part, 'beginning'>, (entry: Entry) => bo
   'work-done': ({ order }) => order.do === 'confirm-complete',
 }
 
-/** @returns the prepared site; undefined when the clean run never gets there */
-export function openingAt(scenario: Scenario, cleanOrders: readonly Order[], part: Part): Site | undefined {
-  if (part === 'beginning') return startSite(scenario)
+export interface Opening {
+  readonly site: Site
+  /** The run that led to it; none at the beginning of the job. */
+  readonly prepared?: Timeline
+}
+
+/** @returns undefined when the clean run never gets there */
+export function openingAt(scenario: Scenario, cleanOrders: readonly Order[], part: Part): Opening | undefined {
+  if (part === 'beginning') return { site: startSite(scenario) }
   const quiet = { ...scenario, visible: null }
   const sound = { ...quiet, items: quiet.items.map((item) => ({ ...item, defects: [] })) }
   const count = findOpening(runTimeline(sound, cleanOrders), part)
   if (count === undefined) return undefined
-  const prepared = runTimeline(sound, cleanOrders.slice(0, count)).end
+  const prepared = runTimeline(sound, cleanOrders.slice(0, count))
   const items = Object.fromEntries(
-    Object.entries(prepared.items).map(([id, item]) => {
+    Object.entries(prepared.end.items).map(([id, item]) => {
       const defects = scenario.items.find((it) => it.id === id)?.defects ?? []
       return [id, item.bookedOut ? item : { ...item, defects }] as const
     }),
   )
-  return { ...prepared, scenario, items }
+  return { site: { ...prepared.end, scenario, items }, prepared }
 }
 
 /** How many orders of a run come before a part; undefined when it never gets there. */

@@ -24,15 +24,22 @@ export interface Resume {
   readonly running: readonly number[]
   readonly moments: readonly Moment[]
   readonly events: Events
+  readonly prepared?: Timeline
 }
 
 export interface OpenTimeline extends Timeline {
   readonly resume: Resume
 }
 
-export function openTimeline(scenario: Scenario, opening: Site = startSite(scenario)): OpenTimeline {
-  const site = opening
-  return finished({ clock: site.time, site, entries: [], running: [], moments: [], events: nothingYet }, scenario)
+/** @param prepared the run that led to the opening site, where it is not the place's own beginning */
+export function openTimeline(
+  scenario: Scenario,
+  opening: Site = startSite(scenario),
+  prepared?: Timeline,
+): OpenTimeline {
+  const nothing = { entries: [], running: [], moments: [], events: nothingYet }
+  const resume = { clock: opening.time, site: opening, ...nothing, ...(prepared && { prepared }) }
+  return finished(resume, scenario)
 }
 
 /** @throws InvariantError when the order lies before the clock: orders come in order of time. */
@@ -41,8 +48,13 @@ export function extendTimeline(timeline: OpenTimeline, order: Order): OpenTimeli
   return finished(take(ownCopy(resume), order), scenario)
 }
 
-export function runTimeline(scenario: Scenario, orders: readonly Order[], opening?: Site): OpenTimeline {
-  const { resume } = openTimeline(scenario, opening)
+export function runTimeline(
+  scenario: Scenario,
+  orders: readonly Order[],
+  opening?: Site,
+  prepared?: Timeline,
+): OpenTimeline {
+  const { resume } = openTimeline(scenario, opening, prepared)
   return finished(orders.reduce(take, ownCopy(resume)), scenario)
 }
 
@@ -183,7 +195,8 @@ function finished(resume: Resume, scenario: Scenario): OpenTimeline {
   const { entries, moments } = rest
   moments.push(momentNow(rest, rest.clock))
   const { struck, prevented } = rest.events
-  return { scenario, entries, moments, end: rest.site, struck, prevented, resume }
+  const { prepared } = resume
+  return { scenario, entries, moments, end: rest.site, struck, prevented, resume, ...(prepared && { prepared }) }
 }
 
 function requireAction(order: Order) {

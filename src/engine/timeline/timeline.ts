@@ -38,4 +38,6 @@ export interface Timeline {
   readonly struck: { readonly livening: string; readonly at: number; readonly moment: number } | null
   /** The trigger was drawn but its cause had been removed. */
   readonly prevented: { readonly livening: string; readonly why: string } | null
+  /** Of a run that begins at a part: what prepared its site. Rules know that it was done; nothing of it is graded. */
+  readonly prepared?: Timeline
 }

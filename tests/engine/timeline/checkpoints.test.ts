@@ -7,9 +7,9 @@ import { marrowBend } from '../../support/marrowBend'
 const orders = recorded('clean').entries.map((it) => it.order)
 
 function opening(part: Part, seed = 1): Site {
-  const site = openingAt(marrowBend(seed), orders, part)
-  if (!site) throw new Error(part)
-  return site
+  const found = openingAt(marrowBend(seed), orders, part)
+  if (!found) throw new Error(part)
+  return found.site
 }
 
 describe('parts of the job', () => {
@@ -53,7 +53,7 @@ describe('parts of the job', () => {
   })
 
   test('a run goes on from there: the rest of the clean run finishes the job', () => {
-    const site = openingAt(marrowBend(2), orders, 'earths-on')!
+    const site = opening('earths-on', 2)
     const rest = orders.filter((it) => it.at >= site.time)
     const timeline = runTimeline(marrowBend(2), rest, site)
     expect(timeline.entries.filter((it) => it.outcome === 'refused')).toEqual([])

@@ -94,6 +94,7 @@ function checkBefore(series: Series, rule: Rule): readonly RawFinding[] {
 function checkAfter(view: RunView, series: Series): readonly RawFinding[] {
   if (series.ended?.by === 'proving') return []
   const facts = { tester: series.tester, side: 'after', tests: series.tests.length }
-  if (series.ended === undefined) return [aboutMissing(endOf(view), series.tester, facts)]
-  return [aboutEntry(series.ended.entry, series.tester, facts)]
+  const touches = series.tests.map(({ index }) => index)
+  if (series.ended === undefined) return [{ ...aboutMissing(endOf(view), series.tester, facts), touches }]
+  return [{ ...aboutEntry(series.ended.entry, series.tester, facts), touches }]
 }
