@@ -2,17 +2,21 @@
 import type { Exposure, Result } from '../../../src/engine'
 import type { Expectation, ExpectedExposure } from '../../../src/files/run/run'
 
-/** So many exposures are pinned: the worst of each person and path, by how far over or under its limit. */
+/**
+ * So many exposures are pinned: the worst of each person and path, by how far over or under its limit; and the worst by
+ * each other path, whoever it reached.
+ */
 const pinned = 8
 
 export function expectationOf(result: Result): Expectation {
   const worst = [...result.sweep].sort(
     (a, b) => b.exposure.judged / b.exposure.limit - a.exposure.judged / a.exposure.limit,
   )
+  const isFirstOfPath = (at: number): boolean => worst.findIndex(({ path }) => path === worst[at]?.path) === at
   return {
     outcome: result.outcome,
     findings: result.findings.map(({ rule, at }) => [rule, at] as const),
-    exposures: worst.slice(0, pinned).map(({ at, exposure }) => pinnedOf(at, exposure)),
+    exposures: worst.filter((_, i) => i < pinned || isFirstOfPath(i)).map(({ at, exposure }) => pinnedOf(at, exposure)),
   }
 }
 

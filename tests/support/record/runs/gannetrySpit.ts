@@ -1,4 +1,4 @@
-/** The recorded runs of Gannetry Spit. Seeds with a fixed draw: 1 a cut in the upper of a boot, and blade C falls shut when the last clamp is on; 2 nothing. */
+/** The recorded runs of Gannetry Spit. Seeds with a fixed draw: 1 a cut in the upper of a boot, and blade C falls shut when the last clamp is on; 2 nothing; 3 lightning far away at the first touch. */
 import { withoutCover } from '../deviations'
 import { handOffLead, smallBarrier, untugged } from '../mistakes'
 import type { RecordedRun } from '../recordedRun'
@@ -45,5 +45,11 @@ export const gannetrySpitRuns: readonly RecordedRun[] = [
     pack,
     about: 'The barrier runs two metres from rod, pole and anchor.',
     conduct: () => smallBarrier(2),
+  },
+  {
+    name: 'far-stroke',
+    seed: 3,
+    pack,
+    about: 'Lightning strikes the line far away as the hand is on it; response, finished.',
   },
 ]
