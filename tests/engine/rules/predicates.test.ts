@@ -254,6 +254,13 @@ const rows: Readonly<Record<string, Row>> = {
     at('pw clamp conductor-a'),
     at('pw clamp conductor-a', { change: withItem('E-07', { label: { area: 4 } }) }),
   ],
+  'crossing-held': ['crossing-held', at('pic hold-briefing'), at('pic ask-reclose-block fx')],
+  'reclose-as-found': ['reclose-as-found', at('pic close-job'), at('pic hold-briefing')],
+  'jumpers-as-found': [
+    'jumpers-as-found',
+    at('end'),
+    at('end', { change: () => ({ jumpersOut: [{ at: 'jumpers-9', tails: 'tied-back' }] }) }),
+  ],
   'permit-wider': ['permit-wider', at('end', { change: () => ({ marks: { 'permit-wider': 1 } }) }), at('end')],
   'next-pole-assessed': [
     'next-pole-assessed',
@@ -371,6 +378,7 @@ it('counts the members of every set', () => {
     blades: 6,
     'switched-blades': 3,
     feeders: 3,
+    'section-feeders': 2,
     'crossing-feeders': 1,
     hazards: 6,
   })

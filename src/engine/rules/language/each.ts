@@ -47,6 +47,7 @@ const sets: Readonly<Record<string, NamedSet>> = {
     says: 'every feeder that feeds or crosses the section',
     members: (scenario) => scenario.feeders.map(({ id }) => id),
   },
+  'section-feeders': { says: 'the feeders that a switch joins to the section', members: listSectionFeeders },
   'crossing-feeders': { says: 'the feeders that could fall onto the section', members: listCrossingFeeders },
   hazards: {
     says: 'the real hazards on the site',
@@ -66,6 +67,10 @@ function listCentralWires(scenario: Scenario): readonly string[] {
 /** One for each conductor of the section. */
 function bladesOf({ conductors }: Scenario, switches: Scenario['switches']): readonly string[] {
   return switches.flatMap(({ id }) => phasesOf(conductors).map((phase) => `${id}/${phase}`))
+}
+
+function listSectionFeeders({ feeders, switches }: Scenario): readonly string[] {
+  return feeders.map(({ id }) => id).filter((id) => switches.some(({ feeder }) => feeder === id))
 }
 
 function listCrossingFeeders(scenario: Scenario): readonly string[] {

@@ -1,6 +1,7 @@
 /** Every question that a pack may ask of the site, by name. */
 import type { SitePredicate } from '../language/predicate'
 import { bodiesPredicates } from './bodies'
+import { crossingPredicates } from './crossing'
 import { custodyPredicates } from './custody'
 import { earthsPredicates } from './earths'
 import { isolationPredicates } from './isolation'
@@ -11,6 +12,7 @@ import { testsPredicates } from './tests'
 
 const all: readonly SitePredicate[] = [
   ...bodiesPredicates,
+  ...crossingPredicates,
   ...custodyPredicates,
   ...earthsPredicates,
   ...isolationPredicates,

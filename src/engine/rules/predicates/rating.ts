@@ -6,6 +6,7 @@ import type { Site } from '../../site/site'
 import type { SitePredicate } from '../language/predicate'
 import type { Facts } from '../language/raw'
 import { findItemOf } from '../language/runView'
+import { isKeptApart } from './crossing'
 
 const plannedForFault: SitePredicate = {
   id: 'planned-for-fault',
@@ -37,10 +38,11 @@ function useOf(type: string): LeadUse | undefined {
   return type === 'bond-lead' ? 'metalwork' : undefined
 }
 
-/** As the control room has left it: a circuit that is out or guarded off brings nothing. */
-function askedNow({ scenario, feedersOut, guardedFrom, paper }: Site, use: LeadUse): AskedArea {
+/** As the control room has left it: a circuit that is out or kept apart brings nothing. */
+function askedNow(site: Site, use: LeadUse): AskedArea {
+  const { scenario, feedersOut, paper } = site
   return askedArea(scenario, use, ({ feeder, shots }) => {
-    if (feedersOut.includes(feeder) || guardedFrom?.includes(feeder) === true) return 0
+    if (feedersOut.includes(feeder) || isKeptApart(site, feeder)) return 0
     return paper.recloseBlocked[feeder] === true ? 1 : shots
   })
 }

@@ -1,13 +1,31 @@
 /** Control room, switches, permit. */
-import { after, again, all, before, change, drop, none, swapped } from '../../../support/rules/edits'
+import type { Scenario } from '../../../../src/engine'
+import { add, after, again, all, before, change, drop, none, swapped } from '../../../support/rules/edits'
 import type { RuleCases } from '../../../support/rules/ruleCase'
 
 const values = (it: Record<string, number | string>) => ({ values: it })
+
+/** Jumpers between the worked pole and the crossing, and people to take them out. */
+const withJumpers = (scenario: Scenario): Scenario => ({
+  ...scenario,
+  sectionJumpers: [{ id: 'jumpers-9', number: 'P118', along: scenario.section.crossingAlong / 2 }],
+  control: { ...scenario.control, takesJumpersOut: true },
+})
+const jumpersOut = add(
+  { who: 'pic', do: 'ask-jumpers-out', on: 'jumpers-9', values: { message: 'jumpers-out-tied-back' } },
+  'pic ask-reclose-block f1',
+)
+const jumpersIn = (anchor: string) => add({ who: 'pic', do: 'ask-jumpers-in', on: 'jumpers-9' }, anchor)
 
 export const isolation: RuleCases = {
   'reclose-blocked': {
     breaks: drop('pic ask-reclose-block f2'),
     near: after('pic ask-reclose-block f2', 'pic hold-briefing'),
+  },
+  // A circuit that is out, guarded off or cut off by jumpers needs no reclose off.
+  'crossing-held': {
+    breaks: drop('pic ask-reclose-block fx'),
+    near: { edit: all(jumpersOut, drop('pic ask-reclose-block fx', 'pic ask-feeder-out')), place: withJumpers },
   },
   'step-received': {
     breaks: change('so receive-step switch-27 #1', values({ to: 'closed' })),
@@ -113,6 +131,14 @@ export const isolation: RuleCases = {
     near: swapped('so receive-step switch-31 #2', 'so read-label switch-31 #2'),
   },
   restored: { breaks: drop('so set-remote'), near: all(drop('so set-local', 'so set-remote')) },
+  'jumpers-back': {
+    breaks: { edit: jumpersOut, place: withJumpers },
+    near: { edit: all(jumpersOut, jumpersIn('pic close-job')), place: withJumpers },
+  },
+  'crossing-stays': {
+    breaks: { edit: all(jumpersOut, jumpersIn('pic head-count')), place: withJumpers },
+    near: { edit: all(jumpersOut, jumpersIn('pic ask-reclose-on f1')), place: withJumpers },
+  },
   'reclose-back': {
     breaks: drop('pic ask-reclose-on f2'),
     near: swapped('pic ask-reclose-on f1', 'pic ask-reclose-on f2'),
