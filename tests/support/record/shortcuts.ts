@@ -1,7 +1,7 @@
 /** Ways round what the trade asks, and what a careful crew does more than the usual: pieces that a recorded run can have. */
 import type { Conduct } from '../../../src/engine'
 import { walkTo } from '../../../src/engine/demonstration/ask'
-import { instead, isWith, leavingOut, once, type Job } from './deviations'
+import { instead, isWith, leavingOut, once, together, type Job } from './deviations'
 
 /** Something is done before the first act that is meant, then the act itself. */
 const before = (act: string, first: (job: Job) => void): Conduct =>
@@ -116,3 +116,12 @@ export const jumperBridged = (on: string, lead: string): Conduct =>
 /** The control room sends people who put a guard under the circuit that crosses. */
 export const crossingGuarded = (feeder: string): Conduct =>
   before('take-permit', (job) => job.order(job.crew.pic, 'ask-crossing-guard', { on: feeder }))
+
+/** The jumpers towards the crossing are taken out and tied back before the permit, and put in again after the job. */
+export const jumpersOut = (at: string): Conduct =>
+  together(
+    before('take-permit', (job) =>
+      job.order(job.crew.pic, 'ask-jumpers-out', { on: at, values: { message: 'jumpers-out-tied-back' } }),
+    ),
+    before('close-job', (job) => job.order(job.crew.pic, 'ask-jumpers-in', { on: at })),
+  )

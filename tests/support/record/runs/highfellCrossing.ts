@@ -1,6 +1,6 @@
 /** The recorded runs of Highfell Crossing. Seeds with a fixed draw: 1 a stick with a carbon track, and the 33 kV crossing clashes at the first touch; 2 nothing. */
 import { exchanging, questionNotAsked, recloseLeftOn, unbonded } from '../mistakes'
-import { crossingGuarded, jumperBridged, jumperByHand } from '../shortcuts'
+import { crossingGuarded, jumperBridged, jumperByHand, jumpersOut } from '../shortcuts'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -66,5 +66,26 @@ export const highfellCrossingRuns: readonly RecordedRun[] = [
     pack,
     about: 'The jumper of B is undone with both hands, nothing across the gap.',
     conduct: () => jumperByHand('conductor-b'),
+  },
+  {
+    name: 'jumpers-out',
+    seed: 2,
+    pack,
+    about: 'The jumpers at pole H22 are out and tied back: the 33 kV cannot come here.',
+    conduct: () => jumpersOut('jumpers-22'),
+  },
+  {
+    name: 'jumpers-out-multi-ground',
+    seed: 2,
+    pack: 'multi-ground',
+    about: 'The same by other rules.',
+    conduct: () => jumpersOut('jumpers-22'),
+  },
+  {
+    name: 'jumpers-out-two-earths',
+    seed: 2,
+    pack: 'two-earths',
+    about: 'The same by other rules again.',
+    conduct: () => jumpersOut('jumpers-22'),
   },
 ]

@@ -39,4 +39,6 @@ export const ironstoneParkRuns: readonly RecordedRun[] = [
     about: 'The lead stays at the pole top and the permit goes back.',
     conduct: leadLeftAloft,
   },
+  { name: 'clean-multi-ground', seed: 2, pack: 'multi-ground', about: 'Both poles by other rules.' },
+  { name: 'clean-two-earths', seed: 2, pack: 'two-earths', about: 'Both poles by other rules again.' },
 ]
