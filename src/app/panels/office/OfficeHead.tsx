@@ -7,13 +7,12 @@ import { packShelf } from '../../storage/packShelf'
 import { shelf } from '../../storage/shelf'
 import { draftText } from '../../stores/office/draft'
 import { clearBoard, officeStore, openFiles, openShipped, redo, undo } from '../../stores/office/officeStore'
-import { headOfDraft } from '../../stores/office/headOfDraft'
-import { runsStore } from '../../stores/office/runsStore'
 import { goTo } from '../../stores/viewStore'
-import { withFolder } from '../folder/loadFolder'
+import { OtherBoards } from './OtherBoards'
+import { TryIt } from './TryIt'
 
 export function OfficeHead({ isSound }: { isSound: boolean }) {
-  const { draft, past, future, refused, isKept } = useStore(officeStore)
+  const { draft, past, future, refused, isKept, isApart } = useStore(officeStore)
   return (
     <>
       <div className='officehead'>
@@ -52,15 +51,7 @@ export function OfficeHead({ isSound }: { isSound: boolean }) {
             <button type='button' className='btn' onClick={() => download('text.en.json', draftText(draft, 'words'))}>
               {say('office.saveWords')}
             </button>
-            <button
-              type='button'
-              className='btn'
-              disabled={!isSound}
-              title={say('office.tryNote')}
-              onClick={() => withFolder((folder) => folder.openJob(headOfDraft(draft, runsStore.getState().scenario)))}
-            >
-              {say('office.try')}
-            </button>
+            <TryIt draft={draft} isSound={isSound} />
             <Clear />
           </>
         )}
@@ -74,6 +65,12 @@ export function OfficeHead({ isSound }: { isSound: boolean }) {
           {say('office.notKept')}
         </p>
       )}
+      {isApart && (
+        <p className='banner' role='alert'>
+          {say('office.apart')}
+        </p>
+      )}
+      <OtherBoards />
       {refused.length > 0 && (
         <div role='alert' className='officerefused'>
           <p>{say('office.refused', { count: refused.length })}</p>

@@ -4,10 +4,18 @@
  */
 import { createStore } from 'zustand/vanilla'
 import type { Issue } from '../../../files/issue'
-import { isObject } from '../../../files/form/formNode'
-import { keep } from '../../storage/keep'
 import { shippedTexts } from '../../storage/library'
 import { type Draft, type DraftKind, draftOfTexts } from './draft'
+import {
+  type Board,
+  type OtherBoard,
+  keepBoard,
+  otherBoards,
+  ownBoard,
+  takeBoard,
+  throwAway,
+  watchBoards,
+} from './keptBoards'
 import { type Place, placeText, valueAt, withValue } from './place'
 
 /** Where a draft came from. */
@@ -31,6 +39,11 @@ export interface Office {
   /** Field that is to be gone to. */
   readonly goal: string | null
   readonly isKept: boolean
+  /** Another tab works on what was this board: this tab's draft is kept apart from it. */
+  readonly isApart: boolean
+  readonly others: readonly OtherBoard[]
+  /** Which variant is tried, as written. */
+  readonly seed: string
 }
 
 const none: Office = {
@@ -44,34 +57,49 @@ const none: Office = {
   unfolded: new Set(),
   goal: null,
   isKept: true,
+  isApart: false,
+  others: [],
+  seed: '1',
 }
 
-const keptName = 'office-draft'
 /** Steps that can be undone. */
 const most = 200
 
-export const officeStore = createStore<Office>(() => ({ ...none, ...readKept() }))
+export const officeStore = createStore<Office>(() => ({ ...none, ...onBoard(ownBoard()), others: otherBoards() }))
 
 const set = officeStore.setState
 
 officeStore.subscribe((office, before) => {
-  if (office.draft === before.draft) return
-  const { draft, origin } = office
-  if (draft) set({ isKept: keep.write(keptName, { draft, origin }) })
-  else keep.remove(keptName)
+  if (office.draft !== before.draft) keepIt(office)
 })
 
-function readKept(): Pick<Office, 'draft' | 'origin'> | undefined {
-  const kept = keep.read(keptName)
-  if (!isObject(kept) || !isObject(kept.draft)) return undefined
-  const { kind, file, words } = kept.draft
-  if ((kind !== 'pack' && kind !== 'scenario') || !isObject(file) || !isObject(words)) return undefined
-  const from = kept.origin
-  const origin = isObject(from) ? originOf(kind, { id: from.id }) : null
-  return { draft: { kind, file, words }, origin }
+function keepIt({ draft, origin, isApart }: Office): void {
+  const kept = keepBoard(draft && { draft, origin })
+  set({ isKept: kept.isKept, isApart: isApart || kept.isApart, others: otherBoards() })
 }
 
-function originOf(kind: DraftKind, file: Draft['file']): Origin | null {
+watchBoards((what) => {
+  const office = officeStore.getState()
+  if (what === 'own' && office.draft) keepIt(office)
+  else set({ others: otherBoards() })
+})
+
+function onBoard(board: Board | undefined): Pick<Office, 'draft' | 'origin'> {
+  return { draft: board?.draft ?? null, origin: board?.origin ? originOf(board.draft.kind, board.origin) : null }
+}
+
+/** What lay here stays kept beside it. */
+export function takeOther({ name }: OtherBoard): void {
+  const board = takeBoard(name)
+  if (board) set({ ...none, ...onBoard(board), others: otherBoards() })
+}
+
+export function throwOther({ name }: OtherBoard): void {
+  throwAway(name)
+  set({ others: otherBoards() })
+}
+
+function originOf(kind: DraftKind, file: { readonly id?: unknown }): Origin | null {
   const id = String(file.id)
   return shippedTexts(kind, id)[0] === '' ? null : { kind, id }
 }
@@ -83,8 +111,7 @@ export function shippedDraft({ kind, id }: Origin): Draft {
   return read.draft
 }
 
-const putOnBoard = (draft: Draft): void =>
-  set({ ...none, draft, origin: originOf(draft.kind, draft.file), isKept: officeStore.getState().isKept })
+const putOnBoard = (draft: Draft): void => set({ ...none, ...kept(), draft, origin: originOf(draft.kind, draft.file) })
 
 export const openShipped = (origin: Origin): void => putOnBoard(shippedDraft(origin))
 
@@ -95,7 +122,13 @@ export async function openFiles(files: readonly File[]): Promise<void> {
   else putOnBoard(read.draft)
 }
 
-export const clearBoard = (): void => set({ ...none })
+export const clearBoard = (): void => set({ ...none, ...kept() })
+
+/** What does not go with a draft. */
+function kept(): Pick<Office, 'isKept' | 'isApart' | 'others'> {
+  const { isKept, isApart, others } = officeStore.getState()
+  return { isKept, isApart, others }
+}
 
 /** @param isTyping more of it on the same field is one step back */
 export function change(place: Place, value: unknown, isTyping = false): void {
@@ -128,6 +161,8 @@ export function redo(): void {
   const [next, ...later] = future
   if (draft && next) set({ draft: next, past: [...past, draft], future: later, last: null })
 }
+
+export const chooseSeed = (seed: string): void => set({ seed })
 
 export const showSection = (section: string): void => set({ section })
 
