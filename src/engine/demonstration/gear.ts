@@ -1,9 +1,10 @@
 /** The tarp: everything is signed out, turned over, read, tested and judged by whoever will use it, one after the other. */
 import { requireGearType } from '../gear/catalogue'
+import type { GearType } from '../gear/gearType'
 import type { ItemId } from '../site/scenario'
 import { BrokenOff } from './brokenOff'
 import type { Job } from './job'
-import type { Need } from './need'
+import type { Need, Printed } from './need'
 import { needsOf } from './needs'
 import { candidates, hasLabel } from './rack'
 
@@ -49,11 +50,30 @@ const typeOf = (job: Job, id: ItemId): string => job.scenario.items.find((it) =>
  */
 function isFoundWanting(job: Job, id: ItemId): boolean {
   const item = job.belief().items.find((it) => it.id === id)
-  const { defects } = requireGearType(typeOf(job, id))
+  const type = requireGearType(typeOf(job, id))
+  const { defects } = type
   const due = item?.label?.['due']
   if (typeof due === 'string' && due < job.scenario.date) return true
+  if (item?.label && isPrintedWrong(type, item.label)) return true
   return (item?.evidence ?? []).some(({ says, by }) => {
     if (says === 'gear.look.burnt') return true
     return by !== 'label' && defects.some((it) => it.evidence === says && Object.keys(it.changes).length > 0)
   })
+}
+
+/** Chosen on the rack by what the place asks: the same print is right in one place and wrong in another. */
+const chosenByPlace: readonly string[] = ['bandLow', 'bandHigh', 'class']
+
+/** What is printed is nearer to what the trade knows for wrong than to what is usual. */
+function isPrintedWrong({ defects, parameters }: GearType, label: Printed): boolean {
+  return defects
+    .filter(({ foundBy }) => foundBy === 'label')
+    .flatMap(({ changes }) => Object.entries(changes))
+    .filter(([name]) => !chosenByPlace.includes(name))
+    .some(([name, wrong]) => {
+      const [printed, usual] = [label[name], parameters[name]]
+      if (typeof printed !== 'number' || typeof wrong !== 'number' || typeof usual !== 'number')
+        return printed === wrong
+      return Math.abs(printed - wrong) < Math.abs(printed - usual)
+    })
 }

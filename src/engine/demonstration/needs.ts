@@ -91,8 +91,8 @@ function operatorsNeeds(job: Job): readonly Need[] {
   const switches = switchesOf(job)
   const earthed = practice.hasMainEarths ? switches.filter(({ closed }) => closed) : []
   return [
-    ...switches.map((_, i) => need(crew.so, `lock-${i}`, 'lock')),
-    ...switches.map((_, i) => need(crew.so, `tag-${i}`, 'tag')),
+    ...switches.map((_, i) => lockOf(job, `lock-${i}`)),
+    ...switches.map((_, i) => tagOf(job, `tag-${i}`)),
     need(crew.so, 'operator-mat'),
     need(crew.so, 'switching-gloves'),
     ...(scenario.dark ? [need(crew.so, 'lamp')] : []),
@@ -110,8 +110,8 @@ function operatorsNeeds(job: Job): readonly Need[] {
  */
 function lowVoltageNeeds(job: Job): readonly Need[] {
   const { so } = job.crew
-  const orNot = (name: string, type: string): Need => ({ ...need(so, name, type), isOptional: true })
-  const locked = (id: string): readonly Need[] => [orNot(`lock-${id}`, 'lock'), orNot(`tag-${id}`, 'tag')]
+  const orNot = (it: Need): Need => ({ ...it, isOptional: true })
+  const locked = (id: string): readonly Need[] => [orNot(lockOf(job, `lock-${id}`)), orNot(tagOf(job, `tag-${id}`))]
   const { owners, cabinets, transformers } = belowOf(job)
   return [
     ...owners.flatMap(locked),
@@ -120,10 +120,22 @@ function lowVoltageNeeds(job: Job): readonly Need[] {
       suits: (_: Printed, id: ItemId) => id === key,
     })),
     ...cabinets.flatMap(locked),
-    ...transformers.map((id) => orNot(`tag-${id}`, 'tag')),
-    ...baggedBelow(job).map((id) => orNot(`bag-${id}`, 'carrier-bag')),
+    ...transformers.map((id) => orNot(tagOf(job, `tag-${id}`))),
+    ...baggedBelow(job).map((id) => orNot(need(so, `bag-${id}`, 'carrier-bag'))),
   ]
 }
+
+/** Their own lock rather than another crew's. */
+function lockOf({ crew, scenario }: Job, name: string): Need {
+  const own = words(scenario.crew.find(({ id }) => id === crew.so)?.role)
+  return { ...need(crew.so, name, 'lock'), rank: (it) => (it['owner'] === undefined || it['owner'] === own ? 0 : 1) }
+}
+
+/** One that says whose it is rather than a blank one. */
+const tagOf = ({ crew }: Job, name: string): Need => ({
+  ...need(crew.so, name, 'tag'),
+  rank: (it) => (it['written'] === 'nothing' ? 1 : 0),
+})
 
 /** Feet get into boots one size off. The own pair rather than a spare one, and nobody else's who needs theirs. */
 const sizesOff = 1
