@@ -18,6 +18,7 @@ import { startWithFolder } from './panels/folder/loadFolder'
 import { Fetched } from './panels/shell/Fetched'
 import { type StageProps, StageSlot } from './panels/site/stageSlot'
 import { readAddress, writeAddress } from './storage/address'
+import { chooseScenario, followJob, setDepot } from './stores/depotStore'
 import { jobStore } from './stores/jobStore'
 import { hasKeptJob } from './stores/keptJob'
 import { keepAppOffline } from './stores/offlineStore'
@@ -34,6 +35,8 @@ addEventListener('afterprint', () => applyTheme(settingsStore.getState().theme))
 
 const showAddress = () => writeAddress(jobStore.getState().head, viewStore.getState().place)
 const address = readAddress(location.hash)
+if (address.scenario !== undefined) chooseScenario(address.scenario)
+if (address.purpose === 'assess') setDepot({ purpose: 'assess' })
 const openOffice = () => address.place === 'office' && goTo('office')
 openOffice()
 if (hasKeptJob() || address.scenario !== undefined)
@@ -43,7 +46,11 @@ if (hasKeptJob() || address.scenario !== undefined)
     // What could not be opened is not asked for again.
     showAddress()
   })
-jobStore.subscribe((job, before) => job.head !== before.head && showAddress())
+jobStore.subscribe(({ head }, before) => {
+  if (head === before.head) return
+  if (head) followJob(head)
+  showAddress()
+})
 viewStore.subscribe((view, before) => view.place !== before.place && showAddress())
 
 // Fetched when the Site is first looked at in 3D.

@@ -8,3 +8,5 @@ const cards = import.meta.glob<FolderCard>('../../../scenarios/*/scenario.json',
 })
 
 export const shelf: readonly FolderCard[] = Object.values(cards).sort((a, b) => (a.id < b.id ? -1 : 1))
+
+export const findCard = (id: string): FolderCard | undefined => shelf.find((it) => it.id === id)

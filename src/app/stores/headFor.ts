@@ -1,6 +1,7 @@
 /** The head of a job from what was chosen at the Depot. */
 import { english, makeSpeaker } from '../../text'
 import { type OwnEdition, layEdition, packIds, packWordsOf, requirePack, scenarioWordsOf } from '../storage/library'
+import { findCard } from '../storage/shelf'
 import type { JobHead, Purpose } from './jobStore'
 import { findName, settingsStore } from './settingsStore'
 
@@ -17,7 +18,7 @@ export function headFor(
   choice: { pack?: string; startsAt?: string; person?: string; own?: OwnEdition; shown?: number } = {},
 ): JobHead {
   layEdition(choice.own)
-  const pack = choice.pack ?? packIds[0] ?? ''
+  const pack = choice.pack ?? findCard(scenario)?.pack ?? packIds[0] ?? ''
   return {
     scenario,
     title: makeSpeaker(scenarioWordsOf(scenario), english).say('scenario.name'),

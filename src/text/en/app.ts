@@ -202,9 +202,6 @@ export const app = {
   'pole.twoLegs': 'two legs',
   'pole.woodenArm': 'wooden arm',
   'pole.terminal': 'earth terminal at {height:m}',
-  'pole.concrete': 'concrete',
-  'pole.steel': 'steel',
-  'pole.wood': 'wood',
 
   'state.bucketHome': 'on the truck',
   'state.bucketUp': 'floor at {height:m}',

@@ -9,7 +9,7 @@ interface File {
   readonly feeders: readonly { readonly voltageV: number }[]
   readonly switches: readonly { readonly label: string }[]
   readonly pole: { readonly number: string; readonly heightM: number; readonly buttLengthM: number }
-  readonly crew: readonly unknown[]
+  readonly crew: readonly { readonly arrivesAtS?: number }[]
   readonly items: readonly unknown[]
 }
 
@@ -27,7 +27,7 @@ test.each(folders)('the card of %s says what its files say', (folder) => {
     voltage: file.feeders[0]!.voltageV,
     switches: file.switches.map((it) => it.label),
     pole: file.pole.number,
-    crew: file.crew.length,
+    crew: file.crew.filter((it) => it.arrivesAtS === undefined).length,
     items: file.items.length,
     parts: ['beginning'],
   })
@@ -48,6 +48,24 @@ test('a clean run that is there prepares the parts of the job', () => {
     'earths-on',
     'work-done',
   ])
+})
+
+// What stands on and beside each pole, read off the summaries by hand.
+test.each([
+  ['bellweather-farm', 'wood', 'concrete-rod', ['transformer', 'own-source', 'earth-return']],
+  ['coldmere-col', 'wood', 'concrete-rod', ['beside', 'coil']],
+  ['kestrel-flat', 'wood', 'concrete-rod', []],
+  ['marrow-bend', 'concrete', 'concrete-rod', ['low-voltage', 'crossing', 'stay']],
+  ['rustmesa-junction', 'wood', 'multi-ground', ['neutral-wire', 'bucket']],
+  ['saltbridge-road', 'double', 'concrete-rod', ['low-voltage', 'lamps', 'transformer', 'own-source']],
+])('%s is found by its pole, its rules and what it has', (slug, poleKind, pack, traits) => {
+  const [scenario, words, run] = ['scenario.json', 'text.en.json', 'runs/clean.json'].map((name) =>
+    read(`scenarios/${slug}/${name}`),
+  )
+  const card = makeCard(scenario!, words!, run)
+  expect(card).toMatchObject({ poleKind, pack })
+  expect(card.traits).toEqual(expect.arrayContaining(traits))
+  if (traits.length === 0) expect(card.traits).toEqual([])
 })
 
 test('a scenario that cannot be read stops the build with its faults', () => {

@@ -2,6 +2,7 @@
 import { type FormEvent, useState } from 'react'
 import { say } from '../../../text'
 import { packShelf } from '../../storage/packShelf'
+import { findCard } from '../../storage/shelf'
 import { hasAttempt, setUpAssessment } from '../../stores/assessing'
 import { speakerOf } from '../useSpeaker'
 
@@ -11,7 +12,8 @@ const shortest = 6
 export function AssessSetUp({ scenario }: { scenario: string }) {
   const [assessor, setAssessor] = useState('')
   const [candidate, setCandidate] = useState('')
-  const [pack, setPack] = useState(packShelf[0]?.id ?? '')
+  const [chosenPack, setPack] = useState<string | null>(null)
+  const pack = chosenPack ?? findCard(scenario)?.pack ?? packShelf[0]?.id ?? ''
   const [phrase, setPhrase] = useState('')
   const [again, setAgain] = useState('')
   const [isSame, setSame] = useState(false)

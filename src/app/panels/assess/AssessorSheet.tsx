@@ -37,6 +37,10 @@ export function AssessorSheet({ onDebrief }: { onDebrief: () => void }) {
               ))}
             </ul>
             <p className='note gap'>{say('assess.provisional')}</p>
+            <div className='onpaper signatures'>
+              <p>{say('assess.assessor')}</p>
+              <p>{say('assess.candidate')}</p>
+            </div>
             <div className='foot'>
               <button type='button' className='btn' onClick={onDebrief}>
                 {say('assess.debrief')}
@@ -108,6 +112,7 @@ function Elements({ result, speaker }: { result: Result; speaker: Speaker }) {
                     </button>
                   ))}
                 </div>
+                <span className='onpaper'>{markWord(own[mark.element])}</span>
               </td>
             </tr>
           ))}
@@ -115,6 +120,11 @@ function Elements({ result, speaker }: { result: Result; speaker: Speaker }) {
       </table>
     </>
   )
+}
+
+function markWord(mark: Mark | undefined): string {
+  if (mark === undefined) return '–'
+  return mark === 'not-observed' ? say('assess.notObserved') : String(mark)
 }
 
 function RecordFacts({ result, speaker }: { result: Result; speaker: Speaker }) {

@@ -2,58 +2,53 @@
 import { useState } from 'react'
 import { useStore } from 'zustand'
 import { say } from '../../../text/front'
-import { packShelf } from '../../storage/packShelf'
-import { shelf } from '../../storage/shelf'
+import type { FolderCard } from '../../storage/makeCard'
+import { findCard } from '../../storage/shelf'
 import { assessStore } from '../../stores/assessStore'
-import { type Purpose, jobStore } from '../../stores/jobStore'
+import { depotStore, setDepot } from '../../stores/depotStore'
+import { jobStore } from '../../stores/jobStore'
 import { offlineStore } from '../../stores/offlineStore'
 import { addPerson, choosePerson, settingsStore } from '../../stores/settingsStore'
 import { goTo } from '../../stores/viewStore'
 import { InFolder } from '../folder/InFolder'
 import { withFolder } from '../folder/loadFolder'
+import { Choice, Choices } from './Choice'
 import { Locality } from './Locality'
 import { PackChoice } from './PackChoice'
 import { RunsBox } from './RunsBox'
 import { ScenarioFacts } from './ScenarioFacts'
+import { ScenarioList } from './ScenarioList'
 import { PartChoice, SeedEntry } from './SeedEntry'
 
 export function DepotPlace() {
-  const [scenario, setScenario] = useState(shelf[0]?.id ?? '')
-  const [purpose, setPurpose] = useState<Purpose>('practise')
-  const [seed, setSeed] = useState('1')
-  const [part, setPart] = useState('beginning')
-  const [pack, setPack] = useState(packShelf[0]?.id ?? '')
+  const { scenario, purpose } = useStore(depotStore)
   const isSealed = useStore(assessStore, (assessment) => assessment.phase === 'running')
-  const card = shelf.find((it) => it.id === scenario)
-  const name = card?.words['scenario.name'] ?? scenario
+  const card = findCard(scenario)
   return (
     <main className='cols depot'>
       <section className='stack scroll' tabIndex={0} aria-label={say('depot.whoWhy')}>
         <People />
         <h2 className='sec gap'>{say('depot.purpose')}</h2>
-        <div role='radiogroup' aria-label={say('depot.purpose')}>
-          <Choice
-            name={say('purpose.practise')}
-            note={say('depot.practiseNote')}
-            isChosen={purpose === 'practise'}
-            onChoose={() => setPurpose('practise')}
-          />
-          <Choice
-            name={say('purpose.assess')}
-            note={say('depot.assessNote')}
-            isChosen={purpose === 'assess'}
-            onChoose={() => setPurpose('assess')}
-          />
-        </div>
-        {purpose === 'practise' && <PackChoice pack={pack} onChoose={setPack} />}
-        {purpose === 'practise' && <PartChoice parts={card?.parts ?? []} part={part} onChoose={setPart} />}
+        <Choices label={say('depot.purpose')}>
+          {(['practise', 'assess'] as const).map((each) => (
+            <Choice
+              key={each}
+              name={say(`purpose.${each}`)}
+              note={say(`depot.${each}Note`)}
+              isChosen={each === purpose}
+              onChoose={() => setDepot({ purpose: each })}
+            />
+          ))}
+        </Choices>
+        {purpose === 'practise' && <PackChoice />}
+        {purpose === 'practise' && <PartChoice parts={card?.parts ?? []} />}
         <p className='cautiontext'>{say('app.caution.full')}</p>
         <Offline />
         <button type='button' className='btn gap' onClick={() => goTo('figures')}>
           {say('depot.figures')}
         </button>
       </section>
-      <section className='stack scroll' tabIndex={0} aria-label={say('depot.scenarios')}>
+      <section className='stack places' aria-label={say('depot.scenarios')}>
         <h2 className='sec'>
           {say('depot.scenarios')}
           <span className='q'>
@@ -62,20 +57,10 @@ export function DepotPlace() {
             </button>
           </span>
         </h2>
-        <div role='radiogroup' aria-label={say('depot.scenarios')}>
-          {shelf.map(({ id, words }) => (
-            <Choice
-              key={id}
-              name={words['scenario.name'] ?? id}
-              note={words['scenario.summary'] ?? ''}
-              isChosen={id === scenario}
-              onChoose={() => setScenario(id)}
-            />
-          ))}
-        </div>
+        <ScenarioList />
         <RunsBox />
       </section>
-      <section className='stack scroll' tabIndex={0} aria-label={name}>
+      <section className='stack scroll' tabIndex={0} aria-label={card?.words['scenario.name'] ?? scenario}>
         {isSealed ? (
           <>
             <h1 className='title'>{say('depot.sealed')}</h1>
@@ -85,42 +70,40 @@ export function DepotPlace() {
         ) : purpose === 'assess' ? (
           <InFolder>{(folder) => <folder.AssessSetUp scenario={scenario} />}</InFolder>
         ) : (
-          <>
-            <h1 className='title'>{name}</h1>
-            {card && <Locality card={card} />}
-            {card && <ScenarioFacts card={card} />}
-            <div className='foot'>
-              <SeedEntry seed={seed} onChange={setSeed} />
-              <button
-                type='button'
-                className='btn go grow'
-                disabled={!/^\d{1,9}$/.test(seed)}
-                onClick={() =>
-                  withFolder((folder) =>
-                    folder.openJob(folder.headFor(scenario, Number(seed), 'practise', { pack, startsAt: part })),
-                  )
-                }
-              >
-                {say('depot.open')}
-              </button>
-              <button
-                type='button'
-                className='btn'
-                disabled={!/^\d{1,9}$/.test(seed)}
-                onClick={() =>
-                  withFolder((folder) =>
-                    folder.openShown(folder.headFor(scenario, Number(seed), 'practise', { pack, startsAt: part })),
-                  )
-                }
-              >
-                {say('depot.see')}
-              </button>
-            </div>
-            <Resume />
-          </>
+          card && <Opening card={card} />
         )}
       </section>
     </main>
+  )
+}
+
+/** What is known of the place, and the ways into the job. */
+function Opening({ card }: { card: FolderCard }) {
+  const seed = useStore(depotStore, (depot) => depot.seed)
+  const isSeed = /^\d{1,9}$/.test(seed)
+  const open = (way: 'openJob' | 'openShown') =>
+    withFolder((folder) => {
+      const { pack, part } = depotStore.getState()
+      folder[way](folder.headFor(card.id, Number(seed), 'practise', { pack, startsAt: part }))
+    })
+  return (
+    <>
+      <h1 className='title'>{card.words['scenario.name']}</h1>
+      <div className='placefacts'>
+        <Locality card={card} />
+        <ScenarioFacts card={card} />
+      </div>
+      <div className='foot'>
+        <SeedEntry seed={seed} onChange={(written) => setDepot({ seed: written })} />
+        <button type='button' className='btn go grow' disabled={!isSeed} onClick={() => open('openJob')}>
+          {say('depot.open')}
+        </button>
+        <button type='button' className='btn' disabled={!isSeed} onClick={() => open('openShown')}>
+          {say('depot.see')}
+        </button>
+      </div>
+      <Resume />
+    </>
   )
 }
 
@@ -146,29 +129,6 @@ function Resume() {
   )
 }
 
-function Choice({
-  name,
-  note,
-  isChosen,
-  onChoose,
-}: {
-  name: string
-  note: string
-  isChosen: boolean
-  onChoose: () => void
-}) {
-  return (
-    <button type='button' className='pick' role='radio' aria-checked={isChosen} onClick={onChoose}>
-      <span className='dot' />
-      <span>
-        {name}
-        <br />
-        <span className='q'>{note}</span>
-      </span>
-    </button>
-  )
-}
-
 function People() {
   const people = useStore(settingsStore, (settings) => settings.people)
   const chosen = useStore(settingsStore, (settings) => settings.person)
@@ -176,21 +136,17 @@ function People() {
   return (
     <>
       <h2 className='sec'>{say('depot.who')}</h2>
-      <div role='radiogroup' aria-label={say('depot.who')}>
-        {people.map((person) => (
-          <button
-            key={person.id}
-            type='button'
-            className='pick'
-            role='radio'
-            aria-checked={person.id === chosen}
-            onClick={() => choosePerson(person.id)}
-          >
-            <span className='dot' />
-            {person.name}
-          </button>
+      <Choices label={say('depot.who')}>
+        {people.map(({ id, name: known }, i) => (
+          <Choice
+            key={id}
+            name={known}
+            isChosen={id === chosen}
+            isStop={i === 0 && !people.some((it) => it.id === chosen)}
+            onChoose={() => choosePerson(id)}
+          />
         ))}
-      </div>
+      </Choices>
       <form
         className='addperson'
         onSubmit={(event) => {

@@ -1,6 +1,8 @@
 /** Which variant, and where in the job to begin. */
+import { useStore } from 'zustand'
 import { say } from '../../../text/front'
 import type { FolderCard } from '../../storage/makeCard'
+import { depotStore, setDepot } from '../../stores/depotStore'
 
 export function SeedEntry({ seed, onChange }: { seed: string; onChange: (seed: string) => void }) {
   return (
@@ -11,17 +13,12 @@ export function SeedEntry({ seed, onChange }: { seed: string; onChange: (seed: s
   )
 }
 
-interface PartChoiceProps {
-  readonly parts: FolderCard['parts']
-  readonly part: string
-  readonly onChoose: (part: string) => void
-}
-
-export function PartChoice({ parts, part, onChoose }: PartChoiceProps) {
+export function PartChoice({ parts }: { parts: FolderCard['parts'] }) {
+  const part = useStore(depotStore, (depot) => depot.part)
   return (
     <label className='field'>
       {say('depot.part')}
-      <select className='entry' value={part} onChange={(event) => onChoose(event.target.value)}>
+      <select className='entry' value={part} onChange={(event) => setDepot({ part: event.target.value })}>
         {parts.map((each) => (
           <option key={each} value={each}>
             {say(`part.${each}`)}

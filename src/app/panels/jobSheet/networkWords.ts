@@ -38,7 +38,7 @@ export function poleWords({ pole, place }: Sheet): string {
 
 export function lineWords({ conductors, feeders, switches }: Sheet): string {
   const feeder = feeders.find(({ id }) => switches.some((it) => it.feeder === id)) ?? feeders[0]
-  const kilovolts = plain((feeder?.voltage ?? 0) / 1000, 1)
+  const kilovolts = plain((feeder?.voltage ?? 0) / 1000, 2)
   const wires = conductors.length
   return wires === 1 ? say('network.oneWire', { kilovolts }) : say('network.wires', { kilovolts, wires })
 }
@@ -83,7 +83,7 @@ export function networkFacts(sheet: Sheet, speaker: Speaker): readonly NetworkFa
     ...network.parallels.map((it) =>
       fact(
         it.id,
-        say('network.kilovolts', { kilovolts: plain(it.voltage / 1000, 1) }),
+        say('network.kilovolts', { kilovolts: plain(it.voltage / 1000, 2) }),
         say('network.beside', { from: alongWords(it.from), to: alongWords(it.to) }),
         it.feeder ? say('network.sameFeeder', { name: speaker.say(`thing.${it.feeder}`) }) : '',
         say('network.staysLive'),
