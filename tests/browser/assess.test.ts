@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs'
 import { afterAll, expect, test } from 'vitest'
 import { closeBrowser, openApp } from '../support/openApp'
+import { printed } from '../support/printedPages'
 import { giveAct, keptOrders } from '../support/sheets'
 
 afterAll(closeBrowser)
@@ -80,6 +81,10 @@ test('set up, try, run, reload, finish, hand back, mark, save the record', async
   expect(Object.values(record.digests as object)).toHaveLength(3)
   expect(record.notJudged).toContain('climbing')
   expect(Object.values(record.marks as object)).toEqual([4])
+  // On paper stand one's own mark beside the machine's, and a line each to sign on.
+  const paper = (await printed(app.page)).pages.join(' ')
+  expect(paper).toMatch(/Plan and hazards not (met|done) 4 /)
+  expect(paper).toMatch(/Provisional until a person signs\. Assessor Candidate/)
   expect(app.complaints).toEqual([])
   await app.close()
 })
