@@ -261,6 +261,28 @@ const rows: Readonly<Record<string, Row>> = {
     at('end'),
     at('end', { change: () => ({ jumpersOut: [{ at: 'jumpers-9', tails: 'tied-back' }] }) }),
   ],
+  'bucket-up': [
+    'bucket-up',
+    at('end', { change: () => ({ truckState: { outriggers: 'down', bucket: { at: { x: 0, y: 1 }, height: 6 } } }) }),
+    at('end'),
+  ],
+  'truck-bonded': [
+    'truck-bonded',
+    at('pic declare-safe', {
+      change: (site) => ({ clamps: site.clamps.map((it) => (it.end === 'metal' ? { ...it, end: 'truck' } : it)) }),
+    }),
+    at('pic declare-safe'),
+  ],
+  'truck-inside-barrier': [
+    'truck-inside-barrier',
+    at('pic declare-safe', { change: () => ({ truck: { x: 1, y: 1 } }) }),
+    at('pic declare-safe'),
+  ],
+  'boom-passed': [
+    'boom-passed',
+    at('end'),
+    at('end', { change: withItem('E-07', { type: 'bucket-boom', verdict: null }) }),
+  ],
   'permit-wider': ['permit-wider', at('end', { change: () => ({ marks: { 'permit-wider': 1 } }) }), at('end')],
   'next-pole-assessed': [
     'next-pole-assessed',

@@ -4,8 +4,8 @@ import type { Edit } from './edits'
 
 export interface CaseRun {
   readonly edit: Edit
-  /** Which recording is edited; the clean one unless said. */
-  readonly of?: 'clean' | 'clean-livened'
+  /** Which run is edited; the clean recording unless said. */
+  readonly of?: 'clean' | 'clean-livened' | 'bucket'
   /** Hidden defects, by item, beside those of the recording. */
   readonly defects?: Readonly<Record<string, string>>
   /** What the label says instead, by item. */

@@ -9,7 +9,7 @@ import type { Scope, SitePredicate } from '../language/predicate'
 import { poleOf, thingAt, workedPole } from './workedPole'
 
 /** What this person touches now, what is reached only by an insulating stick left out. */
-function touched(scope: Scope): readonly Contact[] {
+function touchedBy(scope: Scope): readonly Contact[] {
   const body = scope.moment?.bodies.find((each) => each.person === scope.person)
   return (body?.contacts ?? []).filter(
     (contact) => !contact.through.some((id) => requireItem(scope.site, id).type === 'operating-stick'),
@@ -22,7 +22,7 @@ const offLead: SitePredicate = {
   about: 'moment',
   takes: {},
   fails(scope) {
-    const contact = touched(scope).find(({ on }) => on.kind === 'lead' || on.kind === 'rod')
+    const contact = touchedBy(scope).find(({ on }) => on.kind === 'lead' || on.kind === 'rod')
     if (contact === undefined) return undefined
     const item = 'item' in contact.on ? contact.on.item : ''
     return { why: 'on-lead', person: scope.person ?? '', lead: item, limb: contact.limb }
@@ -36,7 +36,7 @@ const offBarePole: SitePredicate = {
   takes: {},
   fails(scope) {
     const { site } = scope
-    const contacts = touched(scope)
+    const contacts = touchedBy(scope)
     const bare = contacts.find((contact) => contact.on.kind === 'pole' && !isCovered(site, contact))
     if (bare === undefined || isBondWhole(site, poleOf(site, scope.person) === 'next')) return undefined
     const earthed = contacts.find((contact) => isOnEarths(site, contact))

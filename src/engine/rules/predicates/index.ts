@@ -9,6 +9,7 @@ import { peoplePredicates } from './people'
 import { ratingPredicates } from './rating'
 import { scenarioPredicates } from './scenario'
 import { testsPredicates } from './tests'
+import { truckPredicates } from './truck'
 
 const all: readonly SitePredicate[] = [
   ...bodiesPredicates,
@@ -20,6 +21,7 @@ const all: readonly SitePredicate[] = [
   ...ratingPredicates,
   ...scenarioPredicates,
   ...testsPredicates,
+  ...truckPredicates,
 ]
 
 export const sitePredicates: ReadonlyMap<string, SitePredicate> = new Map(

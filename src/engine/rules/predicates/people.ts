@@ -4,6 +4,8 @@ import { nearestPole, poleFoot } from '../../site/nextPole'
 import type { ItemId, PersonId } from '../../site/scenario'
 import type { Site } from '../../site/site'
 import { distance, isInside } from '../../site/place'
+import { feetAt } from '../../site/stations'
+import { bucketPlace, isBucketUp } from '../../site/truckState'
 import { invariant } from '../../units/invariant'
 import type { Scope, SitePredicate } from '../language/predicate'
 import { findRole } from '../language/runView'
@@ -61,13 +63,18 @@ const strapped: SitePredicate = {
     requirePerson(scope.site, whom(scope)).strapped ? undefined : { why: 'not-strapped', person: whom(scope) },
 }
 
+/** In a bucket that rests on the truck nobody is up yet. */
+function isUp(site: Site, person: PersonId): boolean {
+  const it = requirePerson(site, person)
+  return isAloft(it) && (it.place.kind !== 'bucket' || isBucketUp(site))
+}
+
 const aloft: SitePredicate = {
   id: 'aloft',
-  says: 'up the pole',
+  says: 'up the pole, or in the bucket off the truck',
   about: 'person',
   takes: {},
-  fails: (scope) =>
-    isAloft(requirePerson(scope.site, whom(scope))) ? undefined : { why: 'not-aloft', person: whom(scope) },
+  fails: (scope) => (isUp(scope.site, whom(scope)) ? undefined : { why: 'not-aloft', person: whom(scope) }),
 }
 
 const onMat: SitePredicate = {
@@ -125,14 +132,16 @@ const onSite: SitePredicate = {
 
 const belowLv: SitePredicate = {
   id: 'below-low-voltage',
-  says: 'is on the pole below the low-voltage wires, or on the ground',
+  says: 'is on the pole or in the bucket below the low-voltage wires, or on the ground',
   about: 'person',
   takes: {},
   fails(scope) {
-    const { place } = requirePerson(scope.site, whom(scope))
-    return place.kind === 'pole' && place.station === 'above-lv'
-      ? { why: 'above-low-voltage', person: whom(scope) }
-      : undefined
+    const { site } = scope
+    const { place } = requirePerson(site, whom(scope))
+    const isAbove =
+      (place.kind === 'pole' && place.station === 'above-lv') ||
+      (place.kind === 'bucket' && bucketPlace(site).height >= feetAt(site.scenario.pole, 'above-lv'))
+    return isAbove ? { why: 'above-low-voltage', person: whom(scope) } : undefined
   },
 }
 

@@ -7,6 +7,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import type { Order, Pack, Scenario, Timeline } from '../../../../src/engine'
 import { findFindings } from '../../../../src/engine/rules/findFindings'
 import { change, type Edit } from '../../../support/rules/edits'
+import { bucketRun } from '../../../support/rules/bucketRun'
 import { recorded, shippedPack, shippedWords } from '../../../support/rules/recorded'
 import { replay, replayer, type Replayer } from '../../../support/rules/replay'
 import type { CaseRun, RuleCases } from '../../../support/rules/ruleCase'
@@ -39,7 +40,7 @@ export function sharedRows(pack: string, ...tables: readonly RuleCases[]): PackC
 export function describePack(id: string, cleanRun: string, cases: PackCases, untried: readonly string[] = []): void {
   const pack = shippedPack(id)
   const words = shippedWords(id)
-  const runs = { clean: recorded(cleanRun), 'clean-livened': recorded('clean-livened') }
+  const runs = { clean: recorded(cleanRun), 'clean-livened': recorded('clean-livened'), bucket: bucketRun() }
   const again: Record<string, Replayer> = {}
 
   beforeAll(() => {

@@ -2,6 +2,7 @@
 import type { Scenario } from '../../../../src/engine'
 import { add, after, all, before, by, change, drop, none, swapped } from '../../../support/rules/edits'
 import { aloft } from '../cases/aloft'
+import { bucket } from '../cases/bucket'
 import { ground } from '../cases/ground'
 import { isolation } from '../cases/isolation'
 import { nextPole } from '../cases/nextPole'
@@ -82,6 +83,6 @@ const own: PackCases = {
 }
 
 describePack('multi-ground', 'clean-multi-ground', {
-  ...sharedRows('multi-ground', office, isolation, ground, aloft, work, response, rating, nextPole),
+  ...sharedRows('multi-ground', office, isolation, ground, aloft, work, response, rating, nextPole, bucket),
   ...own,
 })

@@ -1,6 +1,7 @@
 /** Every rule of the pack `two-earths`. */
 import { add, all, before, by, change, drop, wait } from '../../../support/rules/edits'
 import { aloft } from '../cases/aloft'
+import { bucket } from '../cases/bucket'
 import { ground } from '../cases/ground'
 import { isolation } from '../cases/isolation'
 import { nextPole } from '../cases/nextPole'
@@ -51,6 +52,6 @@ const own: PackCases = {
 }
 
 describePack('two-earths', 'clean-two-earths', {
-  ...sharedRows('two-earths', office, isolation, ground, aloft, work, response, rating, nextPole),
+  ...sharedRows('two-earths', office, isolation, ground, aloft, work, response, rating, nextPole, bucket),
   ...own,
 })
