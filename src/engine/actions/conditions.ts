@@ -41,6 +41,10 @@ export function poleBy(site: Site, who: PersonId): PoleName | undefined {
   return nearestPole(site.scenario, groundPointOf(site, who))
 }
 
+/** Of whatever is touched on the pole there: the next pole is a leg of its own. */
+export const legHere = (site: Site, who: PersonId): { readonly leg?: 3 } =>
+  poleBy(site, who) === 'next' ? { leg: 3 } : {}
+
 /** In the bucket while that rests on the truck. */
 function isAtRest(site: Site, who: PersonId): boolean {
   return requirePerson(site, who).place.kind === 'bucket' && site.truckState !== undefined && !isBucketUp(site)

@@ -1,5 +1,5 @@
 /** Up to the low voltage, guarding it, proving the line dead, earthing it. */
-import { clampedOn, item, isPoleWorkerUp, isUp, isWorn, kit, person, take, takeOff, wear } from './ask'
+import { clampedOn, item, isPoleWorkerUp, isUp, isWorn, kit, lookAgain, person, take, takeOff, wear } from './ask'
 import { BrokenOff } from './brokenOff'
 import { boardBucket, bondTruck, isFromBucket, isInRestingBucket } from './bucket'
 import { climbTo } from './goingUp'
@@ -113,13 +113,6 @@ export function earthLine(job: Job): void {
     job.order(pic, 'report-earths', { values: { count: conductorsOf(job).length } })
     job.wait()
   }
-}
-
-/** What is used again after the line came alive is looked at first. */
-export function lookAgain(job: Job, on: string): void {
-  const { livening, evidence } = job.belief()
-  const isSeen = livening === null || evidence.some((it) => it.of === on && it.by === 'look' && it.at > livening.at)
-  if (!isSeen) job.order(job.crew.pw, 'look', { on })
 }
 
 function clampOn(job: Job, on: string): void {

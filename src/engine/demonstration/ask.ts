@@ -56,6 +56,13 @@ export function walkTo(job: Job, who: PersonId, to: GroundPoint): void {
   job.order(who, 'walk', { values: { to } })
 }
 
+/** What is used again after the line came alive is looked at first. */
+export function lookAgain(job: Job, on: string): void {
+  const { livening, evidence } = job.belief()
+  const isSeen = livening === null || evidence.some((it) => it.of === on && it.by === 'look' && it.at > livening.at)
+  if (!isSeen) job.order(job.crew.pw, 'look', { on })
+}
+
 /** Well off the pole, and out of the barrier where the truck stands inside it. */
 export function walkOut(job: Job, who: PersonId): void {
   const { isBoomNear, lookout } = job.layout

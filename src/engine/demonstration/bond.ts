@@ -1,6 +1,6 @@
 /** Covering the pole and bonding its metal to the earthed line, and both undone. */
-import { isWorn, kit } from './ask'
-import { changeGloves, lookAgain, sendUp, tug } from './aloft'
+import { isWorn, kit, lookAgain } from './ask'
+import { changeGloves, sendUp, tug } from './aloft'
 import { coverEdges } from './fits'
 import { climbTo } from './goingUp'
 import { seatTurns } from './ground'

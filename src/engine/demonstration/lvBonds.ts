@@ -1,6 +1,6 @@
 /** Wires that live by a transformer of the section are bonded to each other once they were tested, and the bonds taken off last. */
 import type { ThingId } from '../site/scenario'
-import { isUp, item, kit } from './ask'
+import { isUp, item, kit, lookAgain } from './ask'
 import { seatTurns } from './ground'
 import type { Job } from './job'
 import { lowVoltageOf } from './things'
@@ -13,10 +13,10 @@ export function hasLvBonds({ scenario: { lv, items } }: Job): boolean {
 /** Neutral first, then each wire; after every one was tested. */
 export function bondLowVoltage(job: Job): void {
   if (!hasLvBonds(job)) return
-  for (const on of bondOrder(job)) {
-    if (!job.belief().clamps.some((it) => it.on === on && it.lead === kit(job, 'lv-bonds')))
-      job.order(job.crew.pw, 'bond-lv', { on, with: kit(job, 'lv-bonds'), values: { turns: seatTurns } })
-  }
+  const set = kit(job, 'lv-bonds')
+  const bare = bondOrder(job).filter((on) => !job.belief().clamps.some((it) => it.on === on && it.lead === set))
+  if (bare.length > 0) lookAgain(job, set)
+  for (const on of bare) job.order(job.crew.pw, 'bond-lv', { on, with: set, values: { turns: seatTurns } })
 }
 
 export function unbondLowVoltage(job: Job): void {

@@ -2,7 +2,7 @@
 import { gearOf, numberOf } from '../../site/questions'
 import type { Action } from '../action'
 import { moveItem, tell } from '../changes'
-import { atHand, handsFree, onPole, poleBy } from '../conditions'
+import { atHand, handsFree, legHere, onPole, poleBy } from '../conditions'
 import { itemIn, numberIn } from '../orderValues'
 import { findReachOnPole } from '../reach'
 import { all, refuse } from '../refuse'
@@ -28,9 +28,9 @@ export const fitCover: Action = {
       : refuse(order, 'out-of-reach')
   }),
   takes: () => 120,
-  contacts: (_site, order) => [
-    touch(order.who, 'left-hand', { kind: 'pole', height: numberIn(order, 'from') }),
-    touch(order.who, 'right-hand', { kind: 'pole', height: numberIn(order, 'to') }),
+  contacts: (site, order) => [
+    touch(order.who, 'left-hand', { kind: 'pole', height: numberIn(order, 'from'), ...legHere(site, order.who) }),
+    touch(order.who, 'right-hand', { kind: 'pole', height: numberIn(order, 'to'), ...legHere(site, order.who) }),
   ],
   apply: (site, order) => {
     const [item, from, to] = [itemIn(order), numberIn(order, 'from'), numberIn(order, 'to')]

@@ -1,7 +1,7 @@
 /** Takes the cover off the pole. */
 import type { Action } from '../action'
 import { hangingBy, moveItem, tell } from '../changes'
-import { handsFree, onPole, poleBy } from '../conditions'
+import { handsFree, legHere, onPole, poleBy } from '../conditions'
 import { findReachOnPole } from '../reach'
 import { all, refuse } from '../refuse'
 import { touch } from '../touching'
@@ -22,8 +22,8 @@ export const removeCover: Action = {
   }),
   takes: () => 60,
   contacts: (site, order) => [
-    touch(order.who, 'left-hand', { kind: 'pole', height: site.cover?.from ?? 0 }),
-    touch(order.who, 'right-hand', { kind: 'pole', height: site.cover?.to ?? 0 }),
+    touch(order.who, 'left-hand', { kind: 'pole', height: site.cover?.from ?? 0, ...legHere(site, order.who) }),
+    touch(order.who, 'right-hand', { kind: 'pole', height: site.cover?.to ?? 0, ...legHere(site, order.who) }),
   ],
   apply: (site, order) => {
     const item = site.cover?.item ?? ''
