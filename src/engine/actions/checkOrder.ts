@@ -2,7 +2,7 @@
  * Whether an order can be carried out: first its form (who, what with, on what, values within what is physically
  * possible), then what the action itself asks of the world. Orders come from outside: nothing here throws.
  */
-import { isHere } from '../site/presence'
+import { isHere, isHurt } from '../site/presence'
 import { findItem, findPerson } from '../site/questions'
 import type { Site } from '../site/site'
 import type { Action, Order, Refusal, Value, ValueSpec } from './action'
@@ -21,11 +21,22 @@ export function checkOrder(site: Site, order: Order): Refusal | undefined {
   if (!action) return refuse(order, 'unknown-action')
   if (!findPerson(site, order.who)) return refuse(order, 'unknown-person')
   if (!isHere(site, order.who)) return refuse(order, 'not-here-yet', { person: order.who })
-  return checkForm(site, action, order) ?? closed(site, order) ?? away(site, order) ?? action.check(site, order)
+  return (
+    checkForm(site, action, order) ??
+    closed(site, order) ??
+    hurt(site, order) ??
+    away(site, order) ??
+    action.check(site, order)
+  )
 }
 
 function closed(site: Site, order: Order): Refusal | undefined {
   return site.paper.closed ? refuse(order, 'job-closed') : undefined
+}
+
+/** Whoever lies there does nothing. */
+function hurt(site: Site, order: Order): Refusal | undefined {
+  return isHurt(site, order.who) ? refuse(order, 'hurt', { person: order.who }) : undefined
 }
 
 /** Whoever has left the place does nothing but come back. */

@@ -96,7 +96,9 @@ import { strapOn } from './moving/strapOn'
 import { unstrap } from './moving/unstrap'
 import { walk } from './moving/walk'
 import { askSourceOff } from './response/askSourceOff'
+import { bringDown } from './response/bringDown'
 import { callControl } from './response/callControl'
+import { firstAid } from './response/firstAid'
 import { holdBack } from './response/holdBack'
 import { judgeIndication } from './response/judgeIndication'
 import { keepStill } from './response/keepStill'
@@ -199,7 +201,7 @@ const work = [
   headCount,
   stopJob,
 ]
-const response = [keepStill, callControl, askSourceOff]
+const response = [keepStill, callControl, askSourceOff, bringDown, firstAid]
 
 const list: readonly Action[] = [
   ...brief,

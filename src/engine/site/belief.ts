@@ -24,6 +24,8 @@ export interface PersonBelief extends Person {
   readonly role: Role
   readonly bootSize: number
   readonly isHere: boolean
+  /** Lies there, or hangs in the strap, and does not answer. */
+  readonly isHurt: boolean
 }
 
 export interface ItemBelief extends Pick<Item, 'id' | 'type' | 'where' | 'bookedOut' | 'bookedIn' | 'verdict'> {

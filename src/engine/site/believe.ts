@@ -4,7 +4,7 @@ import { farEnd, isOpened } from './gaps'
 import { onNextPole } from './nextPole'
 import { jobSheet } from './jobSheet'
 import { findMain, mainsOf } from './mains'
-import { findInCharge, isHere } from './presence'
+import { findInCharge, isHere, isHurt } from './presence'
 import { crewMember } from './questions'
 import type { Phase, ScenarioSwitch, ThingId } from './scenario'
 import { weatherAt } from './weather'
@@ -21,7 +21,7 @@ export function believe(site: Site): Belief {
     inCharge: findInCharge(site) ?? null,
     persons: Object.values(site.persons).map((person) => {
       const { role, bootSize } = crewMember(site, person.id)
-      return { ...person, role, bootSize, isHere: isHere(site, person.id) }
+      return { ...person, role, bootSize, isHere: isHere(site, person.id), isHurt: isHurt(site, person.id) }
     }),
     items: Object.values(site.items).map((item) => itemBelief(site, item)),
     conductors: scenario.conductors.map(({ id, phase }) => conductorBelief(site, id, phase)),

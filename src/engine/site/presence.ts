@@ -13,3 +13,8 @@ export function findInCharge({ scenario, paper }: Pick<Site, 'scenario' | 'paper
   const able = scenario.crew.filter((it) => it.role === 'person-in-charge')
   return paper.inCharge ?? (able.find((it) => it.arrivesAt === undefined) ?? able[0])?.id
 }
+
+/** Struck by what came alive, so that they do nothing more. */
+export function isHurt({ hurt }: Pick<Site, 'hurt'>, who: PersonId): boolean {
+  return hurt?.includes(who) ?? false
+}

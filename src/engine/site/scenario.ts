@@ -355,6 +355,8 @@ export interface Scenario {
   readonly livestock?: { readonly pace: number; readonly limit: number }
   /** What happens in a break in which nobody is there: a clamp on this thing is turned loose, the barrier is taken. */
   readonly whileAway?: { readonly loosens?: ThingId; readonly takesBarrier?: boolean }
+  /** Who is struck so that the heart may stop lies there and does nothing more; unsaid: everybody goes on. */
+  readonly casualties?: boolean
   readonly horizon: number
   /** Share of people, %, whose impedance does not exceed it; a file gives one of the tables, a draw any from 1 to 99. */
   readonly body: { readonly percentile: number; readonly skin: Skin }

@@ -179,6 +179,8 @@ export interface Site {
   readonly mains: Readonly<Record<ThingId, MainSwitch>>
   /** Conductors opened at the pole: each has two ends there. */
   readonly opened?: readonly ThingId[]
+  /** Struck so that the heart may stop: they lie, or hang in the strap, and do nothing. In order of id. */
+  readonly hurt?: readonly PersonId[]
   /** People who have left the place for a break. */
   readonly away?: readonly PersonId[]
   /** Seats brushed and not yet used, by conductor. */

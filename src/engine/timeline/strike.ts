@@ -3,7 +3,7 @@ import { perceive } from '../actions/changes'
 import { declaredCorner } from '../hazard/corner'
 import { liven } from '../hazard/liven'
 import { findRemovedCause, traitsOf, type Sign } from '../site/liveningTraits'
-import type { ItemId, Livening, ThingId } from '../site/scenario'
+import type { ItemId, Livening, PersonId, ThingId } from '../site/scenario'
 import type { LiveningRecord, Site } from '../site/site'
 import { invariant } from '../units/invariant'
 import { carriedCurrent } from './carried'
@@ -70,7 +70,13 @@ export function afterStrike(site: Site, moment: Moment, strike: Strike): Site {
   }
   const switches = shutBy(site, livening)
   const struck: Site = { ...site, items, switches, livening: record, paper: { ...site.paper, safeToWork: false } }
-  return Object.keys(site.persons).reduce((next, who) => perceive(next, who, ...signs), struck)
+  const down = site.scenario.casualties === true ? Object.keys(site.persons).filter((id) => left.hurt.includes(id)) : []
+  const fallen: Site = down.length === 0 ? struck : { ...struck, hurt: down }
+  const seen = [...signs, ...down.map((of): Sign => ({ of, by: 'look', says: 'livening.somebody-down' }))]
+  return Object.keys(site.persons).reduce(
+    (next, who) => perceive(next, who, ...(down.includes(who) ? signs : seen)),
+    fallen,
+  )
 }
 
 /** The blades that it shut, whose feeder protection has taken off: shut, and dead behind them. */
@@ -99,18 +105,25 @@ interface LeftBehind {
   readonly faulted: readonly ItemId[]
   readonly failed: readonly ItemId[]
   readonly cleared: boolean
+  readonly hurt: readonly PersonId[]
 }
 
 /** By the declared corner of the circuit; where that cannot be solved, whatever hangs on the livened wires counts as faulted. */
 function leftBehind(moment: Moment, livening: Livening): LeftBehind {
   const story = liven(moment, livening.id, declaredCorner)
   if (story.kind === 'unsolvable') {
-    return { faulted: carriedCurrent(moment.site, livenedThings(moment.site, livening)), failed: [], cleared: false }
+    return {
+      faulted: carriedCurrent(moment.site, livenedThings(moment.site, livening)),
+      failed: [],
+      cleared: false,
+      hurt: [],
+    }
   }
   return {
     faulted: [...story.carriedBy, ...story.meltedItems],
     failed: story.failedItems,
     cleared: story.clearedBy !== 'nothing',
+    hurt: story.exposures.filter(({ zone }) => zone.startsWith('AC-4')).map(({ person }) => person),
   }
 }
 

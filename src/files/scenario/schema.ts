@@ -83,6 +83,7 @@ const file = shape({
   livenings: list(part.livening, 0, 50),
   triggers: list(shape({ trigger, livenings: list(id(), 1, 50) }), 0, 50),
   whileAway: optional(shape({ loosens: optional(id()), takesBarrier: optional(boolean()) })),
+  casualties: optional(boolean()),
   horizon: seconds(1, 3600),
   body: part.body,
   ranges: list(part.range, 0, 5),

@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, done, type Said } from '../../support/cleanStages'
 import { fieldCases } from './fieldCases'
+import { casualtyCases } from './casualtyCases'
 import { gapCases } from './gapCases'
 import { nextPoleCases } from './nextPoleCases'
 import { shiftCases } from './shiftCases'
@@ -438,6 +439,7 @@ const cases: readonly Case[] = [
     [true, 'control.proved-off'],
   ],
   ...gapCases,
+  ...casualtyCases,
   ...truckCases,
   ...shiftCases,
   ...nextPoleCases,

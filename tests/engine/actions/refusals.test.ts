@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest'
 import { actions, type Site } from '../../../src/engine'
 import { after, before, refused, type Said } from '../../support/cleanStages'
 import { fieldRefusals } from './fieldCases'
+import { casualtyRefusals } from './casualtyCases'
 import { gapRefusals } from './gapCases'
 import { nextPoleRefusals } from './nextPoleCases'
 import { shiftRefusals } from './shiftCases'
@@ -161,6 +162,7 @@ const cases: readonly Case[] = [
   ['call-control', 'not-a-choice', start, 'pic', { values: { message: 'hello' } }],
   ['ask-source-off', 'unknown-thing', start, 'pic', { on: 'conductor-a' }],
   ...gapRefusals,
+  ...casualtyRefusals,
   ...truckRefusals,
   ...shiftRefusals,
   ...nextPoleRefusals,

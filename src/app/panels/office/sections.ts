@@ -26,7 +26,7 @@ const scenarioParts = {
   low: ['lv', 'transformers', 'embedded', 'premises'],
   pole: ['pole', 'metalwork', 'stay', 'truck'],
   gear: ['items'],
-  livenings: ['livenings', 'triggers', 'draws'],
+  livenings: ['livenings', 'triggers', 'casualties', 'draws'],
   task: ['work', 'control', 'hazards', 'nextPole', 'whileAway'],
   limits: ['body', 'ranges', 'contact'],
 } as const

@@ -78,8 +78,9 @@ function Portrait({ person, belief }: { person: PersonBelief; belief: Belief }) 
   )
 }
 
-function whereabouts({ place, strapped, onMat, isHere }: PersonBelief, speaker: Speaker): string {
+function whereabouts({ place, strapped, onMat, isHere, isHurt }: PersonBelief, speaker: Speaker): string {
   if (!isHere) return say('where.notHere')
+  if (isHurt) return say('where.hurt')
   if (place.kind === 'switch') return speaker.say(onMat ? 'where.switch-mat' : 'where.switch', { switch: place.id })
   if (place.kind === 'pole') return speaker.say(`where.${place.station}${strapped ? '-strapped' : ''}`)
   if (place.kind === 'bucket') return speaker.say('where.bucket')
