@@ -14,6 +14,8 @@ export interface RegradeQuestion {
   readonly runs: Readonly<Record<string, string>>
   readonly before: Edition
   readonly now: Edition
+  /** Only what happened, not what could have. */
+  readonly isQuick?: boolean
 }
 
 /** What one run gave. */

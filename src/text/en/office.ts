@@ -47,6 +47,8 @@ export const office = {
 
   'office.runs': 'Recorded runs',
   'office.runsOf': 'Runs of',
+  'office.everywhere': 'all places, by what happened',
+  'office.changedRuns': '{changed} of {count run|runs} judged otherwise',
   'office.run': 'Run',
   'office.outcome': 'Outcome',
   'office.findings': 'Findings',

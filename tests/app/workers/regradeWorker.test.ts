@@ -105,3 +105,10 @@ test('a run that cannot be played on the draft says why; an own id of the draft 
   await new Promise((resume) => setTimeout(resume, 400))
   expect(answers.filter((it) => it.number >= 3)).toHaveLength(count)
 })
+
+test('asked quickly it says what happened, and tries nothing that could have', { timeout: 200_000 }, async () => {
+  const edition = { scenario, pack }
+  ask({ number: 40, runs: some('clean', 'lead-left-aloft'), before: edition, now: edition, isQuick: true })
+  const runs = await done(40)
+  expect([...runs.values()].map(({ now }) => graded(now).isSwept)).toEqual([false, false])
+})

@@ -6,7 +6,7 @@ import { say } from '../../../text/office'
 import { scenarioIds, scenarioWordsOf } from '../../storage/library'
 import { recordedRuns } from '../../storage/recordedRuns'
 import { officeStore } from '../../stores/office/officeStore'
-import { chooseRunsOf, regradeRuns, runsStore, stopRuns } from '../../stores/office/runsStore'
+import { chooseRunsOf, everywhere, regradeRuns, runsStore, stopRuns } from '../../stores/office/runsStore'
 import type { Regraded, RegradedRun, RunAnswer } from '../../workers/regrade'
 
 const firstWithRuns = scenarioIds.find((id) => 'clean' in recordedRuns(id)) ?? ''
@@ -19,7 +19,10 @@ export function RunsTable({ isSound }: { isSound: boolean }) {
   const origin = useStore(officeStore, (office) => office.origin)
   const { scenario, runs, of, progress, failure } = useStore(runsStore)
   const isPack = draft?.kind === 'pack'
-  const wanted = isPack ? (scenarioIds.includes(scenario) ? scenario : firstWithRuns) : (origin?.id ?? '')
+  const isKnown = scenario === everywhere || scenarioIds.includes(scenario)
+  const wanted = isPack ? (isKnown ? scenario : firstWithRuns) : (origin?.id ?? '')
+  const isEverywhere = scenario === everywhere
+  const listed = isEverywhere ? runs.filter(isChanged) : runs
   useEffect(() => {
     if (wanted !== scenario) chooseRunsOf(wanted)
   }, [wanted, scenario])
@@ -29,7 +32,7 @@ export function RunsTable({ isSound }: { isSound: boolean }) {
     const timer = setTimeout(regradeRuns, pause)
     return () => clearTimeout(timer)
   }, [draft, of, isSound, wanted, scenario])
-  const speaker = makeSpeakerOf({}, english, scenarioWordsOf(scenario))
+  const speaker = makeSpeakerOf({}, english, isEverywhere ? {} : scenarioWordsOf(scenario))
   const isRunning = progress !== null
   return (
     <div>
@@ -38,6 +41,7 @@ export function RunsTable({ isSound }: { isSound: boolean }) {
         <label className='field'>
           {say('office.runsOf')}
           <select className='entry' value={scenario} onChange={(event) => chooseRunsOf(event.target.value)}>
+            <option value={everywhere}>{say('office.everywhere')}</option>
             {scenarioIds.map((id) => (
               <option key={id} value={id}>
                 {makeSpeakerOf({}, english, scenarioWordsOf(id)).say('scenario.name')}
@@ -52,18 +56,21 @@ export function RunsTable({ isSound }: { isSound: boolean }) {
           {say(isRunning ? 'office.stop' : 'office.again')}
         </button>
       </div>
-      {runs.length > 0 && (
+      {isEverywhere && runs.length > 0 && (
+        <p className='q'>{say('office.changedRuns', { changed: listed.length, count: runs.length })}</p>
+      )}
+      {listed.length > 0 && (
         <table className='officeruns' aria-busy={isRunning || of !== draft}>
           <thead>
             <tr>
               <th>{say('office.run')}</th>
               <th>{say('office.outcome')}</th>
-              <th>{say('office.worst')}</th>
+              {!isEverywhere && <th>{say('office.worst')}</th>}
             </tr>
           </thead>
           <tbody>
-            {runs.map((run) => (
-              <RunRow key={run.name} run={run} speaker={speaker} />
+            {listed.map((run) => (
+              <RunRow key={run.name} run={run} speaker={isEverywhere ? null : speaker} />
             ))}
           </tbody>
         </table>
@@ -85,7 +92,13 @@ function Standing({ isSound, isEmpty }: { isSound: boolean; isEmpty: boolean }) 
   return <span className='q grow'>{!isSound ? say('office.whenNone') : isEmpty ? say('office.noRuns') : ''}</span>
 }
 
-function RunRow({ run: { name, before, now }, speaker }: { run: RegradedRun; speaker: Speaker }) {
+/** What happened in it is judged otherwise. */
+const isChanged = ({ before, now }: RegradedRun): boolean =>
+  outcomeOf(before) !== outcomeOf(now) ||
+  ('rules' in before && 'rules' in now && differences(before.rules, now.rules).flat().length > 0)
+
+/** @param speaker null: nobody asked what could have reached anybody */
+function RunRow({ run: { name, before, now }, speaker }: { run: RegradedRun; speaker: Speaker | null }) {
   const [was, is] = [outcomeOf(before), outcomeOf(now)]
   const [gained, lost] = 'issues' in before || 'issues' in now ? [[], []] : differences(before.rules, now.rules)
   return (
@@ -101,7 +114,7 @@ function RunRow({ run: { name, before, now }, speaker }: { run: RegradedRun; spe
         )}
       </th>
       <Pair was={was} is={is} />
-      <Pair was={worstWords(before, speaker)} is={worstWords(now, speaker)} />
+      {speaker && <Pair was={worstWords(before, speaker)} is={worstWords(now, speaker)} />}
     </tr>
   )
 }

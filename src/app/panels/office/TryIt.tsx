@@ -4,7 +4,7 @@ import { say } from '../../../text/office'
 import type { Draft } from '../../stores/office/draft'
 import { headOfDraft } from '../../stores/office/headOfDraft'
 import { chooseSeed, officeStore } from '../../stores/office/officeStore'
-import { runsStore } from '../../stores/office/runsStore'
+import { placeToTry } from '../../stores/office/runsStore'
 import { SeedEntry } from '../depot/SeedEntry'
 import { type Folder, withFolder } from '../folder/loadFolder'
 
@@ -12,7 +12,7 @@ export function TryIt({ draft, isSound }: { draft: Draft; isSound: boolean }) {
   const seed = useStore(officeStore, (office) => office.seed)
   const isPossible = isSound && /^\d{1,9}$/.test(seed)
   const open = (how: 'openJob' | 'openShown') =>
-    withFolder((folder: Folder) => folder[how](headOfDraft(draft, runsStore.getState().scenario, Number(seed))))
+    withFolder((folder: Folder) => folder[how](headOfDraft(draft, placeToTry(), Number(seed))))
   return (
     <>
       <SeedEntry seed={seed} onChange={chooseSeed} />
