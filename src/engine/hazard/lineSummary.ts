@@ -72,12 +72,13 @@ function linkCurrent(view: PhaseView): number {
   return Math.max(0, ...view.circuit.links.map((id) => magnitude(solution.current(id))))
 }
 
+/** Of what the earth ends of leads are on, and of the rods that any clamp is on; of the foot of a pole without either. */
 function riseOf(scenario: Scenario, fitted: Fitted, view: PhaseView): number {
-  const clamped = fitted.rods
-    .map((rod) => rodNode(rod.item))
-    .filter((node) => fitted.leads.some((lead) => lead.clamps.some((clamp) => clamp.node === node)))
-  const nodes = clamped.length > 0 ? clamped : [poleFootNode(scenario)]
-  return Math.max(...nodes.map((node) => magnitude(view.voltage(node))))
+  const clamps = fitted.leads.flatMap((lead) => lead.clamps)
+  const earthed = clamps.filter(({ end }) => end === 'earth').map(({ node }) => node)
+  const rods = fitted.rods.map(({ item }) => rodNode(item)).filter((rod) => clamps.some(({ node }) => node === rod))
+  const nodes = [...earthed, ...rods]
+  return Math.max(...(nodes.length > 0 ? nodes : [poleFootNode(scenario)]).map((node) => magnitude(view.voltage(node))))
 }
 
 /** A lead that carried more than this carried the fault, ampere (own choice: a hundredth of any fault here). */
