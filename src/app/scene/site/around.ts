@@ -3,11 +3,11 @@ import { span } from '../geometry/curves'
 import { at, box, cylinder, lathe, vector } from '../geometry/shapes'
 import { crossarm, pinInsulator } from '../gear/pole'
 import { type Built, built, hitAlong, join, type Part, part, wire } from '../ink/part'
-import { type Layout, poleRow, toScene } from './layout'
+import { type Layout, sagIn, toScene } from './layout'
 
 export const aroundView = (layout: Layout): Built =>
   join(
-    ...layout.place.parallels.map(parallelView),
+    ...layout.place.parallels.map((it) => parallelView(it, layout.poles)),
     ...layout.place.grounds.map((it) => groundViews[it.kind](it)),
     ...layout.place.sources.map((it) => cabinet(it.id, toScene(it.at), it.kind === 'inverter' ? 'plate' : 'polymer')),
   )
@@ -15,12 +15,12 @@ export const aroundView = (layout: Layout): Built =>
 type Parallel = Layout['place']['parallels'][number]
 
 /** On poles of its own when it is farther off than an arm reaches, else on those of the section. */
-function parallelView({ id, from, to, conductors }: Parallel): Built {
+function parallelView({ id, from, to, conductors }: Parallel, poles: readonly number[]): Built {
   const middle = conductors.reduce((sum, { x }) => sum + x, 0) / conductors.length
   const height = Math.min(...conductors.map((it) => it.height))
   const spread = Math.max(...conductors.map(({ x }) => Math.abs(x - middle)))
   const isOwn = Math.abs(middle) > 3
-  const row = poleRow.filter((along) => along >= from && along <= to)
+  const row = poles.filter((along) => along >= from && along <= to)
   const parts = row.flatMap((along): readonly Part[] => [
     ...(isOwn
       ? [part(at(cylinder(0.1, 0.17, height + 0.1, 12), [middle, height / 2 - 0.05, along]), 'wood', id, 0.3)]
@@ -35,7 +35,7 @@ function parallelView({ id, from, to, conductors }: Parallel): Built {
   ])
   const ends = row.slice(1).map((end, k) => [row[k]!, end] as const)
   const strung = conductors.flatMap((it) =>
-    ends.map(([a, b]) => span(vector(it.x, it.height, a), vector(it.x, it.height, b), 0.9, 18)),
+    ends.map(([a, b]) => span(vector(it.x, it.height, a), vector(it.x, it.height, b), sagIn(b - a, 'hv'), 18)),
   )
   return built(
     parts,

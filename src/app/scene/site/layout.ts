@@ -73,7 +73,7 @@ const usualRow = [-110, -55, 0, 60, 116] as const
 /** Of a road, metres; common practice, no source. */
 const roadWidth = 5
 /** Sag of the HV in the middle of a span of that length, and of the LV; at one tension it goes with its square. */
-const sag = { hv: 0.9, lv: 0.75, span: 58 } as const
+const sag = { hv: 0.9, lv: 0.75, span: 60 } as const
 export const sagIn = (length: number, of: 'hv' | 'lv'): number => sag[of] * (length / sag.span) * (length / sag.span)
 /** Clamps sit on the far side of the pole from the climber, in reach of a stick. */
 export const clampAlong = 0.85
@@ -128,6 +128,7 @@ export function layoutOf(sheet: Sheet): Layout {
   for (let height = 2.6, side = 1; height <= pole.stepBoltsTo + 0.05; height += 0.4, side = -side)
     stepBolts.push({ across: side * 0.19, height })
   return {
+    poles,
     pole: {
       kind: pole.kind,
       top,

@@ -9,7 +9,7 @@ import { stayView } from '../gear/stay'
 import { type Carriers, transformerView } from '../gear/transformer'
 import { type Built, built, hitAlong, join, type Part, part, type Wire, wire } from '../ink/part'
 import { aroundView } from './around'
-import { hvHeight, type Layout, lvHeight, poleRow, radiusAt, sag, type Support } from './layout'
+import { hvHeight, type Layout, lvHeight, radiusAt, sagIn, type Support } from './layout'
 
 const lvScale = { wide: 0.5, tall: 0.42 }
 
@@ -22,10 +22,10 @@ interface LineState {
 
 export function lineView(layout: Layout, { cracked, carriers }: LineState): Built {
   return join(
-    ...poleRow.map((along) => poleWithArms(layout, along)),
+    ...layout.poles.map((along) => poleWithArms(layout, along)),
     built([...polePlate(layout), ...stepBolts(layout), ...(cracked ? crackOf(layout, cracked) : [])]),
     ...layout.place.transformers.map((it) => {
-      const along = poleOf(it.along)
+      const along = poleOf(layout, it.along)
       const second = along === 0 ? layout.secondLeg : null
       return transformerView(layout, { ...it, along }, second, carriers[it.id] ?? 'not-looked')
     }),
@@ -41,9 +41,9 @@ export function lineView(layout: Layout, { cracked, carriers }: LineState): Buil
 }
 
 /** A transformer at the worked pole stands there; any other on the pole of the row that is nearest to its place. */
-function poleOf(along: number): number {
+function poleOf({ poles }: Layout, along: number): number {
   if (Math.abs(along) < 3) return 0
-  const others = poleRow.filter((it) => it !== 0)
+  const others = poles.filter((it) => it !== 0)
   return others.reduce((best, it) => (Math.abs(it - along) < Math.abs(best - along) ? it : best), others[0]!)
 }
 
@@ -152,15 +152,24 @@ function crackOf(layout: Layout, conductor: string): readonly Part[] {
 
 function sectionWires(layout: Layout): Built {
   const wires: Wire[] = []
-  /** A wire with a jumper ends on either side of the pole. */
-  const gapOf = (id: string): number => (layout.place.jumpers.includes(id) ? gapHalf : 0)
-  for (let s = 0; s + 1 < poleRow.length; s++) {
-    const [from, to] = [poleRow[s]!, poleRow[s + 1]!]
+  const { conductors, place, poles } = layout
+  /** A wire with a jumper ends on either side of its pole. */
+  const gapAt = (id: string, along: number): number => {
+    if (along === 0) return place.jumpers.includes(id) ? gapHalf : 0
+    return place.sectionJumpers.some((it) => it.along === along) && conductors.some((it) => it.id === id) ? gapHalf : 0
+  }
+  for (let s = 0; s + 1 < poles.length; s++) {
+    const [from, to] = [poles[s]!, poles[s + 1]!]
     const isNear = from === 0 || to === 0
     const pieces = isNear ? 28 : 10
-    const strung = ({ id, across, height }: Support, most: number, radius: number, minPx: number): Wire =>
+    const strung = ({ id, across, height }: Support, of: 'hv' | 'lv', radius: number, minPx: number): Wire =>
       wire(
-        span(vector(across, height, from || gapOf(id)), vector(across, height, to || -gapOf(id)), most, pieces),
+        span(
+          vector(across, height, from + gapAt(id, from)),
+          vector(across, height, to - gapAt(id, to)),
+          sagIn(to - from, of),
+          pieces,
+        ),
         radius,
         'aluminium',
         id,
@@ -168,9 +177,9 @@ function sectionWires(layout: Layout): Built {
         isNear ? 5 : 4,
       )
     wires.push(
-      ...layout.conductors.map((it) => strung(it, sag.hv, 0.0095, 1.9)),
-      ...layout.lv.map((it) => strung(it, sag.lv, 0.006, 1.3)),
-      ...(layout.neutral ? [strung(layout.neutral, sag.lv, 0.006, 1.3)] : []),
+      ...conductors.map((it) => strung(it, 'hv', 0.0095, 1.9)),
+      ...layout.lv.map((it) => strung(it, 'lv', 0.006, 1.3)),
+      ...(layout.neutral ? [strung(layout.neutral, 'lv', 0.006, 1.3)] : []),
     )
   }
   const near = Array.from({ length: 21 }, (_, i) => (i - 10) * 1.6)

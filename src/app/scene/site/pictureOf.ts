@@ -34,6 +34,7 @@ export function pictureOf(
     bucket: belief.truckState?.bucket ?? null,
     isOnPads: belief.truckState?.outriggers === 'down',
     jumpers: belief.jumpers,
+    farJumpers: Object.fromEntries(sheet.place.sectionJumpers.map(({ id }) => [id, tailsTold(belief, id)])),
     tarp: belief.items.filter(({ where }) => where.kind === 'tarp').map(({ id }) => id),
     tied: belief.items.filter(({ where }) => where.kind === 'handline').map(({ id }) => id),
     aloft: belief.items.filter(({ where }) => where.kind === 'aloft').map(({ id }) => id),
@@ -67,6 +68,13 @@ export function pictureOf(
       }),
     switches: sheet.switches.map((it) => switchOf(belief, it)),
   }
+}
+
+/** The last that was said or seen of them says how their tails are. */
+function tailsTold({ evidence }: Belief, id: ThingId): SitePicture['farJumpers'][ThingId] {
+  const last = evidence.findLast(({ of, says }) => of === id && /jumpers-(on|hanging|tied-back)$/.test(says))
+  if (!last || last.says.endsWith('-on')) return 'on'
+  return last.says.endsWith('-hanging') ? 'hanging' : 'tied-back'
 }
 
 function foundOn({ items }: Belief): SitePicture['found'] {

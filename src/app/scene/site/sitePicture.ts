@@ -72,6 +72,8 @@ export interface SitePicture {
   readonly bucket: { readonly at: GroundPoint; readonly height: number } | null
   readonly isOnPads: boolean
   readonly jumpers: Belief['jumpers']
+  /** Jumpers at other poles of the section, as last told or seen. */
+  readonly farJumpers: Readonly<Record<ThingId, 'on' | 'hanging' | 'tied-back'>>
   /** Items that lie on the tarp, in the order of the register. */
   readonly tarp: readonly ItemId[]
   /** Items tied to the handline, still on the ground. */

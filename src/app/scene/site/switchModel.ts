@@ -10,7 +10,7 @@ import { type Built, built, join, part, wire } from '../ink/part'
 import type { Plate } from '../ink/plateAtlas'
 import { wearOf, hitOf } from '../people/crew'
 import { figure } from '../people/figure'
-import { type Layout, radiusAt, sag } from './layout'
+import { type Layout, radiusAt, sagIn } from './layout'
 import type { SitePicture, SwitchPicture } from './sitePicture'
 
 const reach = 55
@@ -35,7 +35,13 @@ function wiresOf(layout: Layout): Built {
     ([-1, 1] as const).map((toward) => {
       const { along, height } = wireEnd(layout, toward)
       const far = vector(across, height + 0.2, toward * reach)
-      return wire(span(vector(across, height, along), far, sag.hv, 24), 0.0095, 'aluminium', '', 1.7)
+      return wire(
+        span(vector(across, height, along), far, sagIn(Math.abs(far.z - along), 'hv'), 24),
+        0.0095,
+        'aluminium',
+        '',
+        1.7,
+      )
     }),
   )
   return join(built([], wires), ...[-reach, reach].map((along) => farPole(layout, along)))
