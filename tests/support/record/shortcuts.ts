@@ -125,3 +125,32 @@ export const jumpersOut = (at: string): Conduct =>
     ),
     before('close-job', (job) => job.order(job.crew.pic, 'ask-jumpers-in', { on: at })),
   )
+
+/** The ground worker goes to the pole in the street shoes while it is worked on, and leans a hand on it. */
+export const leaningOnPole = (): Conduct =>
+  together(
+    leavingOut(
+      (intent, job) =>
+        intent.who === job.crew.gw && ['wear', 'take-off'].includes(intent.do) && isWith(job, intent, 'boots'),
+    ),
+    before('untie', (job) => {
+      const { gw } = job.crew
+      job.order(gw, 'walk', { on: 'pole-foot' })
+      job.order(gw, 'inspect-pole', { on: 'pole' })
+      job.order(gw, 'walk', { on: 'clear' })
+    }),
+  )
+
+/** One thing more goes up by the rope while the pole's metal is bonded to the line. */
+export const sentUpLate = (item: string): Conduct =>
+  before('untie', (job) => {
+    const { gw, pw } = job.crew
+    job.order(gw, 'book-out', { on: item })
+    walkTo(job, gw, job.layout.ropeStand)
+    job.order(gw, 'tie-on', { on: item })
+    job.wait()
+    job.order(pw, 'haul', { on: item })
+    job.order(pw, 'lower', { on: item })
+    job.wait()
+    walkTo(job, gw, job.layout.lookout)
+  })

@@ -2,8 +2,12 @@
 import { hasSteps } from '../../site/pole'
 import type { Action } from '../action'
 import { mark, perceive } from '../changes'
-import { nearPole, onGround } from '../conditions'
+import { legHere, nearPole, onGround } from '../conditions'
 import { all } from '../refuse'
+import { touch } from '../touching'
+
+/** Metres: one hand on the pole, the other sounds and prods (common practice, no source). */
+const handHeight = 1.3
 
 export const inspectPole: Action = {
   id: 'inspect-pole',
@@ -11,6 +15,7 @@ export const inspectPole: Action = {
   things: () => ['pole'],
   check: all(onGround, nearPole(2)),
   takes: () => 120,
+  contacts: (site, { who }) => [touch(who, 'left-hand', { kind: 'pole', height: handHeight, ...legHere(site, who) })],
   apply: (site, order) => {
     const { pole, stay } = site.scenario
     const values = {

@@ -1,4 +1,4 @@
-/** Ties an item to the handline. */
+/** Ties an item to the handline, the tail of it in one hand. */
 import { isEarthLead } from '../../gear/earthLeads'
 import { gearTypeOf, isAloft, requireItem, requirePerson } from '../../site/questions'
 import type { PoleName } from '../../site/nextPole'
@@ -11,6 +11,7 @@ import { isLeadAtHand } from '../leads'
 import { thingIn } from '../orderValues'
 import { all, refuse } from '../refuse'
 import { items } from '../things'
+import { touch } from '../touching'
 
 export const tieOn: Action = {
   id: 'tie-on',
@@ -31,6 +32,8 @@ export const tieOn: Action = {
       return isHere && !isLine ? undefined : refuse(order, 'not-at-hand', { item: id })
     },
   ),
+  contacts: (site, { who }) =>
+    isAloft(requirePerson(site, who)) ? [] : [touch(who, 'right-hand', { kind: 'handline' })],
   takes: (site, order) => 20 + secondsToFetch(site, order.who, thingIn(order)),
   apply: (site, order) => {
     const id = thingIn(order)

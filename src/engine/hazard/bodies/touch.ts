@@ -9,7 +9,7 @@ import { boomParameter } from '../../site/boomParameter'
 import { isOpened } from '../../site/gaps'
 import { onNextPole, withoutPole } from '../../site/nextPole'
 import { findSectionNeutral } from '../../site/findSectionNeutral'
-import type { Site } from '../../site/site'
+import type { Item, Site } from '../../site/site'
 import { weatherAt } from '../../site/weather'
 import {
   armNode,
@@ -27,7 +27,7 @@ import { nodeOfPlace } from '../circuit/nodeOfPlace'
 import { poleNode, spreadingResistance } from '../circuit/pole'
 import { woodPerMetre } from '../circuit/poleWood'
 import { REMOTE_EARTH } from '../../physics/network'
-import { effectiveParameters, itemsOf, requireItem, requirePerson } from '../../site/questions'
+import { effectiveParameters, isAloft, itemsOf, requireItem, requirePerson } from '../../site/questions'
 import { layerOf, type Layer } from './layer'
 
 export type TouchPoint =
@@ -187,11 +187,15 @@ function ropeNode(site: Site): string {
   return site.scenario.contact.rope === undefined && !isRopeOnPole(site, 'insulating') ? 'handline' : armNode
 }
 
+/** It hangs there, or somebody up there has it. */
+const isUp = (site: Site, { where }: Item): boolean =>
+  where.kind === 'aloft' || (where.kind === 'person' && isAloft(requirePerson(site, where.person)))
+
 /** A handline up the pole that is not this, of what a sound one is. */
 function isRopeOnPole(site: Site, not: 'dry' | 'insulating'): boolean {
   return itemsOf(site, 'handline').some((id) => {
     const item = requireItem(site, id)
-    return item.where.kind === 'aloft' && effectiveParameters(item)[not] === false
+    return isUp(site, item) && effectiveParameters(item)[not] === false
   })
 }
 

@@ -1,6 +1,7 @@
 /** The recorded runs of Coldmere Col. Seeds with a fixed draw: 1 a stick with a wet core, and blade B closes through the coil at the first touch; 2 nothing; 3 a handline with a wire in it. */
 import { handOffLead, handOnLead, oneConductorLeft, unbrushed } from '../mistakes'
-import { overlooking } from '../deviations'
+import { overlooking, together } from '../deviations'
+import { sentUpLate } from '../shortcuts'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -50,7 +51,7 @@ export const coldmereColRuns: readonly RecordedRun[] = [
     name: 'wire-in-rope',
     seed: 3,
     pack,
-    about: 'The handline with a wire in its core is passed, and used.',
-    conduct: () => overlooking('Z-211'),
+    about: 'The handline with a wire in its core is passed; the tools go up by it while the arm is bonded.',
+    conduct: () => together(overlooking('Z-211'), sentUpLate('TB-1')),
   },
 ]

@@ -1,6 +1,7 @@
 /** The recorded runs of Gannetry Spit. Seeds with a fixed draw: 1 a cut in the upper of a boot, and blade C falls shut when the last clamp is on; 2 nothing; 3 lightning far away at the first touch. */
 import { withoutCover } from '../deviations'
 import { handOffLead, smallBarrier, untugged } from '../mistakes'
+import { leaningOnPole } from '../shortcuts'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -51,5 +52,12 @@ export const gannetrySpitRuns: readonly RecordedRun[] = [
     seed: 3,
     pack,
     about: 'Lightning strikes the line far away as the hand is on it; response, finished.',
+  },
+  {
+    name: 'hand-on-pole',
+    seed: 2,
+    pack,
+    about: 'The ground worker leans a hand on the pole in street shoes while it is worked on.',
+    conduct: leaningOnPole,
   },
 ]

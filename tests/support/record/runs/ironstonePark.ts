@@ -9,7 +9,7 @@ export const ironstoneParkRuns: readonly RecordedRun[] = [
     name: 'clean',
     seed: 2,
     pack,
-    about: 'The first pole; the next one is declined: nobody has rules for it. Nothing livened.',
+    about: 'Both poles, each proved, earthed and declared safe by itself; nothing livened.',
   },
   {
     name: 'clean-livened',

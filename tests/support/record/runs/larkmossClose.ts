@@ -45,5 +45,4 @@ export const larkmossCloseRuns: readonly RecordedRun[] = [
     about: 'No barrier at all: the school comes out.',
     conduct: noBarrier,
   },
-  { name: 'clean-multi-ground', seed: 2, pack: 'multi-ground', about: 'The whole job by other rules.' },
 ]
