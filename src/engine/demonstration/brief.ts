@@ -2,10 +2,11 @@
 import { distance } from '../site/place'
 import { groundPointOf } from '../site/questions'
 import { leadArea } from './copper'
+import { askCrossingsOut, keepCrossingsApart } from './crossing'
 import type { Job } from './job'
 import { needsOf } from './needs'
 import { intended } from './rack'
-import { conductorsOf, isCovering, isEarthedByNeutral, switchesOf } from './things'
+import { conductorsOf, crossingFeeders, isCovering, isEarthedByNeutral } from './things'
 
 export function brief(job: Job): void {
   const { crew, scenario, layout } = job
@@ -20,8 +21,9 @@ export function brief(job: Job): void {
   for (const on of hazardsOf(job)) job.order(pic, 'mark-hazard', { on })
   answer(job)
   job.order(pic, 'write-plan', { values: { cards: planOf(job) } })
-  for (const on of crossingFeeders(job)) job.order(pic, 'ask-feeder-out', { on })
+  askCrossingsOut(job)
   for (const { id } of scenario.feeders) job.order(pic, 'ask-reclose-block', { on: id })
+  keepCrossingsApart(job)
   job.order(pic, 'walk', { values: { to: layout.reading } })
   job.order(pic, 'match-pole', { on: 'pole' })
   job.wait()
@@ -59,12 +61,6 @@ const hazardsOf = ({ scenario }: Job): readonly string[] =>
     .filter(({ real }) => real)
     .map(({ id }) => id)
     .sort()
-
-/** Those that no switch of the section parts from it: their line only goes over or along. */
-export function crossingFeeders(job: Job): readonly string[] {
-  const behind = switchesOf(job).map(({ feeder }) => feeder)
-  return job.scenario.feeders.map(({ id }) => id).filter((id) => !behind.includes(id))
-}
 
 function answer(job: Job): void {
   const [from = 'nowhere'] = crossingFeeders(job)

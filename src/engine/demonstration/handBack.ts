@@ -1,5 +1,6 @@
 /** Register, heads, permit; then all that ends only when the permit is back. */
 import { takeOff } from './ask'
+import { giveCrossingsBack } from './crossing'
 import { setAside } from './ground'
 import { switchBack, undress } from './isolation'
 import type { Job } from './job'
@@ -42,6 +43,7 @@ export function closeUp(job: Job): void {
   }
   switchBack(job)
   job.wait()
+  giveCrossingsBack(job)
   const { recloseBlocked } = job.belief().paper
   for (const { id } of job.scenario.feeders)
     if (recloseBlocked[id] === true) job.order(pic, 'ask-reclose-on', { on: id })

@@ -75,6 +75,12 @@ function isolateAt(job: Job, device: ScenarioSwitch): void {
   job.order(so, 'tag', { on: id, with: kit(job, `tag-${index}`) })
   stepOffMat(job)
   if (earth !== undefined) matAside(job, () => job.order(so, 'earth-isolation-point', { on: id, with: earth }))
+  report(job, device)
+}
+
+/** That the step was done, with the number again, where the pack wants to hear it. */
+function report(job: Job, { id, label }: ScenarioSwitch): void {
+  if (job.practice.reportsSteps) job.order(job.crew.so, 'report-step', { on: id, values: { message: label } })
 }
 
 /** One set fits into the hands beside the mat: the next is fetched for the next switch. */
@@ -93,6 +99,7 @@ function openIt(job: Job, { id }: ScenarioSwitch, earth: string | undefined): vo
 
 function receive(job: Job, { id, label }: ScenarioSwitch, to: 'open' | 'closed'): void {
   const { so } = job.crew
+  if (job.practice.hearsSteps) job.order(so, 'hear-step', { on: id })
   job.order(so, 'receive-step', { on: id, values: { to, readBack: label } })
   job.order(so, 'read-label', { on: id })
 }
@@ -148,6 +155,7 @@ function restore(job: Job, device: ScenarioSwitch): void {
   if (device.motorSupply) job.order(so, 'motor-supply-on', { on: id })
   if (remote && state.control === 'local') job.order(so, 'set-remote', { on: id })
   if (closed) closeIt(job, device)
+  report(job, device)
   if (earth !== null) {
     job.order(so, 'take', { on: earth })
     // With the mat that fills both hands: it goes to the truck before the next is taken off.

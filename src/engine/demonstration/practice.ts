@@ -14,6 +14,9 @@ export interface Practice {
   readonly isCoverAsked: boolean
   /** The neutral wire of the line takes the first clamp, where there is one. */
   readonly isNeutralFirst: boolean
+  /** A step is listened to before it is repeated, and reported when it is done. */
+  readonly hearsSteps: boolean
+  readonly reportsSteps: boolean
   /** The pack has rules for a bucket; without them the pole is climbed. */
   readonly knowsBucket: boolean
   /** The pack knows of work that goes on at the next pole; without rules for it, it is left for another day. */
@@ -54,6 +57,8 @@ export function practiceOf(pack: Pack, pole: Pole): Practice {
     hasMainEarths: pack.permitAfter === 'earthsAtIsolationPoints',
     isCoverAsked: asksThat(pack, 'any-cover'),
     isNeutralFirst: asksThat(pack, 'lead-on-neutral'),
+    hearsSteps: asksThat(pack, 'hear-step'),
+    reportsSteps: asksThat(pack, 'report-step'),
     knowsBucket: asksThat(pack, 'move-bucket'),
     goesToNextPole: asksThat(pack, 'assess-next-pole'),
     guards: pack.lvGuard,

@@ -2,7 +2,6 @@
 import { isPoleWorkerUp, isUp, isWorn, item as known, kit } from './ask'
 import { changeGloves, proveDead } from './aloft'
 import { bondOff } from './bond'
-import { crossingFeeders } from './brief'
 import { unbondTruck } from './bucket'
 import { takeOut } from './gear'
 import { isAbove } from './goingUp'
@@ -10,6 +9,7 @@ import { pullRods, setAside } from './ground'
 import type { Job } from './job'
 import { requireNeed } from './needs'
 import { lowerAll, passDown, takeOffClamps } from './removal'
+import { crossingFeeders } from './things'
 
 /** The crew as ordered by the person in charge, from the second in which they know. */
 export function respond(job: Job): void {

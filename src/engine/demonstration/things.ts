@@ -46,6 +46,12 @@ export function switchesOf({ scenario }: Job): readonly ScenarioSwitch[] {
   return [...scenario.switches.filter(({ closed }) => closed), ...scenario.switches.filter(({ closed }) => !closed)]
 }
 
+/** Those that no switch of the section parts from it: their line only goes over or along. */
+export function crossingFeeders({ scenario }: Job): readonly ThingId[] {
+  const behind = scenario.switches.map(({ feeder }) => feeder)
+  return scenario.feeders.map(({ id }) => id).filter((id) => !behind.includes(id))
+}
+
 export function bladesOf({ scenario }: Job, { id }: ScenarioSwitch): readonly ThingId[] {
   return phasesOf(scenario.conductors).map((phase) => `${id}/${phase}`)
 }
