@@ -10,6 +10,7 @@ import {
   poleNode,
   spreadingResistance,
 } from '../../../src/engine/hazard/circuit/pole'
+import { actions } from '../../../src/engine/actions/registry'
 import { woodPerMetre, woodResistivity } from '../../../src/engine/hazard/circuit/poleWood'
 import { fittedOf } from '../../../src/engine/hazard/circuit/fitted'
 import { declaredCorner, inCorner } from '../../../src/engine/hazard/corner'
@@ -248,6 +249,17 @@ describe('a double pole', () => {
     const way = spreadingResistance(concrete, area.hand) + spreadingResistance(concrete, area.thigh)
     expect(worker.bodyCurrent).toBeLessThan(worker.prospectiveVoltage / way)
     expect(worker.bodyCurrent).toBeGreaterThan(worker.prospectiveVoltage / (way + 1_100))
+  })
+
+  it('with its legs in reach of both arms it is climbed by both; further apart by one', () => {
+    const order = { at: 0, who: 'pw', do: 'climb', values: { to: 'below-lv' } } as const
+    const legsHeld = (y: number) => {
+      const site = earthedSite(standingOn({ ...concrete, secondLeg: { ...onSecondLeg, at: { x: 0, y } } }))
+      const acts = actions.get('climb')!.contacts!(site, order)
+      return acts.map(({ contact: { on } }) => (on.kind === 'step-bolt' ? (on.leg ?? 1) : 0))
+    }
+    expect(legsHeld(1.4)).toEqual([1, 2])
+    expect(legsHeld(2)).toEqual([1, 1])
   })
 
   it('of wood has two ladders', () => {

@@ -2,7 +2,7 @@
  * Climbs up or down to a station, by step bolts or, where a wooden pole has none, on irons; the strap, if it is on, is moved
  * along.
  */
-import type { Place, PoleStation } from '../../site/place'
+import { distance, type Place, type PoleStation } from '../../site/place'
 import { hasSteps } from '../../site/pole'
 import { gearOf, isAloft, requirePerson } from '../../site/questions'
 import type { PersonId } from '../../site/scenario'
@@ -10,7 +10,7 @@ import type { Site } from '../../site/site'
 import { feetAt } from '../../site/stations'
 import type { Action } from '../action'
 import { changePerson, tell } from '../changes'
-import { handsFree, nearPole, poleBy } from '../conditions'
+import { handsFree, legHere, nearPole, poleBy } from '../conditions'
 import { choiceIn } from '../orderValues'
 import { all, refuse, type Condition } from '../refuse'
 import { touch } from '../touching'
@@ -18,6 +18,10 @@ import { shoulderAboveFeet } from '../reach'
 
 /** Seconds per station, strap moved at every step (common practice, no source). */
 const perStation = 60
+/** Of a double pole whose legs stand no further apart a climber holds on to both, metres (common practice, no source). */
+const armSpan = 1.5
+const origin = { x: 0, y: 0 }
+
 const stations: readonly PoleStation[] = ['foot', 'below-lv', 'above-lv']
 
 const onFootOrPole: Condition = (site, order) =>
@@ -48,10 +52,12 @@ export const climb: Action = {
     return Math.max(1, Math.abs(to - from)) * perStation
   },
   contacts: (site, order) => {
-    const height = feetAt(site.scenario.pole, stationOf(site, order.who)) + shoulderAboveFeet
-    const leg = poleBy(site, order.who) === 'next' ? ({ leg: 3 } as const) : {}
-    const hold = { kind: hasSteps(site.scenario.pole) ? 'step-bolt' : 'pole', height, ...leg } as const
-    return [touch(order.who, 'left-hand', hold), touch(order.who, 'right-hand', hold)]
+    const { pole } = site.scenario
+    const height = feetAt(pole, stationOf(site, order.who)) + shoulderAboveFeet
+    const leg = legHere(site, order.who)
+    const hold = { kind: hasSteps(pole) ? 'step-bolt' : 'pole', height, ...leg } as const
+    const isBetween = leg.leg === undefined && pole.secondLeg && distance(pole.secondLeg.at, origin) <= armSpan
+    return [touch(order.who, 'left-hand', hold), touch(order.who, 'right-hand', isBetween ? { ...hold, leg: 2 } : hold)]
   },
   apply: (site, order) => {
     const station = choiceIn(order, 'to') as PoleStation
