@@ -31,6 +31,9 @@ const compass: Readonly<Record<string, readonly [string, string]>> = {
 
 const placeholder = /\{(\w+)(?::(\w+)| ([^|}]+)\|([^}]+))?\}/g
 
+/** A figure that is told as less than another is not about it. */
+const aboutLess = /\babout ([<>])/gi
+
 /** Which of the two words goes with a number, in the language of these catalogues. */
 const plurals = new Intl.PluralRules('en')
 
@@ -110,9 +113,11 @@ export function speakerOver(vocabulary: () => Vocabulary, catalogues: readonly W
     const sentence = find(key)
     if (sentence === undefined)
       return /(\/far|@next)$/.test(key) ? fill(key.slice('thing.'.length), 'thing') : `⟨${key}⟩`
-    return sentence.replace(placeholder, (_, name: string, format?: string, one?: string, many?: string) =>
-      one === undefined ? fill(values[name], format) : counted(values[name], one, many ?? one),
-    )
+    return sentence
+      .replace(placeholder, (_, name: string, format?: string, one?: string, many?: string) =>
+        one === undefined ? fill(values[name], format) : counted(values[name], one, many ?? one),
+      )
+      .replace(aboutLess, '$1')
   }
   return { say, has: (key) => find(key) !== undefined }
 }

@@ -26,9 +26,11 @@ function withThousands(digits: string): string {
   return fraction ? `${spaced}.${fraction}` : spaced
 }
 
-/** Volts; kilovolts from 10 kV up. */
-export const volts = (value: number): string =>
-  value >= 10_000 ? `${twoFigures(value / 1000)}${space}kV` : `${twoFigures(value)}${space}V`
+/** Volts; kilovolts from 10 kV up; what nobody could measure on a site is told as less than that. */
+export function volts(value: number): string {
+  if (value >= 10_000) return `${twoFigures(value / 1000)}${space}kV`
+  return `${value > 0 && value < 0.1 ? '< 0.1' : twoFigures(value)}${space}V`
+}
 
 /** Amperes; milliamperes below one, kiloamperes from 10 kA up. */
 export function amperes(value: number): string {
@@ -39,7 +41,7 @@ export function amperes(value: number): string {
 
 const milli = (value: number) => {
   const size = value * 1000
-  return size !== 0 && Math.abs(size) < 0.005 ? '< 0.01' : twoFigures(size)
+  return size !== 0 && Math.abs(size) < 0.01 ? '< 0.01' : twoFigures(size)
 }
 
 /** An estimated share of one: two figures, never nothing and never all. */

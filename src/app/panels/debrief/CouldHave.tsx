@@ -21,6 +21,7 @@ export function CouldHave({ graded, belief, speaker }: { graded: Graded; belief:
             path: pathWords(speaker, worst.exposure),
             voltage: volts(worst.exposure.prospectiveVoltage),
             current: amperes(worst.exposure.bodyCurrent),
+            limit: (worst.exposure.person === 'bystander' ? volts : amperes)(worst.exposure.limit),
           })}{' '}
           <VerdictWords exposure={worst.exposure} />
           {worst.layers === 'fail' && ` ${say('mattered.fails')}`}

@@ -103,26 +103,28 @@ function SharedOut({ shares, speaker }: { shares: Shares; speaker: Speaker }) {
           : say('mattered.betweenIn', { ...between, corner: cornerWords(shares.corner, speaker) })}
         {shares.layers === 'fail' && ` ${say('mattered.fails')}`}
       </p>
-      <table className='held'>
-        <thead>
-          <tr>
-            <th>{say('mattered.thing')}</th>
-            <th>{say('mattered.bar')}</th>
-            <th className='num'>{say('mattered.took')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {counted.map(({ thing, share }) => (
-            <tr key={thingKey(thing)}>
-              <td>{thingWords(thing, speaker)}</td>
-              <td>
-                <ShareBar share={share} left={left} right={right} kind={thing.kind} />
-              </td>
-              <td className='num'>{share < 0 ? say('mattered.added', { value: inUnit(-share) }) : inUnit(share)}</td>
+      {counted.length > 0 && (
+        <table className='held'>
+          <thead>
+            <tr>
+              <th>{say('mattered.thing')}</th>
+              <th>{say('mattered.bar')}</th>
+              <th className='num'>{say('mattered.took')}</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {counted.map(({ thing, share }) => (
+              <tr key={thingKey(thing)}>
+                <td>{thingWords(thing, speaker)}</td>
+                <td>
+                  <ShareBar share={share} left={left} right={right} kind={thing.kind} />
+                </td>
+                <td className='num'>{share < 0 ? say('mattered.added', { value: inUnit(-share) }) : inUnit(share)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
       {hasTieAdded && isThroughHands(shares.path) && <p>{say('mattered.ties')}</p>}
       {rest.length > 0 && <p className='q'>{say('mattered.nothing', { things: names(rest) })}</p>}
       {shares.undivided.length > 0 && (

@@ -9,8 +9,8 @@ const past = 0.23
 
 export function ElevationArms({ site, scale }: { site: SiteView; scale: Scale }) {
   const { x: X, y: Y } = scale
-  const { arm } = site.pole
-  const [west, east] = reach(site.wires.map((wire) => -wire.across))
+  const { arm, secondLeg } = site.pole
+  const [west, east] = reach([...site.wires.map((wire) => -wire.across), ...(secondLeg ? [-secondLeg.y] : [])])
   const brace = (side: number) =>
     pathOf([
       [X(side * 0.6), Y(arm)],

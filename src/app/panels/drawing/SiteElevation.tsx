@@ -47,7 +47,8 @@ export function SiteElevation({
         <Hatch id='rubber' colour='var(--ink)' gap={5} angle={-45} />
       </defs>
       <Ground scale={scale} width={width} />
-      <Pole site={site} scale={scale} />
+      {site.pole.secondLeg && <Pole site={site} scale={scale} axis={acrossToSheet(site.pole.secondLeg.y)} />}
+      <Pole site={site} scale={scale} axis={0} />
       {site.stay && <StayLine top={site.pole.arm - 0.3} anchor={acrossToSheet(site.stay.y)} scale={scale} />}
       <ElevationArms site={site} scale={scale} />
       <Cover site={site} scale={scale} />
@@ -58,10 +59,10 @@ export function SiteElevation({
       <Dimensions site={site} scale={scale} />
       <PeopleElevation site={site} scale={scale} width={width} {...(paths ? { paths } : {})} />
       {children?.(scale)}
-      <text x='0' y={height - 20} className='t-q'>
+      <text x='0' y={height - 20} className='t-q halo'>
         {say('drawing.looksEast')}
       </text>
-      <text x='0' y={height - 4} className='t-q'>
+      <text x='0' y={height - 4} className='t-q halo'>
         {say('drawing.inMetres')}
       </text>
     </svg>
@@ -82,8 +83,10 @@ const half = { foot: 0.17, top: 0.12 }
 
 const poleAt = (height: number, top: number) => half.foot + ((half.top - half.foot) * height) / top
 
-function Pole({ site, scale }: { site: SiteView; scale: Scale }) {
-  const { x: X, y: Y } = scale
+/** @param axis of this leg; the bolts are on the one at the origin */
+function Pole({ site, scale, axis }: { site: SiteView; scale: Scale; axis: number }) {
+  const X = (across: number): number => scale.x(axis + across)
+  const { y: Y } = scale
   const { pole } = site
   const top = pole.height - pole.butt
   const bolts: string[] = []
@@ -129,7 +132,7 @@ function Pole({ site, scale }: { site: SiteView; scale: Scale }) {
           style={{ fill: 'url(#concrete)' }}
         />
       )}
-      <path d={bolts.join('')} className='d-edge' />
+      {axis === 0 && <path d={bolts.join('')} className='d-edge' />}
     </g>
   )
 }

@@ -57,6 +57,8 @@ export interface SiteView {
     readonly arm: number
     readonly lv: number
     readonly boltsTo: number
+    /** Axis of the other leg of a double pole. */
+    readonly secondLeg: { readonly x: number; readonly y: number } | null
   }
   readonly stay: { readonly x: number; readonly y: number } | undefined
   /** Where a circuit crosses, metres along the line; null: none does. */

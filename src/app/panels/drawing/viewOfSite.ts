@@ -32,6 +32,7 @@ export function viewOfSite(belief: Belief): SiteView {
       arm: sheet.pole.armHeight,
       lv: sheet.pole.lvHeight,
       boltsTo: sheet.pole.stepBoltsTo,
+      secondLeg: sheet.place.secondLeg,
     },
     stay: sheet.stay?.anchor,
     crossingAlong: sheet.crossing?.along ?? null,

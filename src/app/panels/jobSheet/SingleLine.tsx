@@ -134,7 +134,7 @@ function Parallel({ y, from, to, it, crossing, speaker }: ParallelProps) {
         y={y - 5}
         className={isLeft ? 't-live halo end' : 't-live halo'}
       >
-        {say('sld.parallel', { name: speaker.say(`thing.${it.id}`), kilovolts: plain(it.voltage / 1000, 1) })}
+        {say('sld.parallel', { name: speaker.say(`thing.${it.id}`), kilovolts: plain(it.voltage / 1000, 2) })}
       </text>
     </g>
   )
@@ -163,15 +163,21 @@ function Crossings({ belief, speaker, at: { line, crossing: x } }: PartProps) {
 function LowVoltage({ belief, speaker, at: { line, pole, lowVoltage } }: PartProps) {
   const { network } = belief.sheet
   const { lowVoltageFedBy: fedBy } = network
+  const isRight = pole > width / 2
   return (
     <g>
-      <path d={`M${pole} ${line + 9}V${lowVoltage - 4}`} className='d-thin' />
+      {/* Broken between: other things hang there, with their words. */}
+      <path d={`M${pole} ${line + 9}v10M${pole} ${lowVoltage - 18}v14`} className='d-thin' />
       <path
         d={`M${pole - 36} ${lowVoltage}H${pole + 170}`}
         className='d-live'
         style={{ strokeWidth: 1, strokeDasharray: '2 3' }}
       />
-      <text x={pole - 36} y={lowVoltage + 18} className='halo'>
+      <text
+        x={isRight ? Math.min(pole + 170, width - 12) : pole - 36}
+        y={lowVoltage + 18}
+        className={isRight ? 'halo end' : 'halo'}
+      >
         {fedBy ? say('sld.lvFrom', { name: speaker.say(`thing.${fedBy}`) }) : say('sld.lv')}
       </text>
     </g>

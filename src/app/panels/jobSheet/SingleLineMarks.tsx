@@ -78,15 +78,20 @@ export function Switch({ x, y, it, fuses }: { x: number; y: number; it: SheetSwi
       <text x={x} y={y - 24} className='t-b mid halo'>
         {it.label}
       </text>
-      <text x={x} y={y + 24} className='t-q mid halo'>
-        {fuses ? `${stateWords(it)}, ${fuseWords(fuses)}` : stateWords(it)}
-      </text>
+      {[say(`sld.${it.normally}`), ...besidesOf(it, fuses)].map((words, i) => (
+        <text key={words} x={x} y={y + 24 + 15 * i} className='t-q mid halo'>
+          {words}
+        </text>
+      ))}
     </g>
   )
 }
 
-const stateWords = (it: SheetSwitch): string =>
-  it.remote ? say(`sld.${it.normally}Remote`) : say(`sld.${it.normally}`)
+/** Each on a line of its own: what stands beside it has no room for a long one. */
+const besidesOf = (it: SheetSwitch, fuses: Fuses | null): readonly string[] => [
+  ...(it.remote ? [say('sld.remote')] : []),
+  ...(fuses ? [fuseWords(fuses)] : []),
+]
 
 interface DropProps {
   readonly x: number
@@ -106,7 +111,7 @@ export function Branch({ x, y, line, branch, speaker }: DropProps & { branch: Sh
       <circle cx={x} cy={y + 26} r='4' className='d-edge' style={{ fill: 'var(--paper)' }} />
       <path d={`M${x - 14} ${y + 44}h28`} className='d-heavy' />
       <text x={x + 20} y={y + 18} className='t-b halo'>
-        {branch.label}, {stateWords(branch)}
+        {[branch.label, say(`sld.${branch.normally}`), ...besidesOf(branch, null)].join(', ')}
       </text>
       <text x={x + 20} y={y + 38} className='t-b halo'>
         {speaker.say(`thing.${branch.feeder}`)}

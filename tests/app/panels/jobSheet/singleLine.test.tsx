@@ -42,7 +42,7 @@ describe('the single-line diagram', () => {
       'Transformer T1',
       '25 kVA',
       'Set at the mill, 5 kVA',
-      'Line P33, 33 kV, beside the line',
+      'Line P33, 33 kV',
       'neutral wire, earthed every 100\u00a0m',
       'neutral earthed directly',
     ])
