@@ -1,6 +1,12 @@
 /** The job cannot go on as it was going: the line came alive, or what was found forbids it. */
 export type Why =
   | 'livening'
+  /** Thunder is heard. */
+  | 'thunder'
+  /** It does not go away. */
+  | 'thunder-stays'
+  /** Somebody was struck. */
+  | 'casualty'
   /** A blade did not open. */
   | 'blade-closed'
   /** A detector indicates, or a tester does not prove. */

@@ -14,6 +14,7 @@ import { brief } from './brief'
 import { BrokenOff, type Why } from './brokenOff'
 import { takeOutGear } from './gear'
 import { earthEnd, prepareGround } from './ground'
+import { helpHurt, hurtOf } from './casualty'
 import { closeUp, handBack } from './handBack'
 import { isolate, takePermit } from './isolation'
 import { openJob, type Conduct, type Job } from './job'
@@ -21,6 +22,7 @@ import { moveToNextPole } from './nextPole'
 import { takeDown } from './removal'
 import { renew, respond, suspectsOf } from './response'
 import { handOver } from './shift'
+import { awaitQuiet, shelter } from './weather'
 import { confirmComplete, declareSafe, work } from './work'
 
 export interface Demonstration {
@@ -42,15 +44,24 @@ export function demonstrate(scenario: Scenario, pack: Pack, conduct: Conduct = {
 function carryOut(job: Job): Demonstration['declined'] {
   let declined: Demonstration['declined'] = null
   let isLivened = false
+  let isThunder = false
   let suspects: readonly string[] = []
   for (;;) {
+    job.at.isWorkOn = false
     try {
       if (isLivened) {
         isLivened = false
+        const hurt = hurtOf(job)
+        if (hurt.length > 0) {
+          helpHurt(job)
+          return { why: 'casualty', about: hurt.join(' ') }
+        }
         suspects = suspectsOf(job)
         respond(job)
         if (declined === null && !job.belief().paper.workDone) renew(job, suspects)
       }
+      if (isThunder && declined === null) shelter(job)
+      isThunder = false
       if (declined === null) doTheWork(job)
       else if (!job.belief().paper.stopped) job.order(job.crew.pic, 'stop-job')
       finish(job, suspects)
@@ -58,6 +69,7 @@ function carryOut(job: Job): Demonstration['declined'] {
     } catch (broken) {
       if (!(broken instanceof BrokenOff)) throw broken
       if (broken.why === 'livening') isLivened = true
+      else if (broken.why === 'thunder') isThunder = true
       else declined = { why: broken.why, about: broken.about }
       job.wait()
     }
@@ -74,9 +86,12 @@ function doTheWork(job: Job): void {
   }
   if (paper.workDone) return
   handOver(job)
+  awaitQuiet(job)
+  job.at.isWorkOn = true
   if (job.at.pole === undefined) workOnePole(job)
   if (moveToNextPole(job)) workOnePole(job)
   confirmComplete(job)
+  job.at.isWorkOn = false
 }
 
 /** Earthed, covered, bonded, declared safe, and worked on. */

@@ -16,6 +16,7 @@ import { invariant } from '../units/invariant'
 import { BrokenOff } from './brokenOff'
 import { layOut, movedAlong, type Layout } from './layout'
 import { practiceOf, type Practice } from './practice'
+import { isThundering } from './thunder'
 
 /** An order that has no second yet. */
 export interface Intent {
@@ -51,8 +52,8 @@ export interface Job {
   readonly scenario: Scenario
   readonly practice: Practice
   readonly layout: Layout
-  /** The pole that is worked on, and the second from which it is. */
-  readonly at: { pole: PoleName | undefined; since: number }
+  /** The pole that is worked on, the second from which it is, and whether everybody is at it: thunder ends that. */
+  readonly at: { pole: PoleName | undefined; since: number; isWorkOn: boolean }
   readonly conduct: Conduct
   readonly crew: Crew
   /** Everybody who is there now, the four first. */
@@ -67,6 +68,8 @@ export interface Job {
   order(who: PersonId, act: string, details?: Omit<Intent, 'who' | 'do'>): void
   /** Time passes until these people, or all, are free. */
   wait(...who: readonly PersonId[]): void
+  /** Nothing is ordered for so many seconds. */
+  rest(seconds: number): void
   /** An act that was carried to its end. */
   hasDone(act: string, of?: { readonly who?: PersonId; readonly on?: ThingId; readonly since?: number }): boolean
   heeds(doubt: Doubt, thing: string): boolean
@@ -78,7 +81,7 @@ export function openJob(scenario: Scenario, pack: Pack, conduct: Conduct): Job {
   let isStruck = false
   const crew = crewOf(scenario)
   const practice = practiceOf(pack, scenario.pole)
-  const at: Job['at'] = { pole: undefined, since: -1 }
+  const at: Job['at'] = { pole: undefined, since: -1, isWorkOn: false }
   const places = layOut(timeline.end, practice)
   const nextPlaces = movedAlong(places, practice, scenario.nextPole?.along ?? 0)
 
@@ -125,10 +128,15 @@ export function openJob(scenario: Scenario, pack: Pack, conduct: Conduct): Job {
     site: () => timeline.end,
     timeline: () => timeline,
     order(who, act, details = {}) {
+      if (at.isWorkOn && isThundering(job.belief())) throw new BrokenOff('thunder')
       const intent: Intent = { who, do: act, ...details }
       for (const each of conduct.deviate?.(intent, job) ?? [intent]) give(each)
     },
     wait,
+    rest(seconds) {
+      wait()
+      clock += seconds
+    },
     hasDone: (act, of = {}) => timeline.entries.some((it) => it.outcome === 'done' && isMeant(it, act, of)),
     heeds: (doubt, thing) => conduct.heeds?.(doubt, thing) ?? true,
   }

@@ -19,7 +19,7 @@ export function takeDown(job: Job): void {
     unbondLowVoltage(job)
     lowerAll(job, 'lv-bonds')
     takeOffGuards(job)
-    comeDown(job)
+    stepDown(job)
   }
   leavePole(job)
   packUpTruck(job)
@@ -86,7 +86,16 @@ function takeOffGuards(job: Job): void {
   }
 }
 
-function comeDown(job: Job): void {
+/** Whatever is fitted stays; no conductor is left loose. */
+export function comeDown(job: Job): void {
+  tieIn(job)
+  // The bucket comes home in one go.
+  if (isAbove(job) && person(job, job.crew.pw).place.kind === 'pole') passDown(job)
+  stepDown(job)
+  leavePole(job)
+}
+
+function stepDown(job: Job): void {
   if (person(job, job.crew.pw).place.kind === 'bucket') leaveBucket(job)
   else climbTo(job, 'foot')
 }

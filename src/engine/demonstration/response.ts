@@ -2,6 +2,7 @@
 import { isPoleWorkerUp, isUp, isWorn, item as known, kit } from './ask'
 import { changeGloves, proveDead } from './aloft'
 import { bondOff } from './bond'
+import type { PersonId } from '../site/scenario'
 import { unbondTruck } from './bucket'
 import { takeOut } from './gear'
 import { isAbove } from './goingUp'
@@ -17,17 +18,17 @@ export function respond(job: Job): void {
   for (const who of job.everybody) job.order(who, 'keep-still')
   job.wait()
   job.order(pic, 'call-control', { values: { message: 'line-came-alive' } })
-  askSourceOff(job)
+  askSourceOff(job, pic)
   job.wait()
   lookAround(job)
 }
 
 /** Feeder after feeder until the control room has proved one off: first those that only cross. */
-function askSourceOff(job: Job): void {
+export function askSourceOff(job: Job, who: PersonId): void {
   const crossing = crossingFeeders(job)
   const others = job.scenario.feeders.map(({ id }) => id).filter((id) => !crossing.includes(id))
   for (const on of [...crossing, ...others]) {
-    if (job.belief().livening?.provedOff !== true) job.order(job.crew.pic, 'ask-source-off', { on })
+    if (job.belief().livening?.provedOff !== true) job.order(who, 'ask-source-off', { on })
   }
 }
 
