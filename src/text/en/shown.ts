@@ -10,6 +10,7 @@ export const shown = {
   'shown.corners': '{count} corners',
   'shown.cards': '{count card|cards}',
   'shown.declined.blade-closed': 'The work was declined and handed back: a blade stayed closed, {about:thing}.',
+  'shown.declined.casualty': 'The job ended here: {about:person} was struck; another crew takes it up.',
   'shown.declined.not-dead': 'The work was declined and handed back: it could not be proved dead, {about:thing}.',
   'shown.declined.no-sound-gear':
     'The work was declined and handed back: nothing sound of its kind on the truck, {about:gear}.',
