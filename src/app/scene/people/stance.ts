@@ -173,16 +173,13 @@ function kneel(on: Placing, yaw: number, target: Vector3 | undefined): Posture {
   }
 }
 
-/** On the step bolts of the west side, belt round the pole, one leg on each side of the LV wires beside it. */
+/** On the step bolts of the west side, on irons where there are none; belt round the pole, one leg on each side of the LV wires beside it. */
 function aloft(layout: Layout, picture: SitePicture, person: PersonPicture, feet: number): Stance {
   const yaw = climbSide < 0 ? Math.PI : 0
   const foot = (side: number): Vector3 => {
     const bolts = layout.stepBolts.filter((bolt) => Math.sign(bolt.across) === side)
-    const nearest = bolts.reduce(
-      (best, bolt) => (Math.abs(bolt.height - feet) < Math.abs(best.height - feet) ? bolt : best),
-      bolts[0]!,
-    )
-    return vector(side * 0.19, nearest.height, climbSide * 0.06)
+    const [nearest] = bolts.toSorted((a, b) => Math.abs(a.height - feet) - Math.abs(b.height - feet))
+    return vector(side * 0.19, nearest?.height ?? feet, climbSide * 0.06)
   }
   const [left, right] = [foot(1), foot(-1)] // facing east, the left hand is to the north
   const target = person.doing?.on ? placeOf(layout, picture, person.doing.on) : undefined
