@@ -44,15 +44,15 @@ function carry(job: Job): void {
   const { so } = job.crew
   const gloves = kit(job, 'switching-gloves')
   const small = switchesOf(job).map((_, i) => i)
-  // A blade in the dark is seen by a lamp.
-  const lamp = job.kit.get('lamp')
-  if (lamp !== undefined) take(job, so, lamp)
   if (job.practice.hasMainEarths) wear(job, so, gloves)
   for (const i of small) take(job, so, kit(job, `lock-${i}`))
   for (const i of small) take(job, so, kit(job, `tag-${i}`))
   if (job.scenario.control.permit) for (const i of small) writeTag(job, kit(job, `tag-${i}`))
   take(job, so, kit(job, 'operator-mat'))
   if (!job.practice.hasMainEarths) take(job, so, gloves)
+  // A blade in the dark is seen by a lamp.
+  const lamp = job.kit.get('lamp')
+  if (lamp !== undefined) take(job, so, lamp)
 }
 
 function writeTag(job: Job, on: string): void {

@@ -89,8 +89,11 @@ function takeOffGuards(job: Job): void {
 /** Whatever is fitted stays; no conductor is left loose. */
 export function comeDown(job: Job): void {
   tieIn(job)
-  // The bucket comes home in one go.
-  if (isAbove(job) && person(job, job.crew.pw).place.kind === 'pole') passDown(job)
+  if (isAbove(job)) {
+    // The bucket comes home in one go.
+    if (person(job, job.crew.pw).place.kind === 'bucket') changeGloves(job, 'rubber')
+    else passDown(job)
+  }
   stepDown(job)
   leavePole(job)
 }
