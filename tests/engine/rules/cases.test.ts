@@ -13,6 +13,7 @@ import type { CaseRun, RuleCases } from '../../support/rules/ruleCase'
 import { toldIn, type Told } from '../../support/rules/told'
 import { aloft } from './cases/aloft'
 import { bucket } from './cases/bucket'
+import { changes } from './cases/changes'
 import { ground } from './cases/ground'
 import { isolation } from './cases/isolation'
 import { nextPole } from './cases/nextPole'
@@ -31,10 +32,16 @@ const cases: RuleCases = {
   ...rating,
   ...nextPole,
   ...bucket,
+  ...changes,
 }
 const pack = shippedPack()
 const words = shippedWords()
-const runs = { clean: recorded('clean'), 'clean-livened': recorded('clean-livened'), bucket: bucketRun() }
+const runs = {
+  clean: recorded('clean'),
+  'clean-livened': recorded('clean-livened'),
+  'two-earths': recorded('clean-two-earths'),
+  bucket: bucketRun(),
+}
 const again: Record<string, Replayer> = {}
 
 beforeAll(() => {

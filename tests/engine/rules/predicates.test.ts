@@ -29,6 +29,7 @@ interface Moment {
   readonly act: string
   readonly person?: string
   readonly change?: (site: Site) => Partial<Site>
+  readonly view?: (view: RunView) => RunView
   /** Asked while the act goes on. */
   readonly while?: boolean
   readonly permitAfter?: 'earthsAtIsolationPoints'
@@ -58,6 +59,17 @@ const stiffer = ({ feeders }: Site['scenario']): Site['scenario']['feeders'] =>
     overcurrent: { ...it.overcurrent, multiplier: 1 },
   }))
 
+const withThunder = ({ scenario }: Site): Partial<Site> => ({
+  scenario: { ...scenario, weatherChanges: [{ at: 1, thunder: true }] },
+})
+
+/** As if the first act of the run had been somebody's coming back to a place that all had left. */
+const breakTaken = (view: RunView): RunView => {
+  const [first, ...rest] = view.done
+  const back = { ...first!, order: { ...first!.order, do: 'come-back' } }
+  return { ...view, done: [{ ...back, before: { ...back.before, marks: { 'site-left': 1 } } }, ...rest] }
+}
+
 const atSwitch = { kind: 'switch', id: 'switch-27' } as const
 
 function entryOf({ run, act }: Moment): Entry | undefined {
@@ -69,7 +81,8 @@ function ask(call: PredicateCall, moment: Moment): boolean {
   const entry = entryOf(moment)
   const plain = entry?.before ?? timeline.end
   const site = { ...plain, ...moment.change?.(plain) }
-  const view: RunView = viewRun(timeline, { ...pack, ...(moment.permitAfter && { permitAfter: moment.permitAfter }) })
+  const plainView = viewRun(timeline, { ...pack, ...(moment.permitAfter && { permitAfter: moment.permitAfter }) })
+  const view = moment.view?.(plainView) ?? plainView
   const busy = moment.while === true ? timeline.moments.find((it) => it.busy.includes(entry!.index)) : undefined
   const scope = { view, site: busy?.site ?? site, person: moment.person ?? entry?.order.who ?? 'pw' }
   return (
@@ -283,6 +296,37 @@ const rows: Readonly<Record<string, Row>> = {
     at('end'),
     at('end', { change: withItem('E-07', { type: 'bucket-boom', verdict: null }) }),
   ],
+  'no-thunder': ['no-thunder', at('end'), at('end', { change: withThunder })],
+  'looked-over-since-break': ['looked-over-since-break', at('end'), at('end', { view: breakTaken })],
+  'charge-walked': [
+    'charge-walked',
+    at('pic check-crew', { change: () => ({ marks: { 'walked-job:undefined': 1 } }) }),
+    at('pic check-crew'),
+  ],
+  'charge-reported': [
+    'charge-reported',
+    at('end'),
+    at('end', { change: () => ({ marks: { 'charge-handed-over': 10, 'charge-reported': 5 } }) }),
+  ],
+  'own-sources-held': [
+    'own-sources-held',
+    at('end'),
+    at('end', {
+      change: ({ scenario }) => ({
+        scenario: { ...scenario, livenings: [{ id: 'roof-feeds', kind: 'low-voltage-fed', source: 'roof' }] },
+      }),
+    }),
+  ],
+  'point-unearthed': [
+    'point-unearthed',
+    at('so close-switch'),
+    at('so close-switch', {
+      change: ({ switches }) => ({
+        switches: { ...switches, 'switch-27': { ...switches['switch-27']!, earth: { item: 'E-21', resistance: 10 } } },
+      }),
+    }),
+  ],
+  'step-carried-out': ['step-carried-out', at('so look switch-27/A'), at('so open-switch')],
   'permit-wider': ['permit-wider', at('end', { change: () => ({ marks: { 'permit-wider': 1 } }) }), at('end')],
   'next-pole-assessed': [
     'next-pole-assessed',

@@ -5,7 +5,7 @@ import type { Edit } from './edits'
 export interface CaseRun {
   readonly edit: Edit
   /** Which run is edited; the clean recording unless said. */
-  readonly of?: 'clean' | 'clean-livened' | 'bucket'
+  readonly of?: 'clean' | 'clean-livened' | 'two-earths' | 'bucket'
   /** Hidden defects, by item, beside those of the recording. */
   readonly defects?: Readonly<Record<string, string>>
   /** What the label says instead, by item. */

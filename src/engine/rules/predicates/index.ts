@@ -1,6 +1,7 @@
 /** Every question that a pack may ask of the site, by name. */
 import type { SitePredicate } from '../language/predicate'
 import { bodiesPredicates } from './bodies'
+import { changesPredicates } from './changes'
 import { crossingPredicates } from './crossing'
 import { custodyPredicates } from './custody'
 import { earthsPredicates } from './earths'
@@ -13,6 +14,7 @@ import { truckPredicates } from './truck'
 
 const all: readonly SitePredicate[] = [
   ...bodiesPredicates,
+  ...changesPredicates,
   ...crossingPredicates,
   ...custodyPredicates,
   ...earthsPredicates,

@@ -224,7 +224,7 @@ const notLeftAlone: SitePredicate = {
     const foot = poleFoot(site.scenario, poleOf(site, person))
     const gone = lookersOf(scope).find((id) => {
       const looker = requirePerson(site, id)
-      if (looker.place.kind === 'switch' || isAloft(looker)) return true
+      if (looker.place.kind === 'switch' || isAloft(looker) || site.away?.includes(id) === true) return true
       return distance(groundPointOf(site, id), foot) > Number(given['within'])
     })
     return gone === undefined ? undefined : { why: 'left-alone', person, gone }

@@ -40,7 +40,12 @@ export function sharedRows(pack: string, ...tables: readonly RuleCases[]): PackC
 export function describePack(id: string, cleanRun: string, cases: PackCases, untried: readonly string[] = []): void {
   const pack = shippedPack(id)
   const words = shippedWords(id)
-  const runs = { clean: recorded(cleanRun), 'clean-livened': recorded('clean-livened'), bucket: bucketRun() }
+  const runs = {
+    clean: recorded(cleanRun),
+    'clean-livened': recorded('clean-livened'),
+    'two-earths': recorded('clean-two-earths'),
+    bucket: bucketRun(),
+  }
   const again: Record<string, Replayer> = {}
 
   beforeAll(() => {

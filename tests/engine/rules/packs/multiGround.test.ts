@@ -3,6 +3,7 @@ import type { Scenario } from '../../../../src/engine'
 import { add, after, all, before, by, change, drop, none, swapped } from '../../../support/rules/edits'
 import { aloft } from '../cases/aloft'
 import { bucket } from '../cases/bucket'
+import { changes } from '../cases/changes'
 import { ground } from '../cases/ground'
 import { isolation } from '../cases/isolation'
 import { nextPole } from '../cases/nextPole'
@@ -83,6 +84,6 @@ const own: PackCases = {
 }
 
 describePack('multi-ground', 'clean-multi-ground', {
-  ...sharedRows('multi-ground', office, isolation, ground, aloft, work, response, rating, nextPole, bucket),
+  ...sharedRows('multi-ground', office, isolation, ground, aloft, work, response, rating, nextPole, bucket, changes),
   ...own,
 })

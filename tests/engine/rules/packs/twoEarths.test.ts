@@ -2,6 +2,7 @@
 import { add, all, before, by, change, drop, wait } from '../../../support/rules/edits'
 import { aloft } from '../cases/aloft'
 import { bucket } from '../cases/bucket'
+import { changes } from '../cases/changes'
 import { ground } from '../cases/ground'
 import { isolation } from '../cases/isolation'
 import { nextPole } from '../cases/nextPole'
@@ -52,6 +53,6 @@ const own: PackCases = {
 }
 
 describePack('two-earths', 'clean-two-earths', {
-  ...sharedRows('two-earths', office, isolation, ground, aloft, work, response, rating, nextPole, bucket),
+  ...sharedRows('two-earths', office, isolation, ground, aloft, work, response, rating, nextPole, bucket, changes),
   ...own,
 })
