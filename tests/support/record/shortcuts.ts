@@ -1,5 +1,5 @@
 /** Ways round what the trade asks, and what a careful crew does more than the usual: pieces that a recorded run can have. */
-import type { Conduct } from '../../../src/engine'
+import type { Conduct, Intent } from '../../../src/engine'
 import { walkTo } from '../../../src/engine/demonstration/ask'
 import { instead, isWith, leavingOut, once, together, type Job } from './deviations'
 
@@ -24,19 +24,25 @@ export const byHand = (on: string): Conduct =>
     ],
   )
 
-/** The bond is put on the line first, then with the hand on other metal than the arm. */
-export const bondFromLineTo = (on: string): Conduct => {
-  let isOnLine = false
+/** From the bucket: the clamp that is meant for a conductor goes on the neutral, and off it, with bare hands. */
+export const neutralByHand = (conductor: string, neutral: string): Conduct => {
+  let isOff = false
+  const byHandThere = (intent: Intent, job: Job): readonly Intent[] => {
+    const { at, height } = job.belief().truckState!.bucket!
+    const moved = (y: number): Intent => {
+      return { who: intent.who, do: 'move-bucket', on: 'bucket', values: { at: { x: at.x, y }, height } }
+    }
+    const gloves = (act: string): Intent => ({ who: intent.who, do: act, on: job.kit.get('rubber-gloves')! })
+    const clamped: Intent = { ...intent, do: `${intent.do}-by-hand`, on: neutral }
+    return [moved(-0.3), gloves('take-off'), clamped, gloves('wear'), moved(at.y)]
+  }
   return {
     deviate: (intent, job) => {
-      if (intent.do === 'unbond-metal') return [{ ...intent, on }]
-      if (intent.do === 'bond-line') return isOnLine ? [] : undefined
-      if (intent.do !== 'bond-metal') return undefined
-      isOnLine = true
-      return [
-        { ...intent, do: 'bond-line', on: job.scenario.work.conductor },
-        { ...intent, on },
-      ]
+      if (intent.do === 'tug' && intent.on === conductor) return []
+      if (intent.do === 'clamp' && intent.on === conductor) return byHandThere(intent, job)
+      if (intent.do !== 'unclamp' || isOff) return undefined
+      isOff = true
+      return [...byHandThere(intent, job), intent]
     },
   }
 }
@@ -56,6 +62,9 @@ export const bareHandle = (): Conduct =>
       (['take', 'wear', 'take-off', 'put-down'].includes(intent.do) &&
         (isWith(job, intent, 'switching-gloves') || isWith(job, intent, 'operator-mat'))),
   )
+
+/** The lead from the truck to the earth at the pole stays on its reel. */
+export const truckUnbonded = (): Conduct => leavingOut((intent) => ['bond-truck', 'unbond-truck'].includes(intent.do))
 
 /**
  * A break after the barrier is up and before anything is earthed: everybody goes, everybody comes back.
@@ -154,3 +163,26 @@ export const sentUpLate = (item: string): Conduct =>
     job.wait()
     walkTo(job, gw, job.layout.lookout)
   })
+
+/** Somebody is hurt: the ground worker climbs to them at once, with no source proved off; nobody does anything else. */
+export const rescueTooSoon = (kit: string, aid: string): Conduct => {
+  let isOver = false
+  return {
+    deviate: (_intent, job) => {
+      const whom = job.belief().persons.find((it) => it.isHurt)?.id
+      if (whom === undefined) return undefined
+      if (isOver) return []
+      isOver = true
+      const { gw: who } = job.crew
+      return [
+        { who, do: 'walk', on: 'pole-foot' },
+        { who, do: 'climb', values: { to: 'below-lv' } },
+        { who, do: 'climb', values: { to: 'above-lv' } },
+        { who, do: 'bring-down', with: kit, values: { whom } },
+        { who, do: 'climb', values: { to: 'foot' } },
+        { who, do: 'book-out', on: aid },
+        { who, do: 'first-aid', with: aid, values: { whom } },
+      ]
+    },
+  }
+}

@@ -1,7 +1,7 @@
-/** The recorded runs of Rustmesa Junction. Seeds with a fixed draw: 1 a pin hole in a glove, and blade B falls shut at the first touch; 2 nothing. */
+/** The recorded runs of Rustmesa Junction. Seeds with a fixed draw: 1 a pin hole in a glove, and blade B falls shut at the first touch; 2 nothing; 3 a crack in the liner of the bucket. */
 import { leadLeftAloft, oneConductorLeft, unbrushed, untugged } from '../mistakes'
-import { bondFromLineTo, byHand } from '../shortcuts'
-import { together } from '../deviations'
+import { neutralByHand, truckUnbonded } from '../shortcuts'
+import { overlooking, together } from '../deviations'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'multi-ground'
@@ -48,10 +48,17 @@ export const rustmesaJunctionRuns: readonly RecordedRun[] = [
     conduct: leadLeftAloft,
   },
   {
-    name: 'bond-to-neutral',
+    name: 'neutral-by-hand',
     seed: 2,
     pack,
-    about: 'A clamped with the hand; the bond goes from the line to the neutral, a hand on each.',
-    conduct: () => together(byHand('conductor-a'), bondFromLineTo('neutral')),
+    about: 'The clamp for C goes on the neutral with bare hands, and off again.',
+    conduct: () => neutralByHand('conductor-c', 'neutral'),
+  },
+  {
+    name: 'cracked-liner',
+    seed: 3,
+    pack,
+    about: 'The cracked liner is passed, and the truck has no earth while the bucket is up.',
+    conduct: () => together(overlooking('BB-1'), truckUnbonded()),
   },
 ]

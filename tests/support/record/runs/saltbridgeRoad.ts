@@ -1,6 +1,7 @@
 /** The recorded runs of Saltbridge Road. Seeds with a fixed draw: 1 a guard with an open end, and blade B falls shut at the first touch; 2 nothing. */
-import { withoutCover } from '../deviations'
+import { together, withoutCover } from '../deviations'
 import { unbonded, unbrushed, untugged } from '../mistakes'
+import { rescueTooSoon } from '../shortcuts'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -45,5 +46,12 @@ export const saltbridgeRoadRuns: readonly RecordedRun[] = [
     pack,
     about: 'The arm is not tied to the line.',
     conduct: unbonded,
+  },
+  {
+    name: 'rescue-too-soon',
+    seed: 1,
+    pack,
+    about: 'No cover, no bond; the line comes alive at the first touch, and the ground worker climbs after.',
+    conduct: () => together(withoutCover, unbonded(), rescueTooSoon('RK-361', 'FA-1')),
   },
 ]
