@@ -13,10 +13,15 @@ const withOwnSource = (scenario: Scenario): Scenario => ({
   livenings: [...scenario.livenings, { id: 'roof-feeds', kind: 'low-voltage-fed', source: 'roof' }],
 })
 
-/** The drive of switch 31 has a supply of its own; permits have a number. */
+/** The drive of switch 31 has a supply of its own. */
 const withDrive = (scenario: Scenario): Scenario => ({
   ...scenario,
   switches: scenario.switches.map((it) => (it.id === 'switch-31' ? { ...it, motorSupply: true } : it)),
+})
+
+/** Permits have a number, tags are written. */
+const withNumbers = (scenario: Scenario): Scenario => ({
+  ...scenario,
   control: { ...scenario.control, permit: { number: 'P-7', until: 61_200 } },
 })
 
@@ -90,8 +95,8 @@ export const changes: RuleCases = {
     },
   },
   'tag-worded': {
-    breaks: { edit: writeTag('name-only'), place: withDrive },
-    near: { edit: writeTag('name-and-time'), place: withDrive },
+    breaks: { edit: writeTag('name-only'), place: withNumbers },
+    near: { edit: writeTag('name-and-time'), place: withNumbers },
   },
   'thunder-heeded': {
     breaks: { edit: none, place: thunderFrom(5000) },
