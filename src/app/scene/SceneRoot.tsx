@@ -4,7 +4,6 @@ import { useCallback, useEffect, useLayoutEffect, useMemo, useRef } from 'react'
 import { Mesh, type PerspectiveCamera, PlaneGeometry, Vector3 } from 'three'
 import { say, volts } from '../../text'
 import { clampSeat } from './gear/leads'
-import { bedside } from './gear/truck'
 import { Grips } from './grips/Grips'
 import type { GripLayer } from './grips/gripLayer'
 import { type Way, waysOf } from './grips/ways'
@@ -17,23 +16,24 @@ import { skyMaterial } from './ink/sheetMaterials'
 import { selectedTag } from './ink/tag'
 import { paint, shared } from './ink/uniforms'
 import { useMeshes } from './ink/useMeshes'
+import { clearOf, solidsOf } from './labels/clearOf'
 import type { Label } from './labels/label'
-import type { Clear, Inset, LabelLayer } from './labels/labelLayer'
-import { liveningLabels } from './labels/liveningLabels'
+import type { Inset, LabelLayer } from './labels/labelLayer'
+import { goneLabels, liveningLabels } from './labels/liveningLabels'
 import { siteLabels, switchLabels } from './labels/siteLabels'
-import type { Solid } from './labels/solid'
 import { tapeLabels, tapeView } from './tape/tapeView'
 import { CrewBatch } from './people/CrewBatch'
+import { feelersLabels, feelersView } from './people/feelers'
 import { isBelowLv } from './people/stance'
 import { anchorIn } from './pick/pick'
 import { Picker } from './pick/Picker'
 import { placeHits, placeRing } from './pick/places'
 import type { AnchorOf, SceneInput } from './sceneInput'
+import { type Dimension, dimensionLabels, dimensionsOf, dimensionsView } from './site/dimensions'
 import { draftView } from './site/draft'
 import { Flows } from './site/Flows'
 import { Ground } from './site/Ground'
 import { Rain } from './site/Rain'
-import { toScene } from './site/layout'
 import { skyline } from './site/scenery'
 import { sitePlates } from './site/siteModel'
 import type { SitePicture } from './site/sitePicture'
@@ -61,6 +61,7 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
   const inset = input.inset ?? noInset
   const { layout, picture, routes } = site
   const ways = useWays(input, layout)
+  const dimensions = useDimensions(input, site)
   const source = useLatest({ layout, picture, joints: site.joints, livening: site.livening, hits })
   const seatOf = useCallback((thing: string) => clampSeat(layout, picture, routes, thing), [layout, picture, routes])
 
@@ -72,7 +73,7 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
   }, [input.theme, input.isFrozen, input.selection, site.picture.isDusk, invalidate])
 
   const instant = input.instant ?? null
-  const { persons, measured, hasFigures = false } = input
+  const { persons, measured, hasFigures = false, feelers = null, told = null } = input
   useEffect(() => {
     const source = { ...site, view: input.view, persons: persons ?? [], isLivened: site.livening !== null }
     const shown: readonly Label[] = isSwitch
@@ -82,13 +83,35 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
       : site.livening && instant
         ? [...siteLabels(source), ...liveningLabels(source, site.livening, instant, site.sheet, hasFigures)]
         : siteLabels(source)
-    labels.set(measured && !isSwitch ? [...shown, ...tapeLabels(measured)] : shown)
+    const added = isSwitch
+      ? []
+      : [
+          ...(measured ? tapeLabels(measured) : []),
+          ...dimensionLabels(dimensions),
+          ...(feelers ? feelersLabels(feelers, site.hits) : []),
+          ...goneLabels(source, told),
+        ]
+    labels.set([...shown, ...added])
     labels.keepClear(isSwitch ? [] : clearOf(site), isSwitch ? [] : solidsOf(site))
-    labels.note(
-      site.livening?.strongest && !isSwitch ? say('scene.contours', { volts: volts(site.livening.interval) }) : null,
-    )
+    const contours = site.livening?.strongest ? [say('scene.contours', { volts: volts(site.livening.interval) })] : []
+    const note = [...contours, ...(told ? [told.last] : [])]
+    labels.note(isSwitch || note.length === 0 ? null : note.join(' · '))
     invalidate()
-  }, [labels, site, device, isSwitch, input.view, persons, measured, instant, hasFigures, invalidate])
+  }, [
+    labels,
+    site,
+    device,
+    isSwitch,
+    input.view,
+    persons,
+    measured,
+    instant,
+    hasFigures,
+    dimensions,
+    feelers,
+    told,
+    invalidate,
+  ])
   useEffect(() => onHits(hits), [hits, onHits])
 
   return (
@@ -110,7 +133,7 @@ export function SceneRoot({ input, labels, grips, onHits }: Props) {
       {isSwitch ? (
         <SwitchSheet of={switchBuilt} layout={site.layout} device={device} />
       ) : (
-        <SiteBatches site={site} input={input} ways={ways} />
+        <SiteBatches site={site} input={input} ways={ways} dimensions={dimensions} />
       )}
       <Grips
         handling={isSwitch ? null : (input.handling ?? null)}
@@ -151,7 +174,27 @@ function useWays({ handling }: SceneInput, layout: SiteState['layout']): readonl
   return useMemo(() => (offered ? waysOf(layout, offered) : noWays), [offered, layout])
 }
 
-function SiteBatches({ site, input, ways }: { site: SiteState; input: SceneInput; ways: readonly Way[] }) {
+const noDimensions: readonly Dimension[] = []
+
+function useDimensions(
+  { hasDimensions = false, view }: SceneInput,
+  { layout, picture }: SiteState,
+): readonly Dimension[] {
+  return useMemo(() => {
+    const all = hasDimensions ? dimensionsOf(layout, picture) : noDimensions
+    // From above what is upright is a point.
+    return view === 'plan' ? all.filter(({ ends: [from, to] }) => from.x !== to.x || from.z !== to.z) : all
+  }, [hasDimensions, view, layout, picture])
+}
+
+interface BatchesProps {
+  readonly site: SiteState
+  readonly input: SceneInput
+  readonly ways: readonly Way[]
+  readonly dimensions: readonly Dimension[]
+}
+
+function SiteBatches({ site, input, ways, dimensions }: BatchesProps) {
   const far = useMemo(skyline, [])
   const plates = useMemo(
     () => sitePlates(site.layout, site.picture, say('gear.register')),
@@ -162,6 +205,10 @@ function SiteBatches({ site, input, ways }: { site: SiteState; input: SceneInput
   const { measured, selection } = input
   const ring = useMemo(() => placeRing(site.picture, selection), [site.picture, selection])
   const tape = useMemo(() => (measured ? tapeView(measured) : null), [measured])
+  const lengths = useMemo(() => (dimensions.length > 0 ? dimensionsView(dimensions) : null), [dimensions])
+  const { feelers = null } = input
+  const strongest = site.livening?.strongest ?? null
+  const felt = useMemo(() => (feelers ? feelersView(feelers, strongest) : null), [feelers, strongest])
   const draft = useMemo(
     () => (pointed || handled ? draftView(site.layout, { draft: pointed, handled, ways }) : null),
     [site.layout, pointed, handled, ways],
@@ -176,36 +223,12 @@ function SiteBatches({ site, input, ways }: { site: SiteState; input: SceneInput
       {draft && <InkBatch of={draft} hasShadow={false} />}
       {ring && <InkBatch of={ring} hasShadow={false} />}
       {tape && <InkBatch of={tape} hasShadow={false} />}
+      {lengths && <InkBatch of={lengths} hasShadow={false} />}
+      {felt && <InkBatch of={felt} hasShadow={false} />}
       <Plates plates={plates} />
       {site.livening && <Flows livening={site.livening} />}
     </>
   )
-}
-
-/** What no label may lie on: clamps and hands, bodies, and the heads of rods. */
-function clearOf({ routes, joints, picture }: SiteState): readonly Clear[] {
-  const clamps = routes.flatMap(({ seats }) => seats.filter((it) => it.isClamp).map(({ seat }) => seat))
-  const people = [...joints.values()]
-  const hands = people.flatMap(({ left, rightLimb }) => [left.wrist, rightLimb.wrist])
-  return [
-    ...clamps.map((seat) => ({ at: seat.clone().setY(seat.y - 0.1), radius: 0.13 })),
-    ...hands.map((at) => ({ at, radius: 0.1 })),
-    ...people.flatMap(({ chest, hips }) => [chest, hips].map((at) => ({ at, radius: 0.17 }))),
-    ...picture.rods.map((rod) => ({ at: toScene(rod.at, 0.2), radius: 0.2 })),
-  ]
-}
-
-/** What hides a label that is behind it. */
-function solidsOf({ layout, joints, picture }: SiteState): readonly Solid[] {
-  const truck = toScene(picture.truck, 1.2).setX(picture.truck.y + bedside)
-  const [front, back] = [2.6, -3].map((along) => truck.clone().setZ(truck.z + along))
-  const leg = (foot: Vector3): Solid => ({ from: foot, to: foot.clone().setY(layout.pole.top), radius: 0.12 })
-  return [
-    leg(new Vector3()),
-    ...(layout.secondLeg ? [leg(layout.secondLeg)] : []),
-    { from: front!, to: back!, radius: 1 },
-    ...[...joints.values()].map(({ hips, head }) => ({ from: hips, to: head, radius: 0.2 })),
-  ]
 }
 
 const nothingBuilt: Built = built([])

@@ -3,32 +3,25 @@
  * into them, and its own bar chooses where one looks from. Acts belong to the sheet that shows it: they come in as props.
  * Scene and panels meet only in stores, so main.tsx hands this component to the sheet.
  */
-import {
-  type ReactNode,
-  useCallback,
-  useEffect,
-  useLayoutEffect,
-  useMemo,
-  useRef,
-  useState,
-  useSyncExternalStore,
-} from 'react'
+import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react'
 import { useStore } from 'zustand'
 import type { Belief, GroundHazard, GroundPoint, Instant } from '../../engine'
-import { roleLetters, say } from '../../text'
+import { say } from '../../text'
 import { formStore } from '../stores/formStore'
 import { handlingOf } from '../stores/handling'
 import { jobStore } from '../stores/jobStore'
-import { gazeAt, gazeAway, lookStore } from '../stores/lookStore'
+import { gazeAway, lookStore } from '../stores/lookStore'
 import { measureTape } from '../stores/measureTape'
 import { settingsStore } from '../stores/settingsStore'
-import { holdTape, putTapeAway, takeTape, tapeStore } from '../stores/tapeStore'
+import { holdTape, tapeStore } from '../stores/tapeStore'
 import { choosePersons, chooseThing, viewStore } from '../stores/viewStore'
 import { type ViewName, viewNames } from './camera/presets'
-import type { Box } from './labels/labelLayer'
-import type { AnchorOf, Draft, PickId } from './sceneInput'
+import { LookButtons, ViewButton } from './LookButtons'
+import { type SetFeelers, useFeelers } from './people/useFeelers'
+import type { Draft, PickId, Told } from './sceneInput'
 import type { Doing } from './site/pictureOf'
 import SiteScene from './SiteScene'
+import { usePlate } from './usePlate'
 import './scene.css'
 
 export interface SiteStageProps {
@@ -39,6 +32,9 @@ export interface SiteStageProps {
   /** Given while a quantity asks for a point of the ground. */
   readonly onGroundPoint?: (point: GroundPoint, how: 'move' | 'press') => void
   readonly draft?: Draft | null
+  /** Of a livening: where the feelers are; and what has happened by its second. */
+  readonly feelers?: SetFeelers | null
+  readonly told?: Told | null
   /** Given while a livening is drawn: the moment that it struck in, instead of the job as it is now. */
   readonly drawn?: {
     readonly belief: Belief
@@ -74,6 +70,7 @@ export default function SiteStage({
   plate,
   extra,
   drawn,
+  feelers = null,
   firstView,
   coveredRight = 0,
   nameOf,
@@ -96,12 +93,13 @@ export default function SiteStage({
   useEffect(() => onBar(top), [onBar, top])
   const [hovered, setHovered] = useState<PickId | null>(null)
   const { plateAt, nameAt, onFrame } = usePlate(thing, hovered, coveredRight)
-  const gaze = useStore(lookStore, (look) => look.gaze)
+  const { gaze, hasDimensions } = useStore(lookStore)
   const tape = useStore(tapeStore)
   useEffect(() => gazeAway, [])
   const belief = drawn?.belief ?? now
   const forms = useStore(formStore)
   const handling = useMemo(() => (now && !drawn ? handlingOf(forms, now) : null), [forms, now, drawn])
+  const feelersIn = useFeelers(feelers)
   if (!belief) return null
   const measured = drawn ? undefined : measureTape(belief, tape.ends)
   const people = belief.persons.map(({ id }) => id)
@@ -126,6 +124,8 @@ export default function SiteStage({
         {...rest}
         belief={belief}
         handling={handling}
+        hasDimensions={hasDimensions && !drawn}
+        feelers={feelersIn}
         doing={drawn?.doing ?? busy}
         instant={drawn?.instant ?? null}
         {...(drawn?.ground ? { zone: drawn.ground.contour } : {})}
@@ -181,54 +181,6 @@ export default function SiteStage({
   )
 }
 
-interface LookProps {
-  readonly belief: Belief
-  readonly persons: readonly string[]
-  readonly thing: PickId | null
-  readonly hasTape: boolean
-}
-
-/** From the eyes of who is chosen, up at what is overhead, close at what is chosen; and the tape. */
-function LookButtons({ belief, persons, thing, hasTape }: LookProps) {
-  const gaze = useStore(lookStore, (it) => it.gaze)
-  const isTapeOut = useStore(tapeStore, (it) => it.isOut)
-  const seeing = belief.persons.find(({ id }) => id === persons[0])
-  return (
-    <>
-      {seeing && (
-        <ViewButton
-          isOn={gaze?.kind === 'eyes' && gaze.person === seeing.id}
-          onPress={() => gazeAt({ kind: 'eyes', person: seeing.id })}
-          label={say('scene.eyes', { person: roleLetters(seeing.role) })}
-        />
-      )}
-      <ViewButton isOn={gaze?.kind === 'up'} onPress={() => gazeAt({ kind: 'up' })} label={say('scene.up')} />
-      {thing !== null && hasTape && (
-        <ViewButton
-          isOn={gaze?.kind === 'near' && gaze.id === thing}
-          onPress={() => gazeAt({ kind: 'near', id: thing })}
-          label={say('scene.closer')}
-        />
-      )}
-      {hasTape && (
-        <ViewButton
-          isOn={isTapeOut}
-          onPress={() => (isTapeOut ? putTapeAway() : takeTape())}
-          label={say('scene.tape')}
-        />
-      )}
-    </>
-  )
-}
-
-function ViewButton({ isOn, onPress, label }: { isOn: boolean; onPress: () => void; label: string }) {
-  return (
-    <button type='button' className='scene-view' aria-pressed={isOn} onClick={onPress}>
-      {label}
-    </button>
-  )
-}
-
 const still = '(prefers-reduced-motion: reduce)'
 
 function useReducedMotion(): boolean {
@@ -251,42 +203,4 @@ function useHeightOf(element: { readonly current: HTMLElement | null }): number 
     return () => watcher.disconnect()
   }, [element])
   return height
-}
-
-/** Moves the plate with the picture, without React: it sits right of its thing, left when there is no room. */
-function usePlate(thing: string | null, hovered: string | null, coveredRight: number) {
-  const nameAt = useRef<HTMLDivElement>(null)
-  const plateAt = useRef<HTMLDivElement>(null)
-  const onFrame = useCallback(
-    (anchorOf: AnchorOf): Box | null => {
-      const covered = placeName(nameAt.current, anchorOf, hovered ?? thing, coveredRight)
-      const plate = plateAt.current
-      const stage = plate?.parentElement
-      if (!plate || !stage) return covered
-      const anchor = thing === null ? null : anchorOf(thing)
-      plate.style.visibility = anchor ? 'visible' : 'hidden'
-      if (!anchor) return covered
-      const [width, height] = [plate.offsetWidth, plate.offsetHeight]
-      const isRight = anchor.x + 28 + width <= stage.clientWidth
-      const x = isRight ? anchor.x + 28 : Math.max(4, anchor.x - 28 - width)
-      const y = Math.min(Math.max(60, anchor.y - height / 2), stage.clientHeight - height - 4)
-      plate.style.transform = `translate(${x.toFixed(1)}px,${y.toFixed(1)}px)`
-      return covered
-    },
-    [thing, hovered, coveredRight],
-  )
-  return { plateAt, nameAt, onFrame }
-}
-
-/** Above its thing, inside the picture. */
-function placeName(name: HTMLElement | null, anchorOf: AnchorOf, id: string | null, coveredRight: number): Box | null {
-  const stage = name?.parentElement
-  if (!name || !stage) return null
-  const anchor = id === null ? null : anchorOf(id)
-  name.style.visibility = anchor ? 'visible' : 'hidden'
-  if (!anchor) return null
-  const x = Math.min(Math.max(4, anchor.x + 14), stage.clientWidth - coveredRight - name.offsetWidth - 4)
-  const y = Math.max(50, anchor.y - name.offsetHeight - 12)
-  name.style.transform = `translate(${x.toFixed(1)}px,${y.toFixed(1)}px)`
-  return [x - 4, y - 2, x + name.offsetWidth + 4, y + name.offsetHeight + 2]
 }

@@ -7,6 +7,7 @@ import type { TapeEnd } from '../stores/tapeStore'
 import type { Theme } from '../stores/theme'
 import type { ViewName } from './camera/presets'
 import type { Box, Inset } from './labels/labelLayer'
+import type { Feelers } from './people/feelers'
 import type { Doing } from './site/pictureOf'
 
 /** Thing, item or person. */
@@ -19,6 +20,12 @@ export type AnchorOf = (id: PickId) => { readonly x: number; readonly y: number 
 export interface Draft {
   readonly rod?: GroundPoint | null
   readonly outline?: readonly GroundPoint[] | null
+}
+
+export interface Told {
+  readonly last: string
+  /** What gave way, and whose it is: written at it. */
+  readonly gone: readonly { readonly of: ItemId; readonly person: PersonId | null; readonly words: string }[]
 }
 
 export interface SceneInput {
@@ -48,6 +55,12 @@ export interface SceneInput {
   /** Pixels at the top and bottom that panels cover. */
   readonly inset?: Inset
   readonly draft?: Draft | null
+  /** Lengths of the place are drawn. */
+  readonly hasDimensions?: boolean
+  /** Of a drawn livening: a pair of feet, or of hands, and what they read. */
+  readonly feelers?: Feelers | null
+  /** Of a drawn livening: what has happened by the second that is looked at, the last in words. */
+  readonly told?: Told | null
   /** What of an open form can be set by hand in the picture. */
   readonly handling?: Handling | null
   /** Given while the tape is out: picks hold its ends. */

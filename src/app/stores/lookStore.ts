@@ -7,7 +7,15 @@ export type Gaze =
   | { readonly kind: 'up' }
   | { readonly kind: 'near'; readonly id: string }
 
-export const lookStore = createStore<{ readonly gaze: Gaze | null }>(() => ({ gaze: null }))
+export interface Look {
+  readonly gaze: Gaze | null
+  /** Lengths are written into the picture. */
+  readonly hasDimensions: boolean
+}
+
+export const lookStore = createStore<Look>(() => ({ gaze: null, hasDimensions: false }))
 
 export const gazeAt = (gaze: Gaze): void => lookStore.setState({ gaze })
 export const gazeAway = (): void => lookStore.setState({ gaze: null })
+export const toggleDimensions = (): void =>
+  lookStore.setState(({ hasDimensions }) => ({ hasDimensions: !hasDimensions }))

@@ -2,7 +2,7 @@
  * The second that is looked at in three dimensions, in plan or in elevation: the same currents, contours and volts. The
  * drawings are what prints, and what is left where there is no scene.
  */
-import { Suspense, useContext, useState } from 'react'
+import { Suspense, useContext, useMemo, useState } from 'react'
 import { useStore } from 'zustand'
 import type { GroundPoint } from '../../../engine'
 import { plain, say, seconds, volts } from '../../../text'
@@ -13,6 +13,7 @@ import { StageSlot } from '../site/stageSlot'
 import { LiveningElevation } from './LiveningElevation'
 import { LiveningPlan, leastTop } from './LiveningPlan'
 import { TimeStrip } from './TimeStrip'
+import { toldOf } from './happeningWords'
 import { usePrinting } from './usePrinting'
 import type { Shown } from './useShown'
 
@@ -123,6 +124,7 @@ interface InSceneProps {
 
 function InScene({ Stage, shown, feeling, hasFigures, isFrozen, onLost }: InSceneProps) {
   const [isPressing, setPressing] = useState(false)
+  const told = useTold()
   const isOnGround = isPressing && feeling !== null && feeling.kind !== 'hands'
   const bar = feeling && (
     <button type='button' className='scene-view' aria-pressed={isPressing} onClick={() => setPressing(!isPressing)}>
@@ -135,13 +137,23 @@ function InScene({ Stage, shown, feeling, hasFigures, isFrozen, onLost }: InScen
       isFrozen={isFrozen}
       hasFigures={hasFigures}
       extra={bar}
-      {...(feeling?.at ? { draft: { rod: feeling.at, outline: [] } } : {})}
+      feelers={
+        feeling && { kind: feeling.kind, at: feeling.at ?? null, hands: feeling.hands.filter((it) => it !== null) }
+      }
+      told={told}
       {...(isOnGround ? { onGroundPoint: (at, how) => how === 'press' && feeling.onPoint(at) } : {})}
       {...(isPressing && feeling?.kind === 'hands' ? { onPick: feeling.onPick } : {})}
       onLost={onLost}
       onRestored={() => onLost(null)}
     />
   )
+}
+
+/** What has happened by the second that is looked at: the last of it with its time, and what gave way. */
+function useTold() {
+  const course = useStore(courseStore, (it) => it.course)
+  const count = useStore(courseStore, (it) => it.course?.happenings.filter(({ at }) => at <= it.second).length ?? 0)
+  return useMemo(() => (course ? toldOf(course, count) : null), [course, count])
 }
 
 interface PlanProps extends Props {

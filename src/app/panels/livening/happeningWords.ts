@@ -14,6 +14,21 @@ export function wordsAt({ happenings, end, isCleared, stretches }: Course, secon
   return words
 }
 
+/** Of the first so many happenings: the last with its time, and what gave way. Null before the first. */
+export function toldOf({ happenings }: Course, count: number) {
+  const past = happenings.slice(0, count)
+  const last = past[past.length - 1]
+  if (!last) return null
+  return {
+    last: `${exactSeconds(last.at)} ${happeningWords(last)}`,
+    gone: past.flatMap((it) =>
+      it.what === 'lead-melts' || it.what === 'clamp-comes-off' || it.what === 'layer-fails'
+        ? [{ of: it.of, person: it.what === 'layer-fails' ? it.person : null, words: happeningWords(it) }]
+        : [],
+    ),
+  }
+}
+
 const relays = ['earth-fault', 'overcurrent', 'sensitive-earth-fault'] as const
 
 function happeningWords(it: Happening): string {

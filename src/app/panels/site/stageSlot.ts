@@ -23,6 +23,16 @@ export interface StageProps {
   readonly drawn?: DrawnLivening
   /** Of a livening: the voltage of each part is written at it. */
   readonly hasFigures?: boolean
+  /** Of a livening: a pair of feet, or of hands, that is set in it; and what has happened by its second. */
+  readonly feelers?: {
+    readonly kind: 'pace' | 'touch' | 'hands'
+    readonly at: Spot | null
+    readonly hands: readonly string[]
+  } | null
+  readonly told?: {
+    readonly last: string
+    readonly gone: readonly { readonly of: string; readonly person: string | null; readonly words: string }[]
+  } | null
   /** Of a livening: given while a pick asks for a thing. */
   readonly onPick?: (id: string) => void
   /** It stands still; else the currents move. */

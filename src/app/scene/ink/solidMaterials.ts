@@ -1,21 +1,22 @@
 /** Solids: matte wash, crease lines drawn inside the triangle, and the outline as a hull pushed out by pixels. */
 import { BackSide, FrontSide, type ShaderMaterial } from 'three'
 import { makeMaterial } from './makeMaterial'
+import { slotIndex } from './palette'
 
 /** Solids: matte wash + crease lines drawn inside the triangle, half a line each side (no z-fighting, any width, MSAA-free smooth). */
 export const solidMaterial = (): ShaderMaterial =>
   makeMaterial(
     /* glsl */ `
 attribute vec3 edge; attribute vec3 tag;
-varying vec3 vColour, vNormal, vWorld, vEdge; varying float vInk, vMark, vKeep;
+varying vec3 vColour, vNormal, vWorld, vEdge; varying float vInk, vMark, vKeep, vPencil;
 void main(){
-  vKeep = step(40., tag.z); vColour = uPalette[int(tag.x + .5)]; vNormal = normal; vEdge = edge; vWorld = position;
+  vPencil = step(abs(tag.x - ${slotIndex.pencil}.), .5); vKeep = step(40., tag.z); vColour = uPalette[int(tag.x + .5)]; vNormal = normal; vEdge = edge; vWorld = position;
   gl_Position = projectionMatrix * viewMatrix * vec4(position, 1.);
   vInk = smoothstep(2.5, 9., tag.z * uPx / gl_Position.w) * airInk(length(gl_Position.w * 40. / uFov));
   vMark = abs(tag.y - uSelected) < .5 ? 1. : abs(tag.y - uHovered) < .5 ? .5 : 0.;
 }`,
     /* glsl */ `
-varying vec3 vColour, vNormal, vWorld, vEdge; varying float vInk, vMark, vKeep;
+varying vec3 vColour, vNormal, vWorld, vEdge; varying float vInk, vMark, vKeep, vPencil;
 void main(){
   vec3 c = daylight(mix(vColour, uAccent, vMark * .28), normalize(vNormal));
   c = mix(c, mix(uSky, vColour, smoothstep(-2., 9., vWorld.y)), vKeep);   /* skyline: a flat wash rising out of mist */
@@ -26,7 +27,7 @@ void main(){
   float w = .62 * uLine * uDpr;
   float line = (1. - smoothstep(w - .5, w + .5, px)) * vInk;
   c = mix(c, mix(uInk, vColour * uInk, .25), line * .82);
-  gl_FragColor = vec4(paperFade(frozen(c), vWorld, vKeep), 1.);
+  gl_FragColor = vec4(paperFade(mix(frozen(c), c, vPencil), vWorld, vKeep), 1.);
 }`,
     { side: FrontSide },
   )

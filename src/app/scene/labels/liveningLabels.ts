@@ -6,6 +6,8 @@ import { crossingAt, paceAt, potentialAt } from '../ground/potential'
 import { vector } from '../geometry/shapes'
 import { hvHeight, toScene } from '../site/layout'
 import type { LiveningPicture } from '../site/liveningPicture'
+import type { Told } from '../sceneInput'
+import { aboutWords } from './aboutWords'
 import type { Label } from './label'
 import type { LabelSource } from './siteLabels'
 
@@ -156,6 +158,16 @@ function currentLabels({ layout, routes }: LabelSource, instant: Instant): reado
 
 const midway = (points: readonly Vector3[]): Vector3 => points[Math.floor(points.length * 0.45)] ?? vector(0, 0, 0)
 
+/** What gave way, at it: a lead that melted, boots that did not hold. */
+export function goneLabels({ routes, joints, picture }: LabelSource, told: Told | null): readonly Label[] {
+  return (told?.gone ?? []).flatMap(({ of, person, words }): readonly Label[] => {
+    const down = routes.find(({ lead }) => lead.item === of)?.sections[0]
+    const wearer = person ?? picture.people.find(({ wears }) => wears.includes(of))?.id
+    const at = down ? midway(down.points) : joints.get(wearer ?? '')?.hips
+    return at ? [{ key: `gone-${of}`, at, text: words, kind: 'verdict', away: [-96, 16], rank: 9.6 }] : []
+  })
+}
+
 /** The worst of each person, in the words of its zone. */
 function exposureLabels({ joints }: LabelSource, instant: Instant, sheet: Belief['sheet']): readonly Label[] {
   return sheet.crew.flatMap(({ id }, index): Label[] => {
@@ -163,7 +175,7 @@ function exposureLabels({ joints }: LabelSource, instant: Instant, sheet: Belief
     const worst = worstOf(instant.exposures.filter(({ person }) => person === id))
     if (!of || !worst) return []
     const words = say('scene.verdict', {
-      figure: say('scene.about', { figure: amperes(worst.bodyCurrent) }),
+      figure: aboutWords(amperes(worst.bodyCurrent)),
       verdict: verdictWords(worst),
     })
     return [

@@ -1,6 +1,6 @@
 /** What is written at the things: letters with their state, people, lengths, marks. Pure. */
 import type { Vector3 } from 'three'
-import { metres, roleLetters, say } from '../../../text'
+import { metres, personLetters, say } from '../../../text'
 import type { ViewName } from '../camera/presets'
 import { bladeMiddle } from '../gear/switchTop'
 import type { LeadRoute } from '../gear/leads'
@@ -99,7 +99,7 @@ const personLabels = ({ picture, joints, persons, view }: LabelSource): readonly
       {
         key: person.id,
         at: personPlace(of, view),
-        text: roleLetters(person.role),
+        text: personLetters(picture.people, person.id),
         kind: 'person',
         isChosen,
         rank: isChosen ? 7 : 5,
