@@ -61,6 +61,7 @@ export const office = {
   'office.refusedOrders': 'orders refused: {count}',
   'office.noRuns': 'This scenario has no recorded runs.',
   'office.notYet': 'not tried yet',
+  'office.noFailing': 'no finding fails it',
   'office.nobody': 'nobody',
   'office.reach': '{voltage}, {current}, {who}: {path}',
   'office.regrading': 'Grading the runs: {percent} %',
