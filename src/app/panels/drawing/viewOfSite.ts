@@ -1,6 +1,6 @@
 /** The crew's picture as the plan and the elevation draw it. */
 import type { Belief, ConductorBelief, PersonBelief } from '../../../engine'
-import { roleLetters } from '../../../text'
+import { personLetters } from '../../../text'
 import type { PostureName } from './Figure'
 import type { WireState } from './Marks'
 import type { LeadView, PersonView, SiteView } from './siteView'
@@ -108,7 +108,7 @@ function personView(belief: Belief, person: PersonBelief): PersonView {
   const { place } = person
   return {
     id: person.id,
-    letters: roleLetters(person.role),
+    letters: personLetters(belief.persons, person.id),
     at: place.kind === 'ground' ? place.at : { x: place.kind === 'pole' ? -0.6 : 0, y: 0 },
     height: place.kind === 'pole' ? belief.sheet.pole.feetAt[place.station] : 0,
     posture: postureOf(belief, person),

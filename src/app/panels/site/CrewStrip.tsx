@@ -35,7 +35,7 @@ export function CrewStrip() {
           <span>
             <span className='nm'>
               {speaker.say(`person.${person.id}`)}
-              {person.role === 'person-in-charge' && <span className='q'> ({say('site.you')})</span>}
+              {isYou(person, belief) && <span className='q'> ({say('site.you')})</span>}
             </span>
             <br />
             {whereabouts(person, speaker)}
@@ -48,6 +48,10 @@ export function CrewStrip() {
     </div>
   )
 }
+
+/** Whoever is in charge now: of two who can be, one. */
+const isYou = ({ id, role }: PersonBelief, { inCharge }: Belief): boolean =>
+  role === 'person-in-charge' && (inCharge === null || inCharge === id)
 
 /** One tab stop: left and right go to the next person and choose them; with Shift one more is marked. */
 function walk(event: KeyboardEvent<HTMLElement>, crew: readonly PersonBelief[]): void {
@@ -105,7 +109,7 @@ function Busy({ doing, belief, speaker }: { doing: Doing | undefined; belief: Be
   return (
     <>
       <br />
-      <span className='busy'>
+      <span className={doing ? 'busy' : undefined}>
         {doing
           ? speaker.say('site.busyUntil', {
               act: speaker.say(`action.${doing.act}`),

@@ -1,8 +1,5 @@
-/** Letters of a person's role; the id of whoever is not of the crew. */
+/** Letters of a person of the crew; the id of whoever is not of it. */
 import type { Belief } from '../../../engine'
-import { roleLetters } from '../../../text'
+import { personLetters } from '../../../text'
 
-export function lettersOf(belief: Belief, who: string): string {
-  const person = belief.persons.find(({ id }) => id === who)
-  return person ? roleLetters(person.role) : who
-}
+export const lettersOf = (belief: Belief, who: string): string => personLetters(belief.persons, who)
