@@ -69,6 +69,11 @@ const report = (message: string, anchor: string) =>
 const writeTag = (wording: string) =>
   add({ who: 'so', do: 'write-tag', on: 'T-81', values: { wording } }, 'so take K-71')
 
+const groundWorkerUp = all(
+  add({ who: 'gw', do: 'climb', values: { to: 'below-lv' } }, 'pic head-count'),
+  add({ who: 'gw', do: 'walk', on: 'pole-foot' }, 'gw climb'),
+)
+
 export const changes: RuleCases = {
   'permit-said-back': {
     breaks: all(
@@ -86,6 +91,7 @@ export const changes: RuleCases = {
     breaks: report('31', 'so look switch-27/A'),
     near: report('27', 'so look switch-27/A'),
   },
+  'by-climber': { breaks: groundWorkerUp, near: drop('gw watch') },
   'own-sources-held': { breaks: { edit: none, place: withOwnSource }, near: none },
   'supply-stays': {
     breaks: { edit: drive, place: withDrive },
