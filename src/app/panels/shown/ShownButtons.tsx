@@ -17,8 +17,8 @@ export function ShownButtons() {
       <button type='button' className='btn' disabled={!job} onClick={oneOn}>
         {say('shown.next')} <kbd>G</kbd>
       </button>
-      <button type='button' className='btn' disabled={!job || ordered === 0} onClick={backAPart}>
-        {say('shown.backPart')} <kbd>U</kbd>
+      <button type='button' className='btn' disabled={!job || ordered === 0} aria-keyshortcuts='U' onClick={backAPart}>
+        {say('shown.backPart')}
       </button>
       <JumpTo />
       <div className='seg wide' role='radiogroup' aria-label={say('shown.pace')}>
@@ -35,14 +35,9 @@ export function ShownButtons() {
           </button>
         ))}
       </div>
-      <button type='button' className='btn wide' disabled={!job} onClick={takeOver}>
-        {say('shown.takeOver')}
+      <button type='button' className='btn wide' disabled={!job} onClick={isOver ? doItYourself : takeOver}>
+        {say(isOver ? 'shown.yourself' : 'shown.takeOver')}
       </button>
-      {isOver && (
-        <button type='button' className='btn wide' onClick={doItYourself}>
-          {say('shown.yourself')}
-        </button>
-      )}
     </div>
   )
 }
