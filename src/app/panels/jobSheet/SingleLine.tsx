@@ -146,13 +146,15 @@ function Crossings({ belief, speaker, at: { line, crossing: x } }: PartProps) {
   if (crossing.length === 0) return null
   const low = line + 40
   const onLine = (y: number): number => x + (line - y) * slope
+  // Its words are as long as the right half.
+  const isRight = onLine(14) > width / 2
   return (
     <g>
       <path d={`M${onLine(4)} 4L${onLine(low)} ${low}`} className='d-live' />
       {[18, line - 24, line + 24].map((y) => (
         <path key={y} d={`M${onLine(y) - 6} ${y - 3}l12 6`} className='d-live' style={{ strokeWidth: 1.5 }} />
       ))}
-      <text x={onLine(14) + 10} y='16' className='t-live halo'>
+      <text x={isRight ? width - 4 : onLine(14) + 10} y='16' className={isRight ? 't-live halo end' : 't-live halo'}>
         {crossing.map(({ id }) => speaker.say(`thing.${id}`)).join(', ')},{' '}
         {say('sld.crosses', { along: Math.abs(section.crossingAlong) })}
       </text>

@@ -77,7 +77,9 @@ export function layOut(sheet: Sheet): SingleLineLayout {
     below,
   )
   // Clear of what stands at the foot of the stations, too.
-  const lowVoltage = Math.max(below + 40, ...drops.map((drop) => drop.y + heightOf(drop.hangs) + 12))
+  const ends = drops.map((drop) => drop.y + heightOf(drop.hangs) + 12)
+  const lowVoltage = Math.max(below + 40, ...ends)
+  const foot = Math.max((neutral ?? line + 35) + 42, ...ends)
   /** Between the things that it begins and ends beside. */
   const between = (along: number): number => {
     const before = things.filter((it) => it.along <= along).length
@@ -98,7 +100,7 @@ export function layOut(sheet: Sheet): SingleLineLayout {
     drops,
     neutral,
     lowVoltage,
-    height: (sheet.lv.wires.length > 0 ? lowVoltage : lowVoltage - 28) + 62,
+    height: sheet.lv.wires.length > 0 ? lowVoltage + 62 : foot + 34,
   }
 }
 
