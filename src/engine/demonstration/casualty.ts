@@ -3,7 +3,7 @@
  */
 import { isAloft } from '../site/questions'
 import type { PersonId } from '../site/scenario'
-import { person, walkTo } from './ask'
+import { person, walkTo, wear } from './ask'
 import { takeOut } from './gear'
 import type { Job } from './job'
 import { askSourceOff } from './response'
@@ -40,13 +40,25 @@ function help(job: Job, helper: PersonId, whom: PersonId): void {
   if (isAloft(person(job, whom)) && kit !== undefined) {
     if (place.kind === 'bucket') fromBucket(job, helper, whom, kit)
     else if (place.kind === 'pole' && job.belief().sheet.pole.stepBoltsTo > 0) {
+      harness(job, helper)
       job.order(helper, 'walk', { on: place.pole === 'next' ? 'next-pole' : 'pole-foot' })
+      if (job.kit.has('rescue-harness')) job.order(helper, 'strap-on')
       job.order(helper, 'climb', { values: { to: place.station } })
       job.order(helper, 'bring-down', { with: kit, values: { whom } })
       job.order(helper, 'climb', { values: { to: 'foot' } })
+      if (person(job, helper).strapped) job.order(helper, 'unstrap')
     }
   }
   if (!isAloft(person(job, whom))) giveAid(job, helper, whom)
+}
+
+/** One of their own, where the truck has another. */
+function harness(job: Job, helper: PersonId): void {
+  if (hurtOf(job).includes(job.crew.gw)) return
+  const isType = (type: string): boolean => type === 'harness'
+  takeOut(job, { name: 'rescue-harness', who: helper, isOptional: true, isType })
+  const found = job.kit.get('rescue-harness')
+  if (found !== undefined) wear(job, helper, found)
 }
 
 function fromBucket(job: Job, helper: PersonId, whom: PersonId, kit: string): void {
