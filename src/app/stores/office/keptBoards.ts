@@ -5,11 +5,10 @@
 import { isObject } from '../../../files/form/formNode'
 import { keep } from '../../storage/keep'
 import type { Draft } from './draft'
-import type { Origin } from './officeStore'
 
 export interface Board {
   readonly draft: Draft
-  readonly origin: Pick<Origin, 'id'> | null
+  readonly origin: { readonly id: string } | null
 }
 
 /** A board that is kept besides this tab's. */
