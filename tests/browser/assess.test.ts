@@ -62,6 +62,10 @@ test('set up, try, run, reload, finish, hand back, mark, save the record', async
 
   await page.locator('.elements tbody tr').first().getByRole('radio', { name: '4' }).click()
   await page.getByLabel('Notes').fill('Stopped early.')
+  // The assessor's word against the machine's is saved with its reason only.
+  await page.getByRole('radiogroup', { name: 'Your outcome' }).getByRole('radio', { name: 'pass' }).click()
+  expect(await page.getByRole('button', { name: 'Save the record' }).isDisabled()).toBe(true)
+  await page.getByLabel('Reason for another outcome').fill('Asked aloud on site.')
   const download = page.waitForEvent('download')
   await page.getByRole('button', { name: 'Save the record' }).click()
   const record = JSON.parse(readFileSync(await (await download).path(), 'utf8')) as Record<string, unknown>
@@ -74,6 +78,7 @@ test('set up, try, run, reload, finish, hand back, mark, save the record', async
     reloads: 1,
     withdrawn: 1,
     notes: 'Stopped early.',
+    overrule: { outcome: 'pass', reason: 'Asked aloud on site.' },
     run: { seed, purpose: 'assess' },
     result: { outcome: 'fail' },
   })

@@ -22,14 +22,21 @@ export type Phase = 'none' | 'trying' | 'running' | 'released'
 /** 1 to 5, or not observed. */
 export type Mark = 1 | 2 | 3 | 4 | 5 | 'not-observed'
 
+/** The assessor's word against the machine's outcome, with its reason. */
+export interface Overrule {
+  readonly outcome: 'pass' | 'fail'
+  readonly reason: string
+}
+
 export interface Assessment {
   readonly setUp: SetUp | null
   readonly phase: Phase
   readonly notes: string
   readonly marks: Readonly<Record<string, Mark>>
+  readonly overrule: Overrule | null
 }
 
-export const noAssessment: Assessment = { setUp: null, phase: 'none', notes: '', marks: {} }
+export const noAssessment: Assessment = { setUp: null, phase: 'none', notes: '', marks: {}, overrule: null }
 
 function readKept(): Assessment {
   const kept = keep.read('assessment') as Partial<Assessment> | undefined
@@ -44,6 +51,8 @@ export const writeNotes = (notes: string): void => assessStore.setState({ notes 
 
 export const setMark = (element: string, mark: Mark): void =>
   assessStore.setState((now) => ({ marks: { ...now.marks, [element]: mark } }))
+
+export const setOverrule = (overrule: Overrule | null): void => assessStore.setState({ overrule })
 
 export function endAssessment(): void {
   assessStore.setState(noAssessment)

@@ -10,7 +10,7 @@ const recordFormat = 'earths-on/record'
 const recordVersion = 1
 
 export function exportRecord(caution: string): string {
-  const { setUp, notes, marks } = assessStore.getState()
+  const { setUp, notes, marks, overrule } = assessStore.getState()
   const { graded } = gradeStore.getState()
   const { reloads, withdrawn } = jobStore.getState()
   const run = currentRun()
@@ -26,6 +26,7 @@ export function exportRecord(caution: string): string {
     reloads,
     withdrawn,
     marks,
+    overrule,
     notes,
     notJudged: graded?.result.notJudged ?? [],
     run: JSON.parse(exportRun()) as unknown,

@@ -131,7 +131,7 @@ export const front = {
   'runs.refused': 'This file was refused. {count fault|faults}:',
 
   'facts.line': 'Line',
-  'facts.lineValue': '{kilovolts} kV, {wires} wires, switches {switches}',
+  'facts.lineValue': '{kilovolts} kV, {wires wire|wires}, switches {switches}',
   'facts.pole': 'Pole',
   'facts.poleLength': '{number}, {kind}, {length:m} with its butt',
   'facts.traits': 'With',

@@ -1,10 +1,10 @@
 /** The assessor's side: the machine's state beside one's own mark for each element, notes, what no tool can judge, record. */
-import { useEffect } from 'react'
+import { useEffect, useState } from 'react'
 import { useStore } from 'zustand'
 import type { Result } from '../../../engine'
 import { type Speaker, say } from '../../../text'
 import { download } from '../../storage/download'
-import { type Mark, assessStore, endAssessment, setMark, writeNotes } from '../../stores/assessStore'
+import { type Mark, assessStore, endAssessment, setMark, setOverrule, writeNotes } from '../../stores/assessStore'
 import { exportRecord } from '../../stores/exportRecord'
 import { forgetGrade, gradeJob, gradeStore } from '../../stores/gradeStore'
 import { jobStore } from '../../stores/jobStore'
@@ -29,6 +29,7 @@ export function AssessorSheet({ onDebrief }: { onDebrief: () => void }) {
           </section>
           <section className='stack scroll' tabIndex={0} aria-label={say('assess.record')}>
             <RecordFacts result={graded.result} speaker={speaker} />
+            <Overruling />
             <Notes />
             <h2 className='sec gap'>{say('marks.notJudged')}</h2>
             <ul className='note'>
@@ -41,36 +42,86 @@ export function AssessorSheet({ onDebrief }: { onDebrief: () => void }) {
               <p>{say('assess.assessor')}</p>
               <p>{say('assess.candidate')}</p>
             </div>
-            <div className='foot'>
-              <button type='button' className='btn' onClick={onDebrief}>
-                {say('assess.debrief')}
-              </button>
-              <button type='button' className='btn' onClick={() => print()}>
-                {say('debrief.print')}
-              </button>
-              <button
-                type='button'
-                className='btn go'
-                onClick={() => download('record.json', exportRecord(say('app.caution.full')))}
-              >
-                {say('assess.export')}
-              </button>
-              <button
-                type='button'
-                className='btn'
-                onClick={() => {
-                  endAssessment()
-                  forgetGrade()
-                  leaveJob()
-                }}
-              >
-                {say('assess.end')}
-              </button>
-            </div>
+            <RecordFoot onDebrief={onDebrief} />
           </section>
         </div>
       )}
     </main>
+  )
+}
+
+/** What was not saved is closed by a second press only. */
+function RecordFoot({ onDebrief }: { onDebrief: () => void }) {
+  const [state, setState] = useState<'unsaved' | 'asked' | 'saved'>('unsaved')
+  const isReasonMissing = useStore(assessStore, ({ overrule }) => overrule !== null && overrule.reason.trim() === '')
+  const close = () => {
+    endAssessment()
+    forgetGrade()
+    leaveJob()
+  }
+  return (
+    <>
+      <div className='foot'>
+        <button type='button' className='btn' onClick={onDebrief}>
+          {say('assess.debrief')}
+        </button>
+        <button type='button' className='btn' onClick={() => print()}>
+          {say('debrief.print')}
+        </button>
+        <button
+          type='button'
+          className='btn go'
+          disabled={isReasonMissing}
+          onClick={() => {
+            download('record.json', exportRecord(say('app.caution.full')))
+            setState('saved')
+          }}
+        >
+          {say('assess.export')}
+        </button>
+        <button type='button' className='btn' onClick={() => (state === 'unsaved' ? setState('asked') : close())}>
+          {say(state === 'asked' ? 'assess.endUnsaved' : 'assess.end')}
+        </button>
+      </div>
+      <p className='note' role='status'>
+        {isReasonMissing ? say('assess.reasonMissing') : ''}
+      </p>
+    </>
+  )
+}
+
+/** The assessor decides: the machine's outcome stands, or another one with its reason. */
+function Overruling() {
+  const overrule = useStore(assessStore, (assessment) => assessment.overrule)
+  return (
+    <>
+      <h2 className='sec gap'>{say('assess.overrule')}</h2>
+      <div className='seg' role='radiogroup' aria-label={say('assess.overrule')}>
+        {([null, 'pass', 'fail'] as const).map((outcome) => (
+          <button
+            key={outcome}
+            type='button'
+            role='radio'
+            className='btn'
+            aria-checked={(overrule?.outcome ?? null) === outcome}
+            onClick={() => setOverrule(outcome && { outcome, reason: overrule?.reason ?? '' })}
+          >
+            {say(outcome === null ? 'assess.asMachine' : `outcome.${outcome}`)}
+          </button>
+        ))}
+      </div>
+      <p className='onpaper'>{say(overrule ? `outcome.${overrule.outcome}` : 'assess.asMachine')}</p>
+      {overrule && (
+        <label className='field'>
+          {say('assess.reason')}
+          <textarea
+            className='entry'
+            value={overrule.reason}
+            onChange={(event) => setOverrule({ ...overrule, reason: event.target.value })}
+          />
+        </label>
+      )}
+    </>
   )
 }
 
