@@ -4,7 +4,7 @@ import { walkTo } from '../../../src/engine/demonstration/ask'
 import { instead, isWith, leavingOut, once, together, type Job } from './deviations'
 
 /** Something is done before the first act that is meant, then the act itself. */
-const before = (act: string, first: (job: Job) => void): Conduct =>
+export const before = (act: string, first: (job: Job) => void): Conduct =>
   instead(
     once((intent) => intent.do === act),
     (intent, job) => {
@@ -126,13 +126,10 @@ export const jumperBridged = (on: string, lead: string): Conduct =>
 export const crossingGuarded = (feeder: string): Conduct =>
   before('take-permit', (job) => job.order(job.crew.pic, 'ask-crossing-guard', { on: feeder }))
 
-/** The jumpers towards the crossing are taken out and tied back before the permit, and put in again after the job. */
+/** The jumpers towards the crossing are taken out and tied back before the permit. */
 export const jumpersOut = (at: string): Conduct =>
-  together(
-    before('take-permit', (job) =>
-      job.order(job.crew.pic, 'ask-jumpers-out', { on: at, values: { message: 'jumpers-out-tied-back' } }),
-    ),
-    before('close-job', (job) => job.order(job.crew.pic, 'ask-jumpers-in', { on: at })),
+  before('take-permit', (job) =>
+    job.order(job.crew.pic, 'ask-jumpers-out', { on: at, values: { message: 'jumpers-out-tied-back' } }),
   )
 
 /** The ground worker goes to the pole in the street shoes while it is worked on, and leans a hand on it. */

@@ -2,6 +2,7 @@
 import { withoutCover } from '../deviations'
 import { handOffLead, smallBarrier, untugged } from '../mistakes'
 import { leaningOnPole } from '../shortcuts'
+import { measured } from '../extras'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -51,7 +52,8 @@ export const gannetrySpitRuns: readonly RecordedRun[] = [
     name: 'far-stroke',
     seed: 3,
     pack,
-    about: 'Lightning strikes the line far away as the hand is on it; response, finished.',
+    about: 'The rod is measured; lightning strikes the line far away as the hand is on it; response, finished.',
+    conduct: () => measured('ET-2'),
   },
   {
     name: 'hand-on-pole',

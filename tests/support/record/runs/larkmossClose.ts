@@ -1,5 +1,6 @@
 /** The recorded runs of Larkmoss Close. Seeds with a fixed draw: 1 a nail hole in a boot, and blade A falls shut while the ground worker is inside; 2 nothing. */
 import { handOffLead, noBarrier, smallBarrier, untugged } from '../mistakes'
+import { moreThanAsked } from '../extras'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -44,5 +45,12 @@ export const larkmossCloseRuns: readonly RecordedRun[] = [
     pack,
     about: 'No barrier at all: the school comes out.',
     conduct: noBarrier,
+  },
+  {
+    name: 'more-than-asked',
+    seed: 2,
+    pack,
+    about: 'Asked how it stands, wire against wire tested, a loose clamp screwed on, a platform laid.',
+    conduct: () => moreThanAsked('IP-1'),
   },
 ]

@@ -2,6 +2,7 @@
 import { overlooking, together, withoutCover } from '../deviations'
 import { leadLeftAloft, secondProofLeftOut, unbrushed } from '../mistakes'
 import { bareHandle, saying } from '../shortcuts'
+import { carefulAtSwitch } from '../extras'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -53,5 +54,12 @@ export const tamberlyStreetRuns: readonly RecordedRun[] = [
     pack,
     about: 'Switch 61 is worked with bare hands from the ground; the lead lies over the low voltage.',
     conduct: () => together(bareHandle(), saying('lay-lead', { route: 'over-lv' })),
+  },
+  {
+    name: 'tested-at-switch',
+    seed: 2,
+    pack,
+    about: 'The earth of the handle is followed down, and the open switch tested.',
+    conduct: () => carefulAtSwitch('switch-61', 'D-465', 'S-473'),
   },
 ]

@@ -1,0 +1,86 @@
+/** What a crew can do beyond what its rules ask: measured, tested, asked and laid down, each act where it belongs. */
+import type { Conduct } from '../../../src/engine'
+import { walkTo } from '../../../src/engine/demonstration/ask'
+import { instead, together, type Job } from './deviations'
+import { before } from './shortcuts'
+
+/** Signed out by the ground worker, looked at, passed and taken in the hand. */
+function taken(job: Job, ...items: readonly string[]): void {
+  const { gw } = job.crew
+  for (const on of items) {
+    job.order(gw, 'book-out', { on })
+    job.order(gw, 'look', { on })
+    job.order(gw, 'judge', { on, values: { verdict: 'pass' } })
+    job.order(gw, 'take', { on })
+  }
+}
+
+/** The earth of the rod is measured before the lead goes on it; the observer holds everybody back; a reading is explained. */
+export const measured = (tester: string): Conduct =>
+  together(
+    before('clamp-earth-end', (job) => {
+      const { gw } = job.crew
+      walkTo(job, gw, job.belief().truck)
+      taken(job, tester)
+      walkTo(job, gw, job.layout.rod)
+      job.order(gw, 'measure-earth', {
+        with: tester,
+        on: `rod/${job.kit.get('rod')}`,
+        values: { against: 'far-earth' },
+      })
+      job.order(gw, 'put-down', { on: tester })
+    }),
+    before('say-dead', (job) =>
+      job.order(job.crew.pw, 'judge-indication', {
+        on: job.scenario.work.conductor,
+        values: { takenFor: 'induced' },
+      }),
+    ),
+    before('call-control', (job) => job.order(job.crew.pic, 'hold-back', { values: { whom: job.crew.gw } })),
+  )
+
+/** Asked how it stands, wire against wire tested, a clamp found loose and screwed on, a platform laid where one stands. */
+export const moreThanAsked = (platform: string): Conduct =>
+  together(
+    before('take-permit', (job) =>
+      job.order(job.crew.pic, 'ask-how-it-stands', { on: job.scenario.switches[0]!.feeder }),
+    ),
+    before('set-signs', (job) => {
+      const { gw } = job.crew
+      taken(job, platform)
+      job.order(gw, 'lay-platform', { with: platform })
+      job.order(gw, 'take-up-platform', { on: platform })
+      job.order(gw, 'put-down', { on: platform })
+    }),
+    before('fit-guard', (job) => {
+      const [wire, other] = job.scenario.lv.wires
+      job.order(job.crew.pw, 'test-pair', {
+        with: job.kit.get('lv-tester')!,
+        on: wire!.id,
+        values: { against: other!.id },
+      })
+    }),
+    instead(
+      (intent, job) => intent.do === 'clamp' && intent.on === job.scenario.work.conductor,
+      (intent) => [{ ...intent, values: { turns: 2 } }],
+    ),
+    before('declare-safe', (job) => job.order(job.crew.pic, 'measure-to-earths', { on: 'pole' })),
+    before('close-job', (job) => job.order(job.crew.pic, 'send-away', { values: { whom: job.crew.gw } })),
+  )
+
+/** The handle's earth is followed down, and the open switch tested by the ground worker, who forgets the detector there. */
+export const carefulAtSwitch = (device: string, detector: string, stick: string): Conduct =>
+  together(
+    before('open-switch', (job) => job.order(job.crew.so, 'check-handle-earth', { on: device })),
+    before('report-isolated', (job) => {
+      const { gw } = job.crew
+      taken(job, detector, stick)
+      job.order(gw, 'walk', { on: device })
+      job.order(gw, 'test-at-switch', { with: detector, on: `${device}/A` })
+      job.order(gw, 'put-down', { on: detector })
+      job.order(gw, 'walk', { on: 'truck' })
+      job.order(gw, 'fetch', { on: detector })
+      for (const on of [detector, stick]) job.order(gw, 'put-down', { on })
+      job.wait()
+    }),
+  )
