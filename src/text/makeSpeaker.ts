@@ -39,7 +39,7 @@ const plurals = new Intl.PluralRules('en')
 
 /** `{count wire|wires}`: the number, and the word that goes with it. */
 const counted = (value: WordValue | undefined, one: string, many: string): string =>
-  `${typeof value === 'number' ? plain(value, 0) : (value ?? '–')} ${plurals.select(Number(value)) === 'one' ? one : many}`
+  `${typeof value === 'number' ? plain(value, 2) : (value ?? '–')} ${plurals.select(Number(value)) === 'one' ? one : many}`
 
 /** Formats that look a name up: `{who:person}` is the sentence of `person.<who>`. */
 const nameFormats = new Set([
