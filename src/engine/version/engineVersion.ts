@@ -1,4 +1,4 @@
 // The engine's version: a whole number that goes up by one with every change of a formula, a constant or a rule kind,
 // so that an old result can be told from a new one. The digest beside it changes with every line.
 
-export const engineVersion = 3
+export const engineVersion = 4
