@@ -1,4 +1,4 @@
-/** The recorded runs of Gannetry Spit. Seeds with a fixed draw: 1 a cut in the upper of a boot, and blade C falls shut when the last clamp is on; 2 nothing; 3 lightning far away at the first touch. */
+/** The recorded runs of Gannetry Spit. Seeds with a fixed draw: 1 a cut in the upper of a boot, and blade C falls shut when the last clamp is on; 2 nothing; 3 lightning far away when the last clamp is on. */
 import { withoutCover } from '../deviations'
 import { handOffLead, smallBarrier, untugged } from '../mistakes'
 import { leaningOnPole } from '../shortcuts'
@@ -52,7 +52,7 @@ export const gannetrySpitRuns: readonly RecordedRun[] = [
     name: 'far-stroke',
     seed: 3,
     pack,
-    about: 'The rod is measured; lightning strikes the line far away as the hand is on it; response, finished.',
+    about: 'The rod is measured; lightning strikes the line far away when the last clamp is on; response, finished.',
     conduct: () => measured('ET-2'),
   },
   {
