@@ -29,6 +29,9 @@ export function coverAndBond(job: Job): void {
 
 const isBonded = (job: Job): boolean => ends(job).length === 2
 
+/** One end of it at least. */
+export const isBondOn = (job: Job): boolean => ends(job).length > 0
+
 const ends = (job: Job): readonly string[] =>
   job
     .belief()
@@ -52,7 +55,7 @@ function bondOn(job: Job): void {
 export function bondOff(job: Job): void {
   const { pw } = job.crew
   const bond = kit(job, 'bond')
-  if (ends(job).length > 0) changeGloves(job, isRubberAsked(job) ? 'rubber' : gloveNow(job))
+  if (isBondOn(job)) changeGloves(job, isRubberAsked(job) ? 'rubber' : gloveNow(job))
   if (ends(job).includes('line')) {
     job.order(pw, 'unbond-line', { with: bond, on: workOf(job).conductor })
   }

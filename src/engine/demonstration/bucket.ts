@@ -92,11 +92,16 @@ export function moveBucketTo(job: Job, station: Aloft): void {
   job.order(job.crew.pw, 'move-bucket', { on: 'bucket', values: { at, height } })
 }
 
+/** Down on the truck, with whoever is in it. */
+export function bringBucketHome(job: Job): void {
+  if (findBucket(job)) job.order(job.crew.pw, 'stow-bucket', { on: 'bucket' })
+  job.wait()
+}
+
 /** Down on the truck; its earth comes off before anybody steps out. */
 export function leaveBucket(job: Job): void {
   const { pw } = job.crew
-  if (findBucket(job)) job.order(pw, 'stow-bucket', { on: 'bucket' })
-  job.wait()
+  bringBucketHome(job)
   unbondTruck(job)
   if (person(job, pw).strapped) job.order(pw, 'unstrap')
   job.order(pw, 'leave-bucket', { on: 'bucket' })

@@ -22,6 +22,7 @@ import { moveToNextPole } from './nextPole'
 import { takeDown } from './removal'
 import { renew, respond, suspectsOf } from './response'
 import { handOver } from './shift'
+import { isThundering } from './thunder'
 import { awaitQuiet, shelter } from './weather'
 import { confirmComplete, declareSafe, work } from './work'
 
@@ -58,7 +59,11 @@ function carryOut(job: Job): Demonstration['declined'] {
         }
         suspects = suspectsOf(job)
         respond(job)
-        if (declined === null && !job.belief().paper.workDone) renew(job, suspects)
+        if (declined === null && !job.belief().paper.workDone) {
+          if (isThunder || isThundering(job.belief())) shelter(job)
+          isThunder = false
+          renew(job, suspects)
+        }
       }
       if (isThunder && declined === null) shelter(job)
       isThunder = false

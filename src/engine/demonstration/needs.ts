@@ -66,8 +66,8 @@ function groundWorkersNeeds(job: Job): readonly Need[] {
   const isRodFit = (it: Printed): boolean => printedNumber(it, 'length') >= practice.rodDepth + 0.1
   return [
     ...(isEarthedByNeutral(job) ? [] : [{ ...any('rod', 'earth-rod'), suits: isRodFit }, any('rod-driver')]),
-    // Rubber for a neutral that a fault elsewhere can raise, leather for a rod.
-    any('ground-gloves', isEarthedByNeutral(job) ? 'lv-gloves' : 'work-gloves'),
+    // Rubber for a neutral that a fault elsewhere can raise, or for the truck's lead; leather for a rod.
+    any('ground-gloves', isEarthedByNeutral(job) || job.layout.isBoomNear ? 'lv-gloves' : 'work-gloves'),
     any('barrier-set'),
     any('sign-set'),
     any('rescue-kit'),

@@ -86,9 +86,9 @@ function takeOffGuards(job: Job): void {
   }
 }
 
-/** Whatever is fitted stays; no conductor is left loose. */
+/** Whatever is fitted stays; no conductor is left loose that was proved since the line came alive. */
 export function comeDown(job: Job): void {
-  tieIn(job)
+  if (isProved(job)) tieIn(job)
   if (isAbove(job)) {
     // The bucket comes home in one go.
     if (person(job, job.crew.pw).place.kind === 'bucket') changeGloves(job, 'rubber')
@@ -96,6 +96,12 @@ export function comeDown(job: Job): void {
   }
   stepDown(job)
   leavePole(job)
+}
+
+function isProved(job: Job): boolean {
+  const { livening, evidence } = job.belief()
+  const on = workOf(job).conductor
+  return livening === null || evidence.some((it) => it.of === on && it.by === 'test' && it.at > livening.at)
 }
 
 function stepDown(job: Job): void {

@@ -12,10 +12,11 @@ const mostReadings = 24
 /** Stopped for thunder, with everybody out of the barrier until it is over. */
 export function shelter(job: Job): void {
   const { pic, gw } = job.crew
-  if (!job.belief().paper.stopped) job.order(pic, 'stop-job')
+  const isOutAlready = job.belief().paper.stopped
+  if (!isOutAlready) job.order(pic, 'stop-job')
   job.wait()
   if (isPoleWorkerUp(job)) comeDown(job)
-  for (const who of [pic, gw]) walkOut(job, who)
+  if (!isOutAlready) for (const who of [pic, gw]) walkOut(job, who)
   job.wait()
   awaitQuiet(job)
   job.order(pic, 'start-again')
