@@ -8,12 +8,12 @@ import { books } from './books'
 import { bindAll } from './findFindings'
 import type { Pack, PackRule, Severity } from './finding'
 import { ruleKinds } from './kinds'
-import { listNames } from './language/glob'
+import { listNames, matchesNames } from './language/glob'
 import type { Parameters, RuleKind } from './language/kind'
 import { allMatching, matchesAny, type Pattern } from './language/pattern'
 import { holds, type PredicateCall, type Scope, whyNot } from './language/predicate'
 import { readCall, readList, readPatterns, readText } from './language/read'
-import { findRole, viewRun, viewUntilLivening, viewWithout, type RunView } from './language/runView'
+import { findItemType, findRole, viewRun, viewUntilLivening, viewWithout, type RunView } from './language/runView'
 import { rulesWithOccasion } from './observedRules'
 
 /** A rule as it is asked of one member of its set. */
@@ -69,6 +69,7 @@ function rankOf(asked: Asked, entry: Entry): number | undefined {
   if (wantedBy(asked).some(isNamed) && isMissedWithout(asked, entry)) return 0
   const change = changeOf(asked, entry)
   if (change !== 'none') return change === 'so' ? 1 : 2
+  if (findsEvidence(asked, entry)) return 2
   const how = howIn(asked)
   if (how !== undefined && isNamed(how) && isEverBroken(asked, entry))
     return 4 - 1 / (1 + namesIn(readPatterns(parameters, how)))
@@ -103,9 +104,18 @@ function changeOf(asked: Asked, entry: Entry): 'so' | 'nearer' | 'none' {
   if (before === undefined) return 'none'
   const after = whyNot(books.predicates, call, { ...scope, site: entry.after })
   if (after === undefined) return 'so'
-  const { on, with: held } = entry.order
-  const isAboutIt = Object.values(before).some((it) => it === on || it === held)
+  const { who, on, with: held } = entry.order
+  const isAboutIt = Object.values(before).some((it) => it === who || it === on || it === held)
   return isAboutIt && JSON.stringify(before) !== JSON.stringify(after) ? 'nearer' : 'none'
+}
+
+/** What a verdict has to rest on is found out: the label is read, the item looked over or tried. */
+function findsEvidence({ parameters, view }: Asked, { before, after }: Entry): boolean {
+  const wanted = readList(parameters, 'evidence')
+  if (wanted.length === 0) return false
+  const types = readList(parameters, 'types')
+  const found = after.evidence.slice(before.evidence.length)
+  return found.some(({ of, by }) => wanted.includes(by) && matchesNames(types, findItemType(view, of)))
 }
 
 /** A state that was never otherwise before an act is no reason for it. */
