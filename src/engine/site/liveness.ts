@@ -4,7 +4,7 @@
  */
 import { isCutOff } from './mains'
 import { findRemovedCause, traitsOf } from './liveningTraits'
-import { isApart } from './sectionJumpers'
+import { isApart } from './jumpersOut'
 import type { Livening, Phase, ThingId } from './scenario'
 import type { Site } from './site'
 import { feederVoltage, hasOwnSupply, isLowVoltageFed, suppliedVoltage } from './supplied'

@@ -1,6 +1,6 @@
 /** Volts by the way the switches stand, whatever else may have come on: a closed path of blades to a feeder in service. */
 import { voltageToEarth } from './phasesOf'
-import { isApart } from './sectionJumpers'
+import { isApart } from './jumpersOut'
 import type { Phase, ThingId } from './scenario'
 import type { Site } from './site'
 

@@ -2,7 +2,7 @@
  * Asks the control room for the jumpers of another pole of the section: another crew, under its own permit and earths, takes
  * them out, or puts them in again. Tails are tied back only when that is said too.
  */
-import { findJumpersOut } from '../../site/sectionJumpers'
+import { findJumpersOut } from '../../site/jumpersOut'
 import type { Site } from '../../site/site'
 import type { Action } from '../action'
 import { mark, perceive } from '../changes'

@@ -16,7 +16,7 @@ import {
 } from '../../site/questions'
 import type { ItemId, PersonId, Phase, ThingId } from '../../site/scenario'
 import type { Site } from '../../site/site'
-import { findJumpersOut } from '../../site/sectionJumpers'
+import { findJumpersOut } from '../../site/jumpersOut'
 import { isDark } from '../../site/weather'
 import type { Action, Order, Refusal } from '../action'
 import { mark, perceive, type Perceived } from '../changes'
