@@ -98,9 +98,12 @@ export function openJob(scenario: Scenario, pack: Pack, conduct: Conduct): Job {
   const give = ({ values = {}, ...intent }: Intent): void => {
     clock = Math.max(clock, freeAt(intent.who))
     const order: Order = { at: clock, ...intent, values }
+    const before = timeline
     timeline = extendTimeline(timeline, order)
     if (timeline.struck && !isStruck) {
       isStruck = true
+      // Nobody rests on when it has happened: the order is never given.
+      if (order.at > timeline.struck.at) [timeline, clock] = [before, timeline.struck.at]
       wait()
       throw new BrokenOff('livening')
     }
