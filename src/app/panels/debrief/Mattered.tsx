@@ -91,7 +91,7 @@ function SharedOut({ shares, speaker }: { shares: Shares; speaker: Speaker }) {
   const left = Math.min(0, ...counted.map((it) => it.share))
   const right = Math.max(0, ...counted.map((it) => it.share))
   const names = (things: readonly Shares['undivided'][number][]): string =>
-    things.map((it) => thingWords(it, speaker)).join(', ')
+    things.map((it) => thingWords(it, speaker)).join('; ')
   const between = { none: inUnit(shares.withNone), all: inUnit(shares.withAll) }
   const rest = ordered.filter((it) => !counted.includes(it)).map((it) => it.thing)
   const hasTieAdded = counted.some(({ thing, share }) => share < 0 && (thing.kind === 'lead' || thing.kind === 'bond'))

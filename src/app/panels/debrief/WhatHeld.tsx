@@ -20,6 +20,8 @@ export function WhatHeld({ graded, speaker }: { graded: Graded; speaker: Speaker
     return found ? [{ thing: it.thing, ...found }] : []
   })
   const most = Math.max(...rows.map((row) => judged(row.withoutIt)), 1e-9)
+  const changed = rows.filter(isChange)
+  const idle = rows.filter((row) => !isChange(row))
   return (
     <>
       <h2 className='sec gap'>
@@ -40,34 +42,41 @@ export function WhatHeld({ graded, speaker }: { graded: Graded; speaker: Speaker
           </button>
         ))}
       </div>
-      <table className='held'>
-        <thead>
-          <tr>
-            <th>{say('held.without')}</th>
-            <th>{say('held.share')}</th>
-            <th className='num'>{say(person === 'bystander' ? 'people.voltage' : 'people.body')}</th>
-            <th>{say('people.verdict')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <tr key={thingKey(row.thing)}>
-              <td>{thingWords(row.thing, speaker)}</td>
-              <td>
-                <Bar share={judged(row.withoutIt) / most} before={judged(row.withIt) / most} kind={row.thing.kind} />
-              </td>
-              <td className='num'>{reaching(person, row.withoutIt)}</td>
-              <td>
-                {row.withoutIt ? (
-                  <VerdictWords exposure={row.withoutIt} />
-                ) : (
-                  <span className='q'>{say('held.nothing')}</span>
-                )}
-              </td>
+      {changed.length > 0 && (
+        <table className='held'>
+          <thead>
+            <tr>
+              <th>{say('held.without')}</th>
+              <th>{say('held.share')}</th>
+              <th className='num'>{say(person === 'bystander' ? 'people.voltage' : 'people.body')}</th>
+              <th>{say('people.verdict')}</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {changed.map((row) => (
+              <tr key={thingKey(row.thing)}>
+                <td>{thingWords(row.thing, speaker)}</td>
+                <td>
+                  <Bar share={judged(row.withoutIt) / most} before={judged(row.withIt) / most} kind={row.thing.kind} />
+                </td>
+                <td className='num'>{reaching(person, row.withoutIt)}</td>
+                <td>
+                  {row.withoutIt ? (
+                    <VerdictWords exposure={row.withoutIt} />
+                  ) : (
+                    <span className='q'>{say('held.nothing')}</span>
+                  )}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {idle.length > 0 && (
+        <p className='q'>
+          {say('mattered.nothing', { things: idle.map(({ thing }) => thingWords(thing, speaker)).join('; ') })}
+        </p>
+      )}
     </>
   )
 }
@@ -77,6 +86,12 @@ const reaching = (person: string, exposure: Exposure | null): string =>
   person === 'bystander' ? volts(exposure?.judged ?? 0) : amperes(exposure?.bodyCurrent ?? 0)
 
 const judged = (exposure: Exposure | null): number => (exposure ? exposure.judged / exposure.limit : 0)
+
+/** Less than a hundredth is no difference that anybody could act on. */
+function isChange({ withIt, withoutIt }: Without['persons'][number]): boolean {
+  const [before, after] = [judged(withIt), judged(withoutIt)]
+  return Math.abs(after - before) > 0.01 * Math.max(before, after)
+}
 
 /** The person for whom taking one thing away changes most. */
 function mostChanged(graded: Graded): string | undefined {
