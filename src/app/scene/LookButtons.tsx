@@ -42,7 +42,10 @@ export function LookButtons({ belief, persons, thing, hasTape }: LookProps) {
           label={say('scene.tape')}
         />
       )}
-      {hasTape && <ViewButton isOn={hasDimensions} onPress={toggleDimensions} label={say('scene.dimensions')} />}
+      {/* In one row with "Closer" they would not fit. */}
+      {hasTape && (thing === null || hasDimensions) && (
+        <ViewButton isOn={hasDimensions} onPress={toggleDimensions} label={say('scene.dimensions')} />
+      )}
     </>
   )
 }

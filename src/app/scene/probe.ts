@@ -68,7 +68,7 @@ export function exposeProbe({ gl, store, camera, canvas, hits }: Probed): () => 
     ground: (east, north) =>
       findWhere(1, (x, y) => {
         const at = groundOf(x, y)
-        return at !== undefined && Math.abs(at.x - east) < 0.02 && Math.abs(at.y - north) < 0.02 && isFree(x, y)
+        return at !== undefined && Math.abs(at.x - east) < 0.035 && Math.abs(at.y - north) < 0.035 && isFree(x, y)
       }),
     nothing: () => findWhere(20, (x, y) => isBare(x, y) && groundOf(x, y) === undefined),
     ids: () => [...new Set(hits().map(({ id }) => id))],

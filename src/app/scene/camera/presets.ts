@@ -68,7 +68,8 @@ export function viewFor(name: ViewName, seen: Seen): CameraView {
   const { layout, picture } = seen
   switch (name) {
     case 'pole-top': {
-      const from = picture.people.some(isBelowLv) ? lowerStation : views[name]
+      const isLow = picture.people.some(isBelowLv) || (picture.bucket?.height ?? Infinity) < layout.arm.height - 2.2
+      const from = isLow ? lowerStation : views[name]
       return moved(from, new Vector3(0, layout.arm.height, 0))
     }
     case 'tarp':
@@ -117,6 +118,7 @@ export function shownBy(name: ViewName, seen: Seen): readonly Vector3[] {
   if (name !== 'over') return []
   const strongest = livening?.strongest
   return [
+    new Vector3(),
     ...[-1, 1].map((side) => new Vector3(arm.across + (side * arm.length) / 2, arm.height + 0.9, arm.along)),
     ...crew.flatMap(({ head, hips }) => [
       head.clone().setY(head.y + 0.7),
