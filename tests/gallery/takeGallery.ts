@@ -3,7 +3,7 @@
  * scenario, from the ground, at the pole top, in plan, with a livening's contours, and its debrief; on a laptop and on a
  * tablet, light and dark. They go to `out`, which git leaves alone, with one sheet of them all; a small one of that
  * (`contact-sheet.jpg`) and the picture of the README (`site.png`) are kept. A word after the command names a scenario:
- * only that one is taken.
+ * only that one is taken; `--kept` takes what those two are made of, and no more.
  */
 import { existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
@@ -27,9 +27,11 @@ interface Frame {
   readonly theme: (typeof themes)[number]
 }
 
-const frames: readonly Frame[] = Object.keys(sizes).flatMap((size) =>
-  themes.map((theme) => ({ size: size as Frame['size'], theme })),
-)
+const words = process.argv.slice(2)
+const isKeptOnly = words.includes('--kept')
+const frames: readonly Frame[] = isKeptOnly
+  ? [{ size: 'laptop', theme: 'light' }]
+  : Object.keys(sizes).flatMap((size) => themes.map((theme) => ({ size: size as Frame['size'], theme })))
 
 /** A fresh visit at the Depot, past the caution. */
 async function visit({ size, theme }: Frame, scenario = ''): Promise<Page> {
@@ -133,7 +135,7 @@ async function takeSite(scenario: string): Promise<void> {
 const all = readdirSync(here('../../scenarios')).filter((name) =>
   existsSync(here(`../../scenarios/${name}/scenario.json`)),
 )
-const wanted = process.argv[2]
+const wanted = words.find((word) => !word.startsWith('--'))
 const scenarios = wanted === undefined ? all : all.filter((name) => name === wanted)
 if (scenarios.length === 0) throw new Error(`No scenario is called ${wanted}. There are: ${all.join(', ')}`)
 
