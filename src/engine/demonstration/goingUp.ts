@@ -5,7 +5,7 @@ import { findBucketStation, isFromBucket, isInRestingBucket, moveBucketTo } from
 import type { Job } from './job'
 
 /** Where the pole worker is aloft; undefined on the ground. */
-export function findStation(job: Job): PoleStation | undefined {
+function findStation(job: Job): PoleStation | undefined {
   const { place } = person(job, job.crew.pw)
   if (place.kind === 'bucket') return findBucketStation(job) ?? 'foot'
   return place.kind === 'pole' ? place.station : undefined
