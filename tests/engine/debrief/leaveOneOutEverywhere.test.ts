@@ -2,7 +2,7 @@
  * Every clean run of every scenario with one act left out, swapped, repeated or done by somebody else, as
  * leaveOneOut.test.ts does it whole for the first one. Here a share, evenly over the run, shifted by the run's name so
  * that the runs do not all try the same place: a new scenario costs seconds. Under the pack that asks for everything
- * each change must be refused, found or felt. Under a pack that asks for less, and where the line came alive and the
+ * each change must be refused, found or felt, or stand in a list with its reason. Under a pack that asks for less, and where the line came alive and the
  * plan changed, whatever a critical rule needs may not be left out.
  */
 import { describe, expect, it } from 'vitest'
@@ -22,16 +22,48 @@ const tried = 120
 const swept = 10
 const asksForEverything = 'concrete-rod'
 
-const inspecting = ['read-label', 'look', 'test-item', 'judge']
+/** LEAVE_OUT=whole tries every change of every run: minutes a run. */
+const isThorough = process.env['LEAVE_OUT'] === 'whole'
 
-/** What may be done otherwise without a word, with the reason that a line worker would give. */
-const harmless: readonly { readonly isMeant: (name: string) => boolean; readonly reason: string }[] = [
-  { isMeant: (name) => /mark-hazard/.test(name), reason: 'Hazards have no order among themselves.' },
+/**
+ * What may be done otherwise without a word, by what was done in words ("edit who verb thing …"), with the reason that a
+ * line worker would give. Nothing else passes.
+ */
+const harmless: readonly { readonly isMeant: (change: string) => boolean; readonly reason: string }[] = [
+  { isMeant: (it) => / mark-hazard /.test(it), reason: 'Hazards have no order among themselves.' },
   {
-    isMeant: (name) => /\b(take|put-down) /.test(name),
+    isMeant: (it) => /\b(take|put-down|give) /.test(it),
     reason: 'What lies at hand is taken along or put back when it suits; whoever lacks it is refused.',
   },
-  { isMeant: (name) => /walk truck/.test(name), reason: 'Whoever stands at the truck need not walk there.' },
+  {
+    isMeant: (it) => / walk truck\b/.test(it),
+    reason: 'Whoever stands at the truck need not walk there; what is said by radio may be said on the way.',
+  },
+  {
+    isMeant: (it) => / (report|hear)-step /.test(it),
+    reason:
+      'The word that counts is the one said back, the report the one of the whole isolation: the packs ask for those.',
+  },
+  {
+    isMeant: (it) => /^(by-other|swap) .*\b(ask-owner|search-premises|look)\b/.test(it),
+    reason: 'Asking and looking are as good the other way round, and by whoever stands there.',
+  },
+  {
+    isMeant: (it) => / (look|read-label|test-item|judge) (CI|CK|CB|MP|F)-/.test(it),
+    reason: 'The packs name the gear that has to be passed: irons, keys, bags and papers are not among it.',
+  },
+  {
+    isMeant: (it) => / (put-carriers-in|unbag-carriers|write-tag|motor-supply-on) /.test(it),
+    reason: 'No pack asks how a supply is given back, nor that a tag is written; only that it waits for the permit.',
+  },
+  {
+    isMeant: (it) => /^swap .*\b(bag-carriers|tag|unbond-lv|lower)\b/.test(it),
+    reason: 'Neighbouring acts at one place, of which neither relies on the other.',
+  },
+  {
+    isMeant: (it) => / sign-on$/.test(it),
+    reason: 'Who has signed on and stays signs once more after a change of charge; the packs ask for the first only.',
+  },
 ]
 
 const exposuresOf = (result: Result): string =>
@@ -41,7 +73,7 @@ describe.each(cleanRuns().map(({ slug, name }) => [`${slug}/${name}`, slug, name
   const { scenario, orders, pack: packId } = recorded(name, slug)
   const pack = shippedPack(packId)
 
-  it('is clean, and no change of it goes unanswered', { timeout: 300_000 }, () => {
+  it('is clean, and no change of it goes unanswered', { timeout: isThorough ? 3_600_000 : 300_000 }, () => {
     const again = replayer(scenario, orders)
     const cache = createSweepCache()
     const timeline = again.run(orders)
@@ -54,43 +86,30 @@ describe.each(cleanRuns().map(({ slug, name }) => [`${slug}/${name}`, slug, name
       const edited = again.runUnrefused(variant.orders)
       return edited !== undefined && findFindings(edited, pack).length === 0
     })
-    const isSpoken = spokenBy(pack, new Map(scenario.items.map((it) => [it.id, it.type])))
-    const open = silent.filter(({ name: change }) => {
-      return isSpoken(change) && !harmless.some(({ isMeant }) => isMeant(change))
-    })
+    const open = silent.filter((variant) => !harmless.some(({ isMeant }) => isMeant(changeOf(variant))))
     expect(timeline.end.paper.closed).toBe(true)
     const clean = exposuresOf(judgeRun(timeline, pack, { sweep: true, cache }))
     const unanswered = open.slice(0, swept).filter((variant) => {
       return exposuresOf(judgeRun(again.run(variant.orders), pack, { sweep: true, cache })) === clean
     })
-    expect(unanswered.map((it) => `${'edit' in it ? String(it.edit) : 'drop'} ${it.name}`)).toEqual([])
-    expect(open.length).toBeLessThanOrEqual(swept)
+    expect(unanswered.map(changeOf)).toEqual([])
+    expect(open.slice(swept).map(changeOf), 'more than can be worked out').toEqual([])
   })
 })
 
 /** Evenly spread, beginning where the name says. */
 function share<T>(all: readonly T[], name: string): readonly T[] {
+  if (isThorough) return all
   const step = Math.max(1, Math.floor(all.length / tried))
   const from = [...name].reduce((sum, letter) => sum + letter.charCodeAt(0), 0) % step
   return all.filter((_, i) => i % step === from)
 }
 
+const changeOf = (variant: Omission): string => `${'edit' in variant ? String(variant.edit) : 'drop'} ${variant.name}`
+
 interface Omission {
   readonly name: string
   readonly orders: readonly Order[]
-}
-
-/** Some rule of the pack is about every act and every type of gear of the change, beyond who does it. */
-function spokenBy(pack: Pack, types: ReadonlyMap<string, string>): (name: string) => boolean {
-  const spoken = JSON.stringify(pack.rules.filter(({ kind }) => kind !== 'by-whom' && kind !== 'repeat'))
-  const judged = JSON.stringify(pack.rules.filter(({ kind }) => kind === 'judgement'))
-  return (name) =>
-    name.split(' <> ').every((act) => {
-      const [, verb = '', ...about] = act.split(' ')
-      const gear = about.flatMap((it) => types.get(it) ?? [])
-      const asked = inspecting.includes(verb) ? judged : spoken
-      return spoken.includes(`"${verb}"`) && gear.every((it) => asked.includes(`"${it}"`))
-    })
 }
 
 /** Each act that alone meets what a critical rule needs before another act, left out. */
