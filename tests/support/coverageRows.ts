@@ -1,5 +1,5 @@
 /**
- * What of the trade is exercised, by whom: every paragraph of the procedure, row of the gear table, defect, event, exposure
+ * What of the trade is exercised, by whom: every act, paragraph of the procedure, row of the gear table, defect, event, exposure
  * path and rule, with the scenarios in which it comes up and the tests that name it.
  */
 import { readdirSync, readFileSync } from 'node:fs'
@@ -21,7 +21,7 @@ export interface CoverageRow {
   readonly tests: readonly string[]
 }
 
-export type Kind = 'paragraphs' | 'gear' | 'defects' | 'events' | 'paths' | 'rules'
+export type Kind = 'actions' | 'paragraphs' | 'gear' | 'defects' | 'events' | 'paths' | 'rules'
 
 const root = new URL('../../', import.meta.url)
 const packIds: readonly string[] = readdirSync(new URL('scenarios/packs/', root)).sort()
@@ -99,6 +99,10 @@ export function coverageRows(): Readonly<Record<Kind, readonly CoverageRow[]>> {
     tests: [...new Set(['engine/site/belief.test.ts', 'engine/gear/drawnDefects.test.ts', ...it.tests])],
   })
   return {
+    actions: [...actions.values()].map(({ id, covers }) => ({
+      ...row(id, [id], ({ acts }) => acts.has(id)),
+      by: covers,
+    })),
     paragraphs: paragraphs.map((it) => {
       const acts = [...actions.values()].filter(({ covers }) => covers.includes(it)).map(({ id }) => id)
       return row(it, acts, ({ acts: done }) => acts.some((act) => done.has(act)))

@@ -1,4 +1,4 @@
-/** `npm run coverage -- [paragraphs|gear|defects|events|paths|rules …]`: the tables; fails when something is not exercised. */
+/** `npm run coverage -- [actions|paragraphs|gear|defects|events|paths|rules …]`: the tables; fails when something is not exercised. */
 import { coverageRows, type CoverageRow, type Kind } from './coverageRows'
 
 const wanted = process.argv.slice(2)

@@ -1,5 +1,5 @@
 /**
- * Every paragraph, row of gear, defect, event, exposure path and rule is carried by something, comes up in a recorded run or
+ * Every act, paragraph, row of gear, defect, event, exposure path and rule is carried by something, comes up in a recorded run or
  * in the place of one, and is tried by a test. The numbering is the procedure's (common practice, no source beyond it): 91
  * paragraphs, 45 rows of gear, 28 events, 22 paths.
  */
@@ -7,7 +7,7 @@ import { describe, expect, test } from 'vitest'
 import { coverageRows } from '../../support/coverageRows'
 
 const rows = coverageRows()
-const kinds = ['paragraphs', 'gear', 'defects', 'events', 'paths', 'rules'] as const
+const kinds = ['actions', 'paragraphs', 'gear', 'defects', 'events', 'paths', 'rules'] as const
 
 describe('what is exercised', () => {
   test('as many as the procedure has', () => {
