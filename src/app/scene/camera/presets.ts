@@ -118,7 +118,8 @@ export function shownBy(name: ViewName, seen: Seen): readonly Vector3[] {
   if (name !== 'over') return []
   const strongest = livening?.strongest
   return [
-    new Vector3(),
+    // Where rods go, driven or not.
+    ...spread(new Vector3(), 4),
     ...[-1, 1].map((side) => new Vector3(arm.across + (side * arm.length) / 2, arm.height + 0.9, arm.along)),
     ...crew.flatMap(({ head, hips }) => [
       head.clone().setY(head.y + 0.7),
