@@ -18,5 +18,5 @@ export function personLetters(crew: readonly Lettered[], id: string): string {
   const person = crew.find((it) => it.id === id)
   if (person === undefined) return id
   const place = crew.filter(({ role }) => role === person.role).indexOf(person)
-  return place === 0 ? roleLetters(person.role) : `${roleLetters(person.role)} ${place + 1}`
+  return place === 0 ? roleLetters(person.role) : `${roleLetters(person.role)}\u00a0${place + 1}`
 }

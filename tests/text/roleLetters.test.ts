@@ -15,5 +15,5 @@ test('the first of a role has its letters alone, who comes after is counted, a s
     { id: 'b', role: 'pole-worker' },
     { id: 'c', role: 'person-in-charge' },
   ] as const
-  expect(['a', 'b', 'c', 'd'].map((id) => personLetters(crew, id))).toEqual(['PIC', 'PW', 'PIC 2', 'd'])
+  expect(['a', 'b', 'c', 'd'].map((id) => personLetters(crew, id))).toEqual(['PIC', 'PW', 'PIC\u00a02', 'd'])
 })
