@@ -4,7 +4,7 @@
 
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { gzipSync } from 'node:zlib'
+import { firstOfKind, packedModule } from './packText.mjs'
 
 const query = '?raw'
 
@@ -22,9 +22,10 @@ export function packedJson() {
       if (!id.endsWith(`.json${query}`)) return undefined
       const path = id.slice(0, -query.length)
       this.addWatchFile(path)
-      const text = JSON.stringify(JSON.parse(readFileSync(path, 'utf8')))
-      const packed = gzipSync(text, { level: 9 }).toString('base64')
-      return `import { unpack } from ${JSON.stringify(unpack)}\nexport default unpack('${packed}')`
+      const first = firstOfKind(path)
+      return packedModule(unpack, textOf(path), first && { id: first + query, text: textOf(first) })
     },
   }
 }
+
+const textOf = (path) => JSON.stringify(JSON.parse(readFileSync(path, 'utf8')))
