@@ -4,6 +4,7 @@ import { makeSay } from './makeSay'
 
 export { english } from './en'
 export { exposureTime } from './exposureTime'
+export { aboutWords } from './aboutWords'
 export { feltWords } from './feltWords'
 export { generalPart } from './generalPart'
 export { heartWords } from './heartWords'

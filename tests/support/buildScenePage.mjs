@@ -22,6 +22,7 @@ export async function buildScenePage(outDir) {
     base: './',
     logLevel: 'error',
     plugins: [react(), noRecordedRuns],
+    worker: { format: 'es', plugins: () => [noRecordedRuns] },
     build: { outDir, emptyOutDir: true, chunkSizeWarningLimit: 2000, reportCompressedSize: false },
   })
 }

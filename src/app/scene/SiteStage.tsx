@@ -17,7 +17,7 @@ import { holdTape, tapeStore } from '../stores/tapeStore'
 import { choosePersons, chooseThing, viewStore } from '../stores/viewStore'
 import { type ViewName, viewNames } from './camera/presets'
 import { LookButtons, ViewButton } from './LookButtons'
-import { type SetFeelers, useFeelers } from './people/useFeelers'
+import type { Feelers } from './people/feelers'
 import type { Draft, PickId, Told } from './sceneInput'
 import type { Doing } from './site/pictureOf'
 import SiteScene from './SiteScene'
@@ -33,7 +33,7 @@ export interface SiteStageProps {
   readonly onGroundPoint?: (point: GroundPoint, how: 'move' | 'press') => void
   readonly draft?: Draft | null
   /** Of a livening: where the feelers are; and what has happened by its second. */
-  readonly feelers?: SetFeelers | null
+  readonly feelers?: Feelers | null
   readonly told?: Told | null
   /** Given while a livening is drawn: the moment that it struck in, instead of the job as it is now. */
   readonly drawn?: {
@@ -70,7 +70,6 @@ export default function SiteStage({
   plate,
   extra,
   drawn,
-  feelers = null,
   firstView,
   coveredRight = 0,
   nameOf,
@@ -99,7 +98,6 @@ export default function SiteStage({
   const belief = drawn?.belief ?? now
   const forms = useStore(formStore)
   const handling = useMemo(() => (now && !drawn ? handlingOf(forms, now) : null), [forms, now, drawn])
-  const feelersIn = useFeelers(feelers)
   if (!belief) return null
   const measured = drawn ? undefined : measureTape(belief, tape.ends)
   const people = belief.persons.map(({ id }) => id)
@@ -125,7 +123,6 @@ export default function SiteStage({
         belief={belief}
         handling={handling}
         hasDimensions={hasDimensions && !drawn}
-        feelers={feelersIn}
         doing={drawn?.doing ?? busy}
         instant={drawn?.instant ?? null}
         {...(drawn?.ground ? { zone: drawn.ground.contour } : {})}

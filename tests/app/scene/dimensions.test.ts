@@ -1,6 +1,5 @@
 // Lengths against the sheet of the scenario and geometry by hand.
 import { expect, test } from 'vitest'
-import { aboutWords } from '../../../src/app/scene/labels/aboutWords'
 import { feelersLabels, feelersView } from '../../../src/app/scene/people/feelers'
 import { dimensionLabels, dimensionsOf } from '../../../src/app/scene/site/dimensions'
 import { sceneAt, timelineOf } from '../../support/sceneSites'
@@ -57,9 +56,4 @@ test('what feelers read stands where they are; nothing is written while nothing 
   const [label] = feelersLabels(set, [])
   expect(label).toMatchObject({ text: '47 V', at: { x: -2, z: 3 } })
   expect(feelersLabels({ ...set, reads: null }, [])).toEqual([])
-})
-
-test('less than can be told is not about anything', () => {
-  expect(aboutWords('< 0.01 mA')).toBe('< 0.01 mA')
-  expect(aboutWords('12 mA')).toBe('about 12 mA')
 })

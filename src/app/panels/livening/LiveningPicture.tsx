@@ -14,6 +14,7 @@ import { LiveningElevation } from './LiveningElevation'
 import { LiveningPlan, leastTop } from './LiveningPlan'
 import { TimeStrip } from './TimeStrip'
 import { toldOf } from './happeningWords'
+import { useFeelers } from './useFeelers'
 import { usePrinting } from './usePrinting'
 import type { Shown } from './useShown'
 
@@ -125,6 +126,9 @@ interface InSceneProps {
 function InScene({ Stage, shown, feeling, hasFigures, isFrozen, onLost }: InSceneProps) {
   const [isPressing, setPressing] = useState(false)
   const told = useTold()
+  const feelers = useFeelers(
+    feeling && { kind: feeling.kind, at: feeling.at ?? null, hands: feeling.hands.filter((it) => it !== null) },
+  )
   const isOnGround = isPressing && feeling !== null && feeling.kind !== 'hands'
   const bar = feeling && (
     <button type='button' className='scene-view' aria-pressed={isPressing} onClick={() => setPressing(!isPressing)}>
@@ -137,9 +141,7 @@ function InScene({ Stage, shown, feeling, hasFigures, isFrozen, onLost }: InScen
       isFrozen={isFrozen}
       hasFigures={hasFigures}
       extra={bar}
-      feelers={
-        feeling && { kind: feeling.kind, at: feeling.at ?? null, hands: feeling.hands.filter((it) => it !== null) }
-      }
+      feelers={feelers}
       told={told}
       {...(isOnGround ? { onGroundPoint: (at, how) => how === 'press' && feeling.onPoint(at) } : {})}
       {...(isPressing && feeling?.kind === 'hands' ? { onPick: feeling.onPick } : {})}

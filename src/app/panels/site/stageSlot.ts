@@ -28,6 +28,7 @@ export interface StageProps {
     readonly kind: 'pace' | 'touch' | 'hands'
     readonly at: Spot | null
     readonly hands: readonly string[]
+    readonly reads: string | null
   } | null
   readonly told?: {
     readonly last: string

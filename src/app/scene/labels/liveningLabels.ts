@@ -1,13 +1,12 @@
 /** Figures of a drawn livening at what carries them: volts on their contours, currents, what reached whom. Pure. */
 import type { Vector3 } from 'three'
 import type { Belief, Exposure, Instant } from '../../../engine'
-import { amperes, say, verdictWords, volts } from '../../../text'
+import { aboutWords, amperes, say, verdictWords, volts } from '../../../text'
 import { crossingAt, paceAt, potentialAt } from '../ground/potential'
 import { vector } from '../geometry/shapes'
 import { hvHeight, toScene } from '../site/layout'
 import type { LiveningPicture } from '../site/liveningPicture'
 import type { Told } from '../sceneInput'
-import { aboutWords } from './aboutWords'
 import type { Label } from './label'
 import type { LabelSource } from './siteLabels'
 

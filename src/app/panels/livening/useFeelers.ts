@@ -1,12 +1,12 @@
 /** Feelers that are set in a drawn livening, with what the engine told of them last. */
 import { useMemo } from 'react'
 import { useStore } from 'zustand'
-import { amperes, feltWords, say, verdictWords, volts } from '../../../text'
+import { aboutWords, amperes, feltWords, say, verdictWords, volts } from '../../../text'
 import { type Felt, gradeStore } from '../../stores/gradeStore'
-import { aboutWords } from '../labels/aboutWords'
-import type { Feelers } from './feelers'
+import type { StageProps } from '../site/stageSlot'
 
-export type SetFeelers = Omit<Feelers, 'reads'>
+type Feelers = NonNullable<StageProps['feelers']>
+type SetFeelers = Omit<Feelers, 'reads'>
 
 export function useFeelers(feelers: SetFeelers | null): Feelers | null {
   const felt = useStore(gradeStore, (grade) => grade.felt)
