@@ -20,12 +20,23 @@ const root = fileURLToPath(new URL('../..', import.meta.url))
 const began = Date.now()
 const reports = new Map<string, readonly SeedReport[]>()
 const left = [...slugs]
+let printed = 0
 await Promise.all(Array.from({ length: availableParallelism() }, workThrough))
-slugs.forEach((slug) => print(slug, reports.get(slug) ?? []))
 finish()
 
 async function workThrough(): Promise<void> {
-  for (let slug = left.shift(); slug !== undefined; slug = left.shift()) reports.set(slug, await soak(slug))
+  for (let slug = left.shift(); slug !== undefined; slug = left.shift()) {
+    reports.set(slug, await soak(slug))
+    printReady()
+  }
+}
+
+/** In the order of the shelf, each as soon as it and those before it are there. */
+function printReady(): void {
+  for (let slug = slugs[printed]; slug !== undefined && reports.has(slug); slug = slugs[printed]) {
+    print(slug, reports.get(slug) ?? [])
+    printed += 1
+  }
 }
 
 function soak(slug: string): Promise<readonly SeedReport[]> {
