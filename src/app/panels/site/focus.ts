@@ -11,11 +11,12 @@ export function focusActs(): void {
   focusSoon('.slip .act')
 }
 
-/** At once if it is there, and again when the sheet has been drawn anew. */
+/** At once if it is there; else, or when the sheet has been drawn anew without it, as soon as it is drawn. */
 function focusSoon(selector: string): void {
-  const focus = () => document.querySelector<HTMLElement>(selector)?.focus()
-  focus()
+  const find = () => document.querySelector<HTMLElement>(selector)
+  const wasThere = find() !== null
+  find()?.focus()
   requestAnimationFrame(() => {
-    if (!document.activeElement || document.activeElement === document.body) focus()
+    if (!wasThere || !document.activeElement || document.activeElement === document.body) find()?.focus()
   })
 }
