@@ -13,6 +13,12 @@ const idText = (): v.GenericSchema<unknown, string> => {
   return v.pipe(v.string(allowed), v.regex(/^[A-Za-z0-9][A-Za-z0-9/-]{0,79}$/, allowed))
 }
 
+/** A thing may be of the next pole. */
+const thingText = (): v.GenericSchema<unknown, string> => {
+  const allowed = 'an id of 1 to 80 letters, digits, hyphens, slashes, with @next at its end for the next pole'
+  return v.pipe(v.string(allowed), v.regex(/^[A-Za-z0-9][A-Za-z0-9/-]{0,79}(?:@next)?$/, allowed))
+}
+
 const lastSecond = 1_000_000
 
 function finite(): v.GenericSchema<unknown, number> {
@@ -74,7 +80,7 @@ function lineSchema(id: string, values: Fields): v.GenericSchema<unknown, Order>
       who: idText(),
       do: choice(id),
       with: optional(idText()),
-      on: optional(idText()),
+      on: optional(thingText()),
       ...values,
     }),
     v.transform((line) => orderOf(line as Readonly<Record<string, unknown>>)),

@@ -51,7 +51,7 @@ const anyOrder = fc.constantFrom(...actions.values()).chain((action) =>
         at: fc.constant(0),
         who: fc.constantFrom('pic', 'pw', 'gw', 'so'),
         with: fc.constantFrom('S-11', 'E-07'),
-        on: fc.constantFrom('conductor-b', 'rod/R-1', 'switch-27/A'),
+        on: fc.constantFrom('conductor-b', 'conductor-b@next', 'rod/R-1', 'switch-27/A'),
         values: fc.record(
           Object.fromEntries(Object.entries(action.values ?? {}).map(([name, spec]) => [name, valueOf(spec)])),
           {
