@@ -112,7 +112,7 @@ export function shownBy(name: ViewName, seen: Seen): readonly Vector3[] {
   if (name === 'plan') {
     const corners = (picture.barrier ?? []).map((corner) => toScene(corner))
     const people = crew.flatMap(({ hips }) => spread(hips.clone().setY(0), 0.8))
-    return [...spread(new Vector3(), 5.4), ...corners, ...people, ...rods.flatMap((rod) => spread(rod, 1))]
+    return [...spread(new Vector3(), 7.4), ...corners, ...people, ...rods.flatMap((rod) => spread(rod, 1))]
   }
   if (name === 'tarp') return tarpCorners(picture)
   if (name !== 'over') return []
