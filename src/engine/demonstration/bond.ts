@@ -21,8 +21,10 @@ export function coverAndBond(job: Job): void {
   if (!isBonded(job)) {
     lookAgain(job, kit(job, 'bond'))
     bondOn(job)
-    job.order(pw, 'dress-leads')
   }
+  const on = workOf(job).conductor
+  if (!job.hasDone('tug', { on, since: lastDone(job, 'bond-line') })) tug(job, on)
+  if (!job.hasDone('dress-leads', { since: lastDone(job, 'bond-line', 'clamp') })) job.order(pw, 'dress-leads')
   changeGloves(job, 'leather')
   job.wait()
 }
@@ -48,7 +50,12 @@ function bondOn(job: Job): void {
     job.order(pw, 'bond-metal', { with: bond, on: here(job, 'arm'), values: { turns: seatTurns } })
   }
   job.order(pw, 'bond-line', { with: bond, on, values: { turns: seatTurns } })
-  tug(job, on)
+}
+
+/** When the last of these acts was over: thunder may have come between it and what follows. */
+function lastDone(job: Job, ...acts: readonly string[]): number {
+  const { entries } = job.timeline()
+  return entries.findLast(({ order, outcome }) => outcome === 'done' && acts.includes(order.do))?.end ?? -1
 }
 
 /** The line first, the metal last. */
