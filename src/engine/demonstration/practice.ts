@@ -57,8 +57,8 @@ export function practiceOf(pack: Pack, pole: Pole): Practice {
     hasMainEarths: pack.permitAfter === 'earthsAtIsolationPoints',
     isCoverAsked: asksThat(pack, 'any-cover'),
     isNeutralFirst: asksThat(pack, 'lead-on-neutral'),
-    hearsSteps: asksThat(pack, 'hear-step'),
-    reportsSteps: asksThat(pack, 'report-step'),
+    hearsSteps: needs(pack, 'hear-step'),
+    reportsSteps: needs(pack, 'report-step'),
     knowsBucket: asksThat(pack, 'move-bucket'),
     goesToNextPole: asksThat(pack, 'assess-next-pole'),
     guards: pack.lvGuard,
@@ -86,6 +86,11 @@ const notAsked: readonly string[] = ['not', 'unless', 'appliesIf']
 /** Some rule wants this state. */
 function asksThat(pack: Pack, predicate: string): boolean {
   return pack.rules.some((rule) => mentions(rule.parameters, predicate))
+}
+
+/** Some rule misses this act where it was left out; one that only looks at how it was done does not ask for it. */
+function needs(pack: Pack, act: string): boolean {
+  return pack.rules.some(({ parameters }) => mentions(parameters['need'], act))
 }
 
 function mentions(value: unknown, name: string): boolean {
