@@ -16,7 +16,7 @@ export interface Probed {
 export interface SceneProbe {
   /** A pixel of the page at which a pick gives this thing; null when it cannot be hit from here. */
   readonly pick: (id: string, pointer?: keyof typeof slack) => { readonly x: number; readonly y: number } | null
-  /** A pixel of the page whose ground point is this one to five centimetres, metres east and north. */
+  /** A pixel of the page whose ground point is this one when it is tidied to five centimetres, metres east and north. */
   readonly ground: (x: number, y: number) => { readonly x: number; readonly y: number } | null
   /** A pixel of the page at which a pick gives nothing: the sky. */
   readonly nothing: () => { readonly x: number; readonly y: number } | null
@@ -68,7 +68,7 @@ export function exposeProbe({ gl, store, camera, canvas, hits }: Probed): () => 
     ground: (east, north) =>
       findWhere(1, (x, y) => {
         const at = groundOf(x, y)
-        return at !== undefined && Math.abs(at.x - east) < 0.035 && Math.abs(at.y - north) < 0.035 && isFree(x, y)
+        return at !== undefined && Math.abs(at.x - east) < 0.025 && Math.abs(at.y - north) < 0.025 && isFree(x, y)
       }),
     nothing: () => findWhere(20, (x, y) => isBare(x, y) && groundOf(x, y) === undefined),
     ids: () => [...new Set(hits().map(({ id }) => id))],

@@ -34,15 +34,19 @@ export function fitted(view: CameraView, points: readonly Vector3[], aspect: num
     return x && y && x.room >= 0 && y.room >= 0 ? { x, y } : undefined
   }
   let [near, far] = [least, farthest]
-  if (!aimed(far)) return view
   if (aimed(near)) far = near
+  // What does not fit from the farthest is seen from there, its middle in the middle.
+  else if (!aimed(far)) near = far
   for (let step = 0; step < 24 && far - near > 0.01; step++) {
     const between = (near + far) / 2
     if (aimed(between)) far = between
     else near = between
   }
-  const { x, y } = aimed(far)!
-  const target = view.target.clone().addScaledVector(right, x.at).addScaledVector(up, y.at)
+  const [x, y] = [middle(seen, 'right', wide, far), middle(seen, 'up', high, far)]
+  const target = view.target
+    .clone()
+    .addScaledVector(right, x?.at ?? 0)
+    .addScaledVector(up, y?.at ?? 0)
   return { ...view, target, eye: target.clone().addScaledVector(ahead, -far) }
 }
 

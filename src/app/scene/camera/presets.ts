@@ -6,6 +6,7 @@ import { isBelowLv } from '../people/stance'
 import { type Layout, toScene } from '../site/layout'
 import type { LiveningPicture } from '../site/liveningPicture'
 import type { SitePicture } from '../site/sitePicture'
+import { workAlong } from '../site/workAlong'
 
 export const viewNames = ['ground', 'pole-top', 'plan', 'over', 'tarp', 'switch'] as const
 export type ViewName = (typeof viewNames)[number]
@@ -66,11 +67,14 @@ export interface Seen {
 
 export function viewFor(name: ViewName, seen: Seen): CameraView {
   const { layout, picture } = seen
+  const work = new Vector3(0, 0, workAlong(layout, picture))
   switch (name) {
+    case 'plan':
+      return moved(views.plan, work)
     case 'pole-top': {
       const isLow = picture.people.some(isBelowLv) || (picture.bucket?.height ?? Infinity) < layout.arm.height - 2.2
       const from = isLow ? lowerStation : views[name]
-      return moved(from, new Vector3(0, layout.arm.height, 0))
+      return moved(from, work.setY(layout.arm.height))
     }
     case 'tarp':
       return moved(views[name], tarpCentre(toScene(picture.truck)))
@@ -78,7 +82,10 @@ export function viewFor(name: ViewName, seen: Seen): CameraView {
     case 'over': {
       const hides = (it: CameraView): number => standing(seen).filter((place) => isBehindPole(it.eye, place)).length
       const tried = turns.map((angle) => turned(views[name], angle))
-      return tried.reduce((best, it) => (hides(it) < hides(best) ? it : best))
+      return moved(
+        tried.reduce((best, it) => (hides(it) < hides(best) ? it : best)),
+        work,
+      )
     }
     default:
       return views[name]
@@ -86,10 +93,12 @@ export function viewFor(name: ViewName, seen: Seen): CameraView {
 }
 
 /** Whoever stands at the pole, and the truck. */
-const standing = ({ joints, picture }: Seen): readonly Vector3[] => [
-  ...[...joints.values()].map(({ hips }) => hips).filter((hips) => Math.hypot(hips.x, hips.z) < around && hips.y < 3),
-  toScene(picture.truck),
-]
+function standing({ layout, joints, picture }: Seen): readonly Vector3[] {
+  const work = workAlong(layout, picture)
+  const people = [...joints.values()].map(({ hips }) => hips.clone().setZ(hips.z - work))
+  const truck = toScene({ x: picture.truck.x - work, y: picture.truck.y })
+  return [...people.filter((hips) => Math.hypot(hips.x, hips.z) < around && hips.y < 3), truck]
+}
 
 function isBehindPole(eye: Vector3, place: Vector3): boolean {
   const far = Math.hypot(eye.x, eye.z)
@@ -106,21 +115,22 @@ export function shownBy(name: ViewName, seen: Seen): readonly Vector3[] {
   const { layout, picture, joints, livening } = seen
   const { arm } = layout
   const rods = picture.rods.map((rod) => toScene(rod.at))
-  const crew = [...joints.values()].filter(({ hips }) => Math.hypot(hips.x, hips.z) < around)
+  const work = workAlong(layout, picture)
+  const crew = [...joints.values()].filter(({ hips }) => Math.hypot(hips.x, hips.z - work) < around)
   const spread = (at: Vector3, radius: number): readonly Vector3[] =>
     [-radius, radius].flatMap((by) => [at.clone().setX(at.x + by), at.clone().setZ(at.z + by)])
   if (name === 'plan') {
     const corners = (picture.barrier ?? []).map((corner) => toScene(corner))
     const people = crew.flatMap(({ hips }) => spread(hips.clone().setY(0), 0.8))
-    return [...spread(new Vector3(), 7.4), ...corners, ...people, ...rods.flatMap((rod) => spread(rod, 1))]
+    return [...spread(new Vector3(0, 0, work), 7.4), ...corners, ...people, ...rods.flatMap((rod) => spread(rod, 1))]
   }
   if (name === 'tarp') return tarpCorners(picture)
   if (name !== 'over') return []
   const strongest = livening?.strongest
   return [
     // Where rods go, driven or not.
-    ...spread(new Vector3(), 4),
-    ...[-1, 1].map((side) => new Vector3(arm.across + (side * arm.length) / 2, arm.height + 0.9, arm.along)),
+    ...spread(new Vector3(0, 0, work), 4),
+    ...[-1, 1].map((side) => new Vector3(arm.across + (side * arm.length) / 2, arm.height + 0.9, work + arm.along)),
     ...crew.flatMap(({ head, hips }) => [
       head.clone().setY(head.y + 0.7),
       hips.clone().setY(Math.max(0, hips.y - 0.9)),

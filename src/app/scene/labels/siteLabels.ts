@@ -9,6 +9,7 @@ import type { Joints } from '../people/posture'
 import { isBelowLv } from '../people/stance'
 import { hvHeight, type Layout, lvHeight, toScene } from '../site/layout'
 import type { SitePicture, SwitchPicture } from '../site/sitePicture'
+import { poleBeside } from '../site/workAlong'
 import type { Label } from './label'
 
 export interface LabelSource {
@@ -139,15 +140,15 @@ function personPlace({ head, chest, right }: Joints, view: ViewName): Vector3 {
   return view === 'pole-top' ? chest.clone().addScaledVector(right, 0.55) : head.clone().add(vector(0, 0.36, 0))
 }
 
-const rodLabels = ({ picture, view }: LabelSource): readonly Label[] =>
+const rodLabels = ({ layout, picture, view }: LabelSource): readonly Label[] =>
   view === 'pole-top'
     ? []
     : picture.rods.map((rod) => {
-        const place = toScene(rod.at, 0.02)
+        const foot = poleBeside(layout, rod.at.x)
         return {
           key: `length-${rod.item}`,
-          at: place.clone().multiplyScalar(0.5),
-          text: metres(Math.hypot(rod.at.x, rod.at.y)),
+          at: vector(0, 0, foot).lerp(toScene(rod.at), 0.5).setY(0.02),
+          text: metres(Math.hypot(rod.at.x - foot, rod.at.y)),
           kind: 'dimension',
           rank: 2,
         }

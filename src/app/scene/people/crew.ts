@@ -79,7 +79,10 @@ export const hitOf = (id: string, { head, hips, left, rightLimb }: Joints) => ({
 
 function carried(layout: Layout, picture: SitePicture, person: PersonPicture, stance: Stance, joints: Joints): Built {
   const pieces: Built[] = []
-  if (person.isStrapped && person.place.kind === 'pole') pieces.push(strap(layout, person.id, joints))
+  if (person.isStrapped && person.place.kind === 'pole') {
+    const along = person.place.pole === 'next' ? (layout.place.nextPole?.along ?? 0) : 0
+    pieces.push(strap(layout, person.id, joints, along))
+  }
   pieces.push(wornHits(picture, person, joints))
   const stick = stickOf(picture, person)
   if (stance.stick && stick) pieces.push(stickView(stick, stance.stick, headOf(picture, person)))
@@ -90,7 +93,7 @@ function carried(layout: Layout, picture: SitePicture, person: PersonPicture, st
 }
 
 /** The strap round the pole, from ring to ring. */
-function strap(layout: Layout, id: string, { hips, right, up }: Joints): Built {
+function strap(layout: Layout, id: string, { hips, right, up }: Joints, along: number): Built {
   const radius = radiusAt(layout, hips.y + 0.1) + 0.012
   const height = hips.y + 0.1
   const ringAt = (side: number): Vector3 =>
@@ -98,13 +101,13 @@ function strap(layout: Layout, id: string, { hips, right, up }: Joints): Built {
       .clone()
       .addScaledVector(right, side * 0.19)
       .addScaledVector(up, 0.05)
-  const side = Math.sign(hips.z) || 1
+  const side = Math.sign(hips.z - along) || 1
   const round = [-1.05, -0.75, 0, 0.75, 1.05].map((turn) => {
     const angle = (turn * Math.PI) / 2
     return vector(
       Math.sin(angle) * radius * (Math.abs(turn) > 1 ? 1.02 : 1),
       height + 0.02,
-      -side * Math.cos(angle) * radius,
+      along - side * Math.cos(angle) * radius,
     )
   })
   const ends = right.x < 0 ? [ringAt(1), ringAt(-1)] : [ringAt(-1), ringAt(1)]
