@@ -30,12 +30,7 @@ export const measured = (tester: string): Conduct =>
       })
       job.order(gw, 'put-down', { on: tester })
     }),
-    before('say-dead', (job) =>
-      job.order(job.crew.pw, 'judge-indication', {
-        on: job.scenario.work.conductor,
-        values: { takenFor: 'induced' },
-      }),
-    ),
+    before('say-dead', (job) => explained(job)),
     before('call-control', (job) => job.order(job.crew.pic, 'hold-back', { values: { whom: job.crew.gw } })),
   )
 
@@ -84,3 +79,32 @@ export const carefulAtSwitch = (device: string, detector: string, stick: string)
       job.wait()
     }),
   )
+
+/** A tag with a name alone, a reading taken for induced; with an earth set named, that on the open switch before the permit. */
+export const otherWays = (device: string, tag: string, earth?: string): Conduct =>
+  together(
+    instead(
+      (intent) => intent.do === 'write-tag' && intent.on === tag,
+      (intent) => [{ ...intent, values: { wording: 'name-only' } }],
+    ),
+    ...(earth === undefined ? [] : [before('report-isolated', (job) => earthAt(job, device, earth))]),
+    before('say-dead', (job) => explained(job)),
+  )
+
+function earthAt(job: Job, device: string, earth: string): void {
+  const { so } = job.crew
+  const mat = job.kit.get('operator-mat')!
+  job.order(so, 'put-down', { on: mat })
+  job.order(so, 'take', { on: earth })
+  job.order(so, 'walk', { on: device })
+  job.order(so, 'earth-isolation-point', { on: device, with: earth })
+  job.order(so, 'walk', { on: 'truck' })
+  job.order(so, 'take', { on: mat })
+}
+
+const explained = ({ order, crew, scenario }: Job): void =>
+  order(crew.pw, 'judge-indication', { on: scenario.work.conductor, values: { takenFor: 'induced' } })
+
+/** The work at the next pole is left for another day. */
+export const nextPoleDeclined = (): Conduct =>
+  before('confirm-complete', (job) => job.order(job.crew.pic, 'decline-next-pole', { on: 'next-pole' }))

@@ -7,6 +7,8 @@ export interface RecordedRun {
   readonly purpose?: 'practise' | 'assess'
   /** Whose rules it is played and graded by. */
   readonly pack: string
+  /** By whose rules its crew works, where it is graded by others. */
+  readonly worksBy?: string
   /** In one sentence, for whoever reviews the recordings. */
   readonly about: string
   /** Left out: everything right. Made anew for each recording: a piece may count what it has seen. */

@@ -26,10 +26,13 @@ for (const [slug, runs] of Object.entries(runsOf)) {
   for (const run of runs) if (isWanted(slug, run.name)) write(slug, run)
 }
 
-function write(slug: string, { name, seed, purpose = 'practise', about, conduct, pack: packId }: RecordedRun): void {
+function write(
+  slug: string,
+  { name, seed, purpose = 'practise', about, conduct, pack: packId, worksBy = packId }: RecordedRun,
+): void {
   const base = scenarioBase(slug)
   const pack = packOf(packId)
-  const { timeline, orders } = demonstrate(drawScenario(base, seed, purpose), pack, conduct?.())
+  const { timeline, orders } = demonstrate(drawScenario(base, seed, purpose), packOf(worksBy), conduct?.())
   const result = isGraded ? judgeRun(timeline, pack, { sweep: true }) : undefined
   const run: Run = {
     scenario: base.id,

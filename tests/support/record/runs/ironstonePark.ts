@@ -1,5 +1,6 @@
 /** The recorded runs of Ironstone Park. Seeds with a fixed draw: 1 a stick with a carbon track, and blade B falls shut at the first touch; 2 nothing. */
 import { handOnLead, leadLeftAloft, secondProofLeftOut, untugged } from '../mistakes'
+import { nextPoleDeclined } from '../extras'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -41,4 +42,11 @@ export const ironstoneParkRuns: readonly RecordedRun[] = [
   },
   { name: 'clean-multi-ground', seed: 2, pack: 'multi-ground', about: 'Both poles by other rules.' },
   { name: 'clean-two-earths', seed: 2, pack: 'two-earths', about: 'Both poles by other rules again.' },
+  {
+    name: 'next-pole-declined',
+    seed: 2,
+    pack,
+    about: 'The first pole; the next is left for another day.',
+    conduct: nextPoleDeclined,
+  },
 ]

@@ -61,4 +61,12 @@ export const rustmesaJunctionRuns: readonly RecordedRun[] = [
     about: 'The cracked liner is passed, and the truck has no earth while the bucket is up.',
     conduct: () => together(overlooking('BB-1'), truckUnbonded()),
   },
+  { name: 'by-two-earths', seed: 2, pack: 'two-earths', about: 'From the bucket by other rules.' },
+  {
+    name: 'graded-by-concrete-rod',
+    seed: 2,
+    pack: 'concrete-rod',
+    worksBy: 'multi-ground',
+    about: 'The clean run from the bucket, before an employer who wants the truck farther off.',
+  },
 ]

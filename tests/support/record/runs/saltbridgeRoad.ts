@@ -54,4 +54,5 @@ export const saltbridgeRoadRuns: readonly RecordedRun[] = [
     about: 'No cover, no bond; the line comes alive at the first touch, and the ground worker climbs after.',
     conduct: () => together(withoutCover, unbonded(), rescueTooSoon('RK-361', 'FA-1')),
   },
+  { name: 'by-multi-ground', seed: 2, pack: 'multi-ground', about: 'The whole job by other rules.' },
 ]

@@ -2,6 +2,7 @@
 import { handOnLead, leadLeftAloft, secondProofLeftOut, untugged } from '../mistakes'
 import { byHand, saying } from '../shortcuts'
 import { together } from '../deviations'
+import { otherWays } from '../extras'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'two-earths'
@@ -53,5 +54,26 @@ export const sedgelandDroveRuns: readonly RecordedRun[] = [
     pack,
     about: 'The lead lies over the low voltage, and B is clamped with the hand.',
     conduct: () => together(saying('lay-lead', { route: 'over-lv' }), byHand('conductor-b')),
+  },
+  {
+    name: 'other-ways',
+    seed: 2,
+    pack,
+    about: 'A tag with a name alone, a reading taken for induced.',
+    conduct: () => otherWays('switch-27', 'T-341'),
+  },
+  {
+    name: 'other-ways-concrete-rod',
+    seed: 2,
+    pack: 'concrete-rod',
+    about: 'The same by other rules, and an earth at the switch that these do not ask for.',
+    conduct: () => otherWays('switch-27', 'T-341', 'E-281'),
+  },
+  {
+    name: 'other-ways-multi-ground',
+    seed: 2,
+    pack: 'multi-ground',
+    about: 'The same by other rules again.',
+    conduct: () => otherWays('switch-27', 'T-341', 'E-281'),
   },
 ]

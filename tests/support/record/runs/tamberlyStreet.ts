@@ -62,4 +62,6 @@ export const tamberlyStreetRuns: readonly RecordedRun[] = [
     about: 'The earth of the handle is followed down, and the open switch tested.',
     conduct: () => carefulAtSwitch('switch-61', 'D-465', 'S-473'),
   },
+  { name: 'by-multi-ground', seed: 2, pack: 'multi-ground', about: 'The whole job by other rules.' },
+  { name: 'by-two-earths', seed: 2, pack: 'two-earths', about: 'The whole job by other rules again.' },
 ]
