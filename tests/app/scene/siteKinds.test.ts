@@ -14,6 +14,7 @@ import { lvHeight } from '../../../src/app/scene/site/layout'
 import { lineView } from '../../../src/app/scene/site/lines'
 import { scenery, skyline } from '../../../src/app/scene/site/scenery'
 import { gearModel } from '../../../src/app/scene/site/siteModel'
+import { workAlong } from '../../../src/app/scene/site/workAlong'
 import { switchModel } from '../../../src/app/scene/site/switchModel'
 import { sceneOf, timelineOf } from '../../support/sceneSites'
 import { secondOf } from '../../support/secondOf'
@@ -164,4 +165,29 @@ test('between two postures nobody jumps, and the end is the posture itself', () 
   expect(total).toBeGreaterThan(1)
   way.slice(1).forEach((hips, k) => expect(hips.distanceTo(way[k]!)).toBeLessThan(total * 0.08))
   expect(to!.size).toBe(from!.size)
+})
+
+test('at the next pole leads, views and letters are where the work is, as long as they are at the first', () => {
+  const next = 50
+  const { layout, picture } = sceneOn('marrow-bend')
+  const there = { ...layout, place: { ...layout.place, nextPole: { ...layout.place.nextPole, along: next } as never } }
+  const rods = picture.rods.map((rod) => ({ ...rod, at: { ...rod.at, x: rod.at.x + next } }))
+  const moved = { ...picture, rods, people: [] }
+  expect(workAlong(layout, picture)).toBe(0)
+  expect(workAlong(there, moved)).toBe(next)
+  const [lead] = picture.leads.filter(({ ends }) => ends.some(({ on }) => on?.startsWith('rod/')))
+  const atNext = {
+    ...lead!,
+    ends: lead!.ends.map((end) => ({ ...end, on: end.on?.startsWith('conductor-') ? `${end.on}@next` : end.on })),
+  }
+  const routeOf = (of: typeof layout, shown: typeof picture) => gearModel(of, shown, new Map(), []).routes[0]!
+  const first = routeOf(layout, { ...picture, leads: [lead!] })
+  const second = routeOf(there, { ...moved, leads: [atNext] })
+  expect(second.seats.map(({ end }) => end.on)).toEqual(atNext.ends.map(({ on }) => on))
+  second.seats.forEach(({ seat }, i) => expect(seat.z).toBeCloseTo(first.seats[i]!.seat.z + next, 6))
+  const lengthOf = (route: typeof first): number =>
+    route.sections
+      .flatMap(({ points }) => points.slice(1).map((point, i) => point.distanceTo(points[i]!)))
+      .reduce((a, b) => a + b)
+  expect(lengthOf(second)).toBeCloseTo(lengthOf(first), 6)
 })

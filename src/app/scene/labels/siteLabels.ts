@@ -9,7 +9,7 @@ import type { Joints } from '../people/posture'
 import { isBelowLv } from '../people/stance'
 import { hvHeight, type Layout, lvHeight, toScene } from '../site/layout'
 import type { SitePicture, SwitchPicture } from '../site/sitePicture'
-import { poleBeside } from '../site/workAlong'
+import { poleBeside, workAlong } from '../site/workAlong'
 import type { Label } from './label'
 
 export interface LabelSource {
@@ -73,23 +73,33 @@ const letterAlong: Readonly<Record<ViewName, readonly [Stretch, Stretch, Stretch
 }
 const shares = [0, 0.25, 0.5, 0.75, 1] as const
 
-const conductorLabels = ({ layout, picture, view }: LabelSource): readonly Label[] =>
-  [...layout.conductors]
+function conductorLabels({ layout, picture, view }: LabelSource): readonly Label[] {
+  const work = workAlong(layout, picture)
+  return [...layout.conductors]
     .sort((a, b) => a.across - b.across)
     .map((support, i) => {
       const [from, to] = letterAlong[view][i] ?? letterAlong[view][2]
       const east = shares.map((share) => from + (to - from) * share)
       // On the other side of the pole only where its own is out of sight.
-      const places = [...east, ...east.map((along) => -along)]
+      const places = [...east, ...east.map((along) => -along)].map((along) => work + along)
       return {
         key: support.id,
         at: places.map((along) => vector(support.across, hvHeight(support, along), along)),
         text: support.letter,
         kind: 'letter',
-        state: picture.conductors[support.id] ?? 'live',
+        state:
+          work !== 0 && isEarthedThere(picture, support.id) ? 'earthed' : (picture.conductors[support.id] ?? 'live'),
         rank: 8,
       }
     })
+}
+
+/** By a lead at the next pole, whose earth end is on something. */
+const isEarthedThere = ({ leads }: SitePicture, id: string): boolean =>
+  leads.some(
+    ({ ends }) =>
+      ends.some(({ on }) => on === `${id}@next`) && ends.some(({ end, on }) => end === 'earth' && on !== null),
+  )
 
 const personLabels = ({ picture, joints, persons, view }: LabelSource): readonly Label[] =>
   picture.people.flatMap((person): Label[] => {
