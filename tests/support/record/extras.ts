@@ -80,13 +80,24 @@ export const carefulAtSwitch = (device: string, detector: string, stick: string)
     }),
   )
 
-/** A tag with a name alone, a reading taken for induced; with an earth set named, that on the open switch before the permit. */
+/** The control room says the step, it is read back, and told when it is done: each a message of its own. */
+export const stepsApart = (device: string): Conduct =>
+  together(
+    before('receive-step', (job) => job.order(job.crew.so, 'hear-step', { on: device })),
+    before('step-off-mat', (job) => {
+      const { label } = job.scenario.switches.find(({ id }) => id === device)!
+      job.order(job.crew.so, 'report-step', { on: device, values: { message: label } })
+    }),
+  )
+
+/** The step heard first and told back after; a tag with a name alone, a reading taken for induced; with an earth set named, that on the open switch before the permit. */
 export const otherWays = (device: string, tag: string, earth?: string): Conduct =>
   together(
     instead(
       (intent) => intent.do === 'write-tag' && intent.on === tag,
       (intent) => [{ ...intent, values: { wording: 'name-only' } }],
     ),
+    stepsApart(device),
     ...(earth === undefined ? [] : [before('report-isolated', (job) => earthAt(job, device, earth))]),
     before('say-dead', (job) => explained(job)),
   )

@@ -2,7 +2,7 @@
 import { overlooking, together, withoutCover } from '../deviations'
 import { leadLeftAloft, secondProofLeftOut, unbrushed } from '../mistakes'
 import { bareHandle, saying } from '../shortcuts'
-import { carefulAtSwitch } from '../extras'
+import { carefulAtSwitch, stepsApart } from '../extras'
 import type { RecordedRun } from '../recordedRun'
 
 const pack = 'concrete-rod'
@@ -63,5 +63,11 @@ export const tamberlyStreetRuns: readonly RecordedRun[] = [
     conduct: () => carefulAtSwitch('switch-61', 'D-465', 'S-473'),
   },
   { name: 'by-multi-ground', seed: 2, pack: 'multi-ground', about: 'The whole job by other rules.' },
-  { name: 'by-two-earths', seed: 2, pack: 'two-earths', about: 'The whole job by other rules again.' },
+  {
+    name: 'by-two-earths',
+    seed: 2,
+    pack: 'two-earths',
+    about: 'The whole job by other rules again; each step heard, read back and told in messages of their own.',
+    conduct: () => stepsApart('switch-61'),
+  },
 ]
