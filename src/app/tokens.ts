@@ -9,6 +9,7 @@ export const colours = {
   paper: ['#f6f2e8', '#1e1b17', '#ffffff'], // the sheet; warm, so that white can mean "write here"
   field: ['#fcfaf4', '#28251f', '#ffffff'], // where a person writes or reads an instrument; the lightest thing on the sheet
   recess: ['#ece6d8', '#15120e', '#ffffff'], // table heads and what lies outside the work; one step down, never a shadow
+  veil: ['#000000', '#000000', '#000000'], // over the sheet behind a slip that must be answered; laid on thin
   ink: ['#211d18', '#ece7dd', '#000000'], // text and visible edges (15.0)
   'ink-2': ['#524c44', '#bfbaaf', '#000000'], // secondary text (7.6): still AAA, since sun on a tablet eats contrast
   'ink-3': ['#7f786d', '#8c877d', '#000000'], // dimension and extension lines, control outlines (3.9): lines only, never text

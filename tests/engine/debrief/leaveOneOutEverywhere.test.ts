@@ -53,12 +53,25 @@ const harmless: readonly { readonly isMeant: (change: string) => boolean; readon
     reason: 'The packs name the gear that has to be passed: irons, keys, bags and papers are not among it.',
   },
   {
-    isMeant: (it) => / (put-carriers-in|unbag-carriers|write-tag|motor-supply-on) /.test(it),
+    isMeant: (it) => / (put-carriers-in|unbag-carriers|write-tag|motor-supply-on|close-main) /.test(it),
     reason: 'No pack asks how a supply is given back, nor that a tag is written; only that it waits for the permit.',
   },
   {
     isMeant: (it) => /^swap .*\b(bag-carriers|tag|unbond-lv|lower)\b/.test(it),
     reason: 'Neighbouring acts at one place, of which neither relies on the other.',
+  },
+  {
+    isMeant: (it) => /^swap .* (stop-job|walk clear|read-weather|start-again)\b/.test(it),
+    reason:
+      'When thunder is heard all stop and all go; who speaks first is no rule, and the sky is read on the way too.',
+  },
+  {
+    isMeant: (it) => /^swap .* walk (\{|lv-)/.test(it),
+    reason: 'Whoever stands where the act can be done, or watches from, may walk on before or after it.',
+  },
+  {
+    isMeant: (it) => /^swap .* match-pole pole <> .* inspect-pole pole/.test(it),
+    reason: 'Both are looks at the same pole from its foot, before anybody climbs.',
   },
   {
     isMeant: (it) => / sign-on$/.test(it),
