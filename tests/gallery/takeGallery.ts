@@ -118,6 +118,9 @@ async function takeSheets(scenario: string): Promise<void> {
   }
 }
 
+/** Three wires over four: more to see than a single one. */
+const pictured = 'marrow-bend'
+
 /** The picture of the README. */
 async function takeSite(scenario: string): Promise<void> {
   const page = await visit({ size: 'laptop', theme: 'light' })
@@ -125,7 +128,6 @@ async function takeSite(scenario: string): Promise<void> {
   await press(page, 'Site')
   await untilDrawn(page)
   await press(page, 'Over the site')
-  await page.locator('[role=treeitem][data-key="pole"]').click()
   await untilDrawn(page)
   await page.screenshot({ path: here('./site.png') })
   await page.context().close()
@@ -153,7 +155,7 @@ try {
   const first = scenarios.find((name) => hasRun(name, 'clean'))
   if (first !== undefined) {
     await takeSheets(first)
-    if (wanted === undefined) await takeSite(first)
+    if (wanted === undefined) await takeSite(pictured)
   }
   for (const scenario of scenarios) for (const frame of frames) await takeScenario(scenario, frame)
   const page = await browser.newPage()

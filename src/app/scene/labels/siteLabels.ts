@@ -56,9 +56,9 @@ const letterAlong: Readonly<Record<ViewName, readonly [Stretch, Stretch, Stretch
     [-4, -5.2],
   ],
   over: [
-    [3, 4.2],
-    [5, 7],
-    [8.5, 14],
+    [2.6, 3.6],
+    [5.5, 8.5],
+    [12, 22],
   ],
   tarp: [
     [4, 5],
