@@ -17,13 +17,13 @@ import { cleanRuns, recorded, shippedPack } from '../../support/rules/recorded'
 import { replayer } from '../../support/rules/replay'
 import { listVariants } from '../../support/rules/variants'
 
-/** So many changes of each run, of so many of those that no rule finds the exposures are worked out again. */
-const tried = 120
-const swept = 10
-const asksForEverything = 'concrete-rod'
-
 /** LEAVE_OUT=whole tries every change of every run: minutes a run. */
 const isThorough = process.env['LEAVE_OUT'] === 'whole'
+
+/** So many changes of each run, of so many of those that no rule finds the exposures are worked out again. */
+const tried = 120
+const swept = isThorough ? Infinity : 10
+const asksForEverything = 'concrete-rod'
 
 /**
  * What may be done otherwise without a word, by what was done in words ("edit who verb thing …"), with the reason that a
