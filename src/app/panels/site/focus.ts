@@ -1,5 +1,6 @@
 /** Where the keyboard goes next: back to the list after an order, or to the acts of the chosen thing. */
 
+import { flushSync } from 'react-dom'
 import { takeSlip } from '../../stores/viewStore'
 
 const chosenRow = '[role="treeitem"][aria-selected="true"], [role="option"][aria-selected="true"]'
@@ -7,7 +8,8 @@ const chosenRow = '[role="treeitem"][aria-selected="true"], [role="option"][aria
 export const focusTree = (): void => focusSoon(chosenRow)
 
 export function focusActs(): void {
-  takeSlip()
+  // Drawn before the next key comes, so that the key is the slip's and not the list's.
+  flushSync(takeSlip)
   focusSoon('.slip .act')
 }
 
