@@ -29,7 +29,12 @@ const asksForEverything = 'concrete-rod'
  * What may be done otherwise without a word, by what was done in words ("edit who verb thing …"), with the reason that a
  * line worker would give. Nothing else passes.
  */
-const harmless: readonly { readonly isMeant: (change: string) => boolean; readonly reason: string }[] = [
+const harmless: readonly {
+  readonly isMeant: (change: string) => boolean
+  /** In this place alone, where the others have no such occasion. */
+  readonly at?: string
+  readonly reason: string
+}[] = [
   { isMeant: (it) => / mark-hazard /.test(it), reason: 'Hazards have no order among themselves.' },
   {
     isMeant: (it) => /\b(take|put-down|give) /.test(it),
@@ -61,21 +66,50 @@ const harmless: readonly { readonly isMeant: (change: string) => boolean; readon
     reason: 'Neighbouring acts at one place, of which neither relies on the other.',
   },
   {
-    isMeant: (it) => /^swap .* (stop-job|walk clear|read-weather|start-again)\b/.test(it),
+    isMeant: (it) =>
+      /^(swap|drop|by-other) .*(stop-job|walk clear|read-weather|start-again|watch|climb \{"to":"below-lv"\})/.test(it),
+    at: 'gannetry-spit',
     reason:
-      'When thunder is heard all stop and all go; who speaks first is no rule, and the sky is read on the way too.',
+      'When thunder is heard all stop and all go; no pack asks who speaks first, or for a word beyond the look at the sky.',
   },
   {
-    isMeant: (it) => /^swap .* walk (\{|lv-)/.test(it),
-    reason: 'Whoever stands where the act can be done, or watches from, may walk on before or after it.',
+    isMeant: (it) => / walk (\{|lv-)/.test(it),
+    reason: 'Whoever stands where the act can be done, or watches from, may walk there before, after or not at all.',
   },
   {
-    isMeant: (it) => /^swap .* match-pole pole <> .* inspect-pole pole/.test(it),
-    reason: 'Both are looks at the same pole from its foot, before anybody climbs.',
+    isMeant: (it) => / (match|inspect)-pole pole\b/.test(it),
+    at: 'gannetry-spit',
+    reason: 'Looked at before the first climb; once more after thunder is more than any pack asks.',
   },
   {
-    isMeant: (it) => / sign-on$/.test(it),
-    reason: 'Who has signed on and stays signs once more after a change of charge; the packs ask for the first only.',
+    isMeant: (it) => /^drop pic match-pole pole$/.test(it),
+    at: 'ironstone-park',
+    reason: 'The next pole was assessed by its number already.',
+  },
+  {
+    isMeant: (it) => /^drop so (search-premises|look) (dairy-set|pump-house|hall-roof)$/.test(it),
+    reason: 'The packs ask for the owner and the lock; the search is how one knows whom to ask.',
+  },
+  {
+    isMeant: (it) => /^swap .* (wear|take-off) (G|CI|Y|BT|W)-\d+( <> |$)/.test(it),
+    reason: 'Gloves, irons, harness and boots go on and off in any order outside the barrier and off the pole.',
+  },
+  {
+    isMeant: (it) => /^swap pic ask-wider-permit next-pole <> pic confirm-complete$/.test(it),
+    reason: 'Asked early, the wider permit changes nothing at the first pole.',
+  },
+  {
+    isMeant: (it) => /^swap so (set-local|motor-supply-off) .* <> so (motor-supply-off|lock) /.test(it),
+    reason: 'Three holds of one open switch, all on before it is reported isolated.',
+  },
+  {
+    isMeant: (it) => /^swap pw bond-lv /.test(it),
+    reason: 'The wires of the low voltage are bonded one by one; the packs name no order among them.',
+  },
+  {
+    isMeant: (it) => / sign-on( <> |$)|^swap pic-late /.test(it),
+    reason:
+      'After a change of charge all sign on once more, each when free; the packs ask for the first signature only.',
   },
 ]
 
@@ -99,7 +133,9 @@ describe.each(cleanRuns().map(({ slug, name }) => [`${slug}/${name}`, slug, name
       const edited = again.runUnrefused(variant.orders)
       return edited !== undefined && findFindings(edited, pack).length === 0
     })
-    const open = silent.filter((variant) => !harmless.some(({ isMeant }) => isMeant(changeOf(variant))))
+    const open = silent.filter(
+      (variant) => !harmless.some(({ isMeant, at = slug }) => at === slug && isMeant(changeOf(variant))),
+    )
     expect(timeline.end.paper.closed).toBe(true)
     const clean = exposuresOf(judgeRun(timeline, pack, { sweep: true, cache }))
     const unanswered = open.slice(0, swept).filter((variant) => {
