@@ -31,8 +31,8 @@ const asksForEverything = 'concrete-rod'
  */
 const harmless: readonly {
   readonly isMeant: (change: string) => boolean
-  /** In this place alone, where the others have no such occasion. */
-  readonly at?: string
+  /** In these places alone, where the others have no such occasion. */
+  readonly at?: readonly string[]
   readonly reason: string
 }[] = [
   { isMeant: (it) => / mark-hazard /.test(it), reason: 'Hazards have no order among themselves.' },
@@ -58,8 +58,13 @@ const harmless: readonly {
     reason: 'The packs name the gear that has to be passed: irons, keys, bags and papers are not among it.',
   },
   {
-    isMeant: (it) => / (put-carriers-in|unbag-carriers|write-tag|motor-supply-on|close-main) /.test(it),
+    isMeant: (it) => / (put-carriers-in|unbag-carriers|write-tag|motor-supply-on) /.test(it),
     reason: 'No pack asks how a supply is given back, nor that a tag is written; only that it waits for the permit.',
+  },
+  {
+    isMeant: (it) => /^drop so close-main pump-house$/.test(it),
+    at: ['bellweather-farm'],
+    reason: 'No pack asks that the crew gives an owner his supply back.',
   },
   {
     isMeant: (it) => /^swap .*\b(bag-carriers|tag|unbond-lv|lower)\b/.test(it),
@@ -68,48 +73,59 @@ const harmless: readonly {
   {
     isMeant: (it) =>
       /^(swap|drop|by-other) .*(stop-job|walk clear|read-weather|start-again|watch|climb \{"to":"below-lv"\})/.test(it),
-    at: 'gannetry-spit',
+    at: ['gannetry-spit'],
     reason:
       'When thunder is heard all stop and all go; no pack asks who speaks first, or for a word beyond the look at the sky.',
   },
   {
     isMeant: (it) => / walk (\{|lv-)/.test(it),
+    at: ['gannetry-spit', 'larkmoss-close'],
     reason: 'Whoever stands where the act can be done, or watches from, may walk there before, after or not at all.',
   },
   {
     isMeant: (it) => / (match|inspect)-pole pole\b/.test(it),
-    at: 'gannetry-spit',
+    at: ['gannetry-spit'],
     reason: 'Looked at before the first climb; once more after thunder is more than any pack asks.',
   },
   {
     isMeant: (it) => /^drop pic match-pole pole$/.test(it),
-    at: 'ironstone-park',
+    at: ['ironstone-park'],
     reason: 'The next pole was assessed by its number already.',
   },
   {
     isMeant: (it) => /^drop so (search-premises|look) (dairy-set|pump-house|hall-roof)$/.test(it),
+    at: ['bellweather-farm', 'saltbridge-road'],
     reason: 'The packs ask for the owner and the lock; the search is how one knows whom to ask.',
   },
   {
     isMeant: (it) => /^swap .* (wear|take-off) (G|CI|Y|BT|W)-\d+( <> |$)/.test(it),
+    at: ['bellweather-farm', 'gannetry-spit', 'ironstone-park', 'kestrel-flat', 'saltbridge-road'],
     reason: 'Gloves, irons, harness and boots go on and off in any order outside the barrier and off the pole.',
   },
   {
     isMeant: (it) => /^swap pic ask-wider-permit next-pole <> pic confirm-complete$/.test(it),
+    at: ['ironstone-park'],
     reason: 'Asked early, the wider permit changes nothing at the first pole.',
   },
   {
     isMeant: (it) => /^swap so (set-local|motor-supply-off) .* <> so (motor-supply-off|lock) /.test(it),
+    at: ['saltbridge-road'],
     reason: 'Three holds of one open switch, all on before it is reported isolated.',
   },
   {
     isMeant: (it) => /^swap pw bond-lv /.test(it),
+    at: ['saltbridge-road'],
     reason: 'The wires of the low voltage are bonded one by one; the packs name no order among them.',
   },
   {
-    isMeant: (it) => / sign-on( <> |$)|^swap pic-late /.test(it),
+    isMeant: (it) => / sign-on$/.test(it),
     reason:
       'After a change of charge all sign on once more, each when free; the packs ask for the first signature only.',
+  },
+  {
+    isMeant: (it) => /^swap (gw|pw|so|pic-late) sign-on <> |^swap pic-late report-charge /.test(it),
+    at: ['tamberly-street'],
+    reason: 'Each signs when free; what else one does in that minute relies on nobody having signed.',
   },
 ]
 
@@ -134,7 +150,7 @@ describe.each(cleanRuns().map(({ slug, name }) => [`${slug}/${name}`, slug, name
       return edited !== undefined && findFindings(edited, pack).length === 0
     })
     const open = silent.filter(
-      (variant) => !harmless.some(({ isMeant, at = slug }) => at === slug && isMeant(changeOf(variant))),
+      (variant) => !harmless.some(({ isMeant, at = [slug] }) => at.includes(slug) && isMeant(changeOf(variant))),
     )
     expect(timeline.end.paper.closed).toBe(true)
     const clean = exposuresOf(judgeRun(timeline, pack, { sweep: true, cache }))
