@@ -123,7 +123,7 @@ const harmless: readonly {
       'After a change of charge all sign on once more, each when free; the packs ask for the first signature only.',
   },
   {
-    isMeant: (it) => /^swap (gw|pw|so|pic-late) sign-on <> |^swap pic-late report-charge /.test(it),
+    isMeant: (it) => /^swap (gw|pw|so|pic|pic-late) sign-on <> |^swap pic-late report-charge /.test(it),
     at: ['tamberly-street'],
     reason: 'Each signs when free; what else one does in that minute relies on nobody having signed.',
   },
